@@ -1,0 +1,32 @@
+import compression from 'compression'
+import express, { type Express } from 'express'
+import helmet from 'helmet'
+import type { Context } from './web/context.js'
+import { handleErrors, notFound } from './web/errorPages.js'
+import { refusePrototypeKeys } from './web/refusePrototypeKeys.js'
+import { healthRoutes } from './web/routes/health.js'
+import { setUpViews, staticFiles } from './web/views.js'
+
+/** The ordered list of what a request passes through. */
+export function createApp(context: Context): Express {
+  const app = express()
+  setUpViews(app)
+  app.disable('x-powered-by')
+  app.use(
+    helmet({
+      contentSecurityPolicy: {
+        directives: { defaultSrc: ["'self'"], imgSrc: ["'self'", 'data:', 'blob:'], upgradeInsecureRequests: null },
+      },
+      strictTransportSecurity: false,
+    }),
+  )
+  app.use(compression())
+  app.use('/static', staticFiles())
+  app.use(express.json({ limit: '1mb', strict: true }))
+  app.use(express.urlencoded({ limit: '1mb', extended: false }))
+  app.use(refusePrototypeKeys)
+  app.use(healthRoutes())
+  app.use(notFound)
+  app.use(handleErrors(context))
+  return app
+}

@@ -1,0 +1,92 @@
+/** Non-breaking space, as the SI Brochure wants it between number and unit. */
+const nbsp = '\u00a0'
+
+const prefixes = [
+  { factor: 1e9, sign: 'G' },
+  { factor: 1e6, sign: 'M' },
+  { factor: 1e3, sign: 'k' },
+  { factor: 1, sign: '' },
+  { factor: 1e-3, sign: 'm' },
+  { factor: 1e-6, sign: 'µ' },
+  { factor: 1e-9, sign: 'n' },
+  { factor: 1e-12, sign: 'p' },
+] as const
+
+/** Which way to round when a limit is near: the needed quantity up, the available one down. */
+export type Rounding = 'nearest' | 'up' | 'down'
+
+/**
+ * A plain decimal with at most `digits` significant digits, trailing zeros dropped, thousands grouped with a space.
+ *
+ * @param value     any finite number
+ * @param digits    significant digits, 1 to 15
+ * @param rounding  towards which side
+ * @throws RangeError on NaN and infinities
+ * @source SI Brochure, 5.4.4 (grouping), 5.4.3 (space before the unit)
+ */
+export function decimal(value: number, digits = 4, rounding: Rounding = 'nearest'): string {
+  if (!Number.isFinite(value)) throw new RangeError(`value must be finite, got ${value}`)
+  if (value === 0) return '0'
+  const exponent = Math.floor(Math.log10(Math.abs(value)))
+  const places = Math.min(Math.max(digits - 1 - exponent, 0), 20)
+  const scale = 10 ** places
+  const scaled = value * scale
+  // 1e-9 relative: keeps 0.1 + 0.2 from being rounded up to 0.301
+  const slack = Math.abs(scaled) * 1e-9
+  const whole =
+    rounding === 'up'
+      ? Math.ceil(scaled - slack)
+      : rounding === 'down'
+        ? Math.floor(scaled + slack)
+        : Math.sign(scaled) * Math.round(Math.abs(scaled) + slack)
+  const text = (whole / scale).toFixed(places)
+  const [integer = '0', fraction = ''] = text.split('.')
+  const trimmed = fraction.replace(/0+$/, '')
+  const sign = integer.startsWith('-') ? '−' : ''
+  const bare = integer.replace('-', '')
+  const grouped = bare.length > 4 ? bare.replace(/\B(?=(\d{3})+$)/g, nbsp) : bare
+  const shown = trimmed ? `${grouped}.${trimmed}` : grouped
+  return shown === '0' ? '0' : sign + shown
+}
+
+/**
+ * A number with its unit in our one form: "12.5 V", "830 mA", "1.5 kΩ".
+ * The prefix steps by 1000 and keeps the number between 1 and 1000.
+ *
+ * @source NIST SP 811, 7.9 (choice of prefix), 7.2 (space)
+ */
+export function quantity(value: number, unit: string, digits = 4, rounding: Rounding = 'nearest'): string {
+  if (value === 0) return `0${nbsp}${unit}`
+  const size = Math.abs(value)
+  const fit = prefixes.find(({ factor }) => size >= factor * 0.9999999) ?? prefixes[prefixes.length - 1]
+  if (!fit) throw new RangeError('no prefix')
+  return `${decimal(value / fit.factor, digits, rounding)}${nbsp}${fit.sign}${unit}`
+}
+
+/** A number with a unit that takes no prefix here: "2.5 mm", "1.5 m", "25 °C", "60 s". */
+export const plain = (value: number, unit: string, digits = 4, rounding: Rounding = 'nearest'): string =>
+  `${decimal(value, digits, rounding)}${nbsp}${unit}`
+
+/** Volts are never prefixed below a kilovolt: "0.5 V", "230 V", and millivolts under 0.1 V. */
+export const volts = (value: number, digits = 4, rounding: Rounding = 'nearest'): string =>
+  Math.abs(value) >= 0.1 || value === 0 ? plain(value, 'V', digits, rounding) : quantity(value, 'V', digits, rounding)
+
+export const amperes = (value: number, digits = 4, rounding: Rounding = 'nearest'): string =>
+  quantity(value, 'A', digits, rounding)
+export const watts = (value: number, digits = 4, rounding: Rounding = 'nearest'): string =>
+  quantity(value, 'W', digits, rounding)
+export const voltAmperes = (value: number, digits = 4, rounding: Rounding = 'nearest'): string =>
+  plain(value, 'VA', digits, rounding)
+export const ohms = (value: number, digits = 4, rounding: Rounding = 'nearest'): string =>
+  quantity(value, 'Ω', digits, rounding)
+export const farads = (value: number, digits = 4, rounding: Rounding = 'nearest'): string =>
+  quantity(value, 'F', digits, rounding)
+export const joules = (value: number, digits = 4, rounding: Rounding = 'nearest'): string =>
+  quantity(value, 'J', digits, rounding)
+export const hertz = (value: number, digits = 4): string => plain(value, 'Hz', digits)
+export const seconds = (value: number, digits = 3, rounding: Rounding = 'nearest'): string =>
+  quantity(value, 's', digits, rounding)
+export const millimetres = (value: number, digits = 4): string => plain(value, 'mm', digits)
+/** A fraction as a percentage: 0.125 is "12.5 %". */
+export const percent = (fraction: number, digits = 3, rounding: Rounding = 'nearest'): string =>
+  plain(fraction * 100, '%', digits, rounding)

@@ -1,0 +1,48 @@
+/** Kind of current as printed; null where the plate does not say. Never assumed. */
+export type PrintedKind = 'ac' | 'dc' | null
+
+export type Polarity = 'centre-positive' | 'centre-negative'
+
+export type ProtectionClass = 'I' | 'II' | 'III'
+
+/** A window of voltages [V]; a single printed value has min equal to max. */
+export interface VoltageWindow {
+  min: number
+  max: number
+}
+
+export interface LabelInput {
+  kind: PrintedKind
+  voltages: VoltageWindow[]
+  frequenciesHz: number[]
+  /** the largest one printed [A] */
+  currentA: number | null
+  powerVA: number | null
+  powerW: number | null
+}
+
+export interface LabelRail {
+  kind: PrintedKind
+  /** signed [V]: "-12V" is -12 */
+  voltageV: number
+  /** only for a printed range [V]: "5V-11V" is 5 and 11 */
+  voltageMaxV: number | null
+  currentA: number | null
+  powerVA: number | null
+  powerW: number | null
+}
+
+/** What a rating plate says. Anything it does not say is null; what found no place stands in `unread`. */
+export interface LabelReading {
+  input: LabelInput | null
+  outputs: LabelRail[]
+  /** of a device: the rails it wants */
+  takes: LabelRail[]
+  polarity: Polarity | null
+  protectionClass: ProtectionClass | null
+  /** the marking as printed */
+  fuse: string | null
+  unread: string[]
+}
+
+export type PlateOf = 'supply' | 'device'

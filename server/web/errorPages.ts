@@ -1,0 +1,57 @@
+import type { ErrorRequestHandler, RequestHandler } from 'express'
+import type { Context } from './context.js'
+import { Conflict, type FieldError, NotFound } from './errors.js'
+
+export const notFound: RequestHandler = () => {
+  throw new NotFound()
+}
+
+interface Answer {
+  status: number
+  message: string
+  fields: FieldError[]
+}
+
+/** body-parser's own faults, in our words; anything else without a 4xx status is a bug. */
+function answer(error: unknown): Answer {
+  const fault = (error ?? {}) as {
+    status?: number
+    type?: string
+    message?: string
+    fields?: FieldError[]
+    limit?: number
+  }
+  const status = fault.status ?? 500
+  const fields = fault.fields ?? []
+  if (fault.type === 'entity.parse.failed')
+    return { status: 400, message: 'The body is not JSON; send one JSON object as described in docs/api.md.', fields }
+  if (fault.type === 'entity.too.large')
+    return {
+      status: 413,
+      message: `The body is larger than the ${Math.round((fault.limit ?? 0) / 1024)} kB accepted here.`,
+      fields,
+    }
+  if (status === 415 || fault.type?.startsWith('charset') || fault.type?.startsWith('encoding'))
+    return { status: 415, message: 'The body is in an encoding that is not read here; send JSON in UTF-8.', fields }
+  if (status >= 400 && status < 500) return { status, message: fault.message ?? 'The request cannot be used.', fields }
+  return {
+    status: 500,
+    message: 'A fault in Lampline itself. Nothing you entered caused it to be lost; go back and try again.',
+    fields: [],
+  }
+}
+
+export function handleErrors({ logger }: Context): ErrorRequestHandler {
+  return (error, request, response, next) => {
+    if (response.headersSent) return next(error)
+    const { status, message, fields } = answer(error)
+    if (status >= 500) logger.error({ error, url: request.originalUrl }, 'unexpected fault')
+    response.status(status)
+    if (request.path.startsWith('/api/') || !request.accepts('html')) {
+      const current = error instanceof Conflict ? { current: error.current } : {}
+      response.json({ error: { message, ...(fields.length ? { fields } : {}) }, ...current })
+      return
+    }
+    response.render('error', { page: { title: status === 404 ? 'Not found' : 'Error', status, message, fields } })
+  }
+}

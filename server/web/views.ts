@@ -1,0 +1,12 @@
+import { fileURLToPath } from 'node:url'
+import express, { type Express, type RequestHandler } from 'express'
+
+const root = (folder: string): string => fileURLToPath(new URL(`../../${folder}`, import.meta.url))
+
+export function setUpViews(app: Express): void {
+  app.set('views', root('views'))
+  app.set('view engine', 'pug')
+  app.set('view cache', true)
+}
+
+export const staticFiles = (): RequestHandler => express.static(root('static'), { maxAge: '1h', index: false })
