@@ -1,0 +1,82 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { dirname, join, relative } from 'node:path'
+import { describe, expect, it } from 'vitest'
+
+const server = join(import.meta.dirname, '../server')
+
+const files = readdirSync(server, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'))
+
+interface Import {
+  file: string
+  target: string
+  typeOnly: boolean
+}
+
+/** Every `import … from '…'` and `export … from '…'` line of server/. */
+const imports: Import[] = files.flatMap((file) => {
+  const text = readFileSync(join(server, file), 'utf8')
+  const found = text.matchAll(/^(?:import|export)\s+(type\s)?(?:[^'";]*?\sfrom\s)?'([^']+)'/gm)
+  return [...found].map((match) => ({ file, target: match[2] ?? '', typeOnly: match[1] !== undefined }))
+})
+
+/** The folder under server/ that a file belongs to; '' for main.ts, app.ts and config.ts. */
+const folderOf = (file: string): string => (file.includes('/') ? (file.split('/')[0] ?? '') : '')
+
+/** What each folder may import, itself aside. */
+const allowed: Record<string, string[]> = {
+  reference: [],
+  physics: ['reference'],
+  plate: ['reference'],
+  chain: ['plate', 'physics', 'reference'],
+  plan: ['chain', 'plate', 'physics', 'reference'],
+  store: [],
+  shelf: ['store', 'chain', 'plate', 'physics', 'reference'],
+  jobs: ['store', 'plan', 'chain', 'plate', 'physics', 'reference'],
+  web: ['', 'store', 'shelf', 'jobs', 'plan', 'chain', 'plate', 'physics', 'reference'],
+  '': ['', 'store', 'web', 'shelf', 'jobs', 'reference'],
+}
+
+const local = imports.filter(({ target }) => target.startsWith('.'))
+const packages = imports.filter(({ target }) => !target.startsWith('.'))
+
+describe('the arrows between folders', () => {
+  it('finds the import lines at all', () => {
+    expect(local.length).toBeGreaterThan(20)
+    expect(packages.length).toBeGreaterThan(5)
+  })
+
+  it('knows every folder under server/', () => {
+    expect(new Set(files.map(folderOf))).toEqual(new Set(Object.keys(allowed)))
+  })
+
+  it('go one way: web → plan, jobs, shelf → chain → plate, physics → reference', () => {
+    const wrong = local.filter(({ file, target }) => {
+      const to = folderOf(relative(server, join(server, dirname(file), target)))
+      const from = folderOf(file)
+      return to !== from && !allowed[from]?.includes(to)
+    })
+    expect(wrong).toEqual([])
+  })
+
+  it('lets physics take from reference only types: table values arrive as arguments', () => {
+    const wrong = local.filter(
+      ({ file, target, typeOnly }) => folderOf(file) === 'physics' && target.includes('../reference/') && !typeOnly,
+    )
+    expect(wrong).toEqual([])
+  })
+
+  it.each(['reference', 'physics', 'plate', 'chain', 'plan'])('keeps every package out of %s', (folder) => {
+    expect(packages.filter(({ file }) => folderOf(file) === folder)).toEqual([])
+  })
+
+  it.each(['reference', 'physics', 'plate', 'chain', 'plan'])('reads no clock and no chance in %s', (folder) => {
+    const wrong = files.filter(
+      (file) =>
+        folderOf(file) === folder &&
+        /\bDate\.now\b|\bnew Date\(\)|\bperformance\.now\b|\bMath\.random\b/.test(
+          readFileSync(join(server, file), 'utf8'),
+        ),
+    )
+    expect(wrong).toEqual([])
+  })
+})
