@@ -1,9 +1,11 @@
 import compression from 'compression'
 import express, { type Express } from 'express'
 import helmet from 'helmet'
+import { requirePassphrase } from './web/access.js'
 import type { Context } from './web/context.js'
 import { handleErrors, notFound } from './web/errorPages.js'
 import { refusePrototypeKeys } from './web/refusePrototypeKeys.js'
+import { enterRoutes } from './web/routes/enter.js'
 import { healthRoutes } from './web/routes/health.js'
 import { setUpViews, staticFiles } from './web/views.js'
 
@@ -22,10 +24,12 @@ export function createApp(context: Context): Express {
   )
   app.use(compression())
   app.use('/static', staticFiles())
+  app.use(requirePassphrase(context.config))
   app.use(express.json({ limit: '1mb', strict: true }))
   app.use(express.urlencoded({ limit: '1mb', extended: false }))
   app.use(refusePrototypeKeys)
   app.use(healthRoutes())
+  app.use(enterRoutes(context))
   app.use(notFound)
   app.use(handleErrors(context))
   return app

@@ -1,5 +1,9 @@
 import { z } from 'zod'
 
+/** Addresses only this machine itself can reach. */
+export const isLoopback = (host: string): boolean =>
+  host === 'localhost' || host === '::1' || /^127(\.\d{1,3}){3}$/.test(host)
+
 const schema = z.object({
   HOST: z.string().min(1).default('127.0.0.1'),
   PORT: z
@@ -28,6 +32,10 @@ export function readConfig(environment: Record<string, string | undefined>): Con
   const parsed = schema.safeParse(environment)
   if (!parsed.success) throw new Error(z.prettifyError(parsed.error))
   const { HOST, PORT, DATA_DIR, DATABASE_URL, PASSPHRASE, LOG_LEVEL } = parsed.data
+  if (!isLoopback(HOST) && PASSPHRASE === undefined)
+    throw new Error(
+      `HOST ${HOST} can be reached over a network: set PASSPHRASE (8 characters or more), which every browser is then asked for once.`,
+    )
   return {
     host: HOST,
     port: PORT,
