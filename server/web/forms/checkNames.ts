@@ -1,0 +1,83 @@
+/** How many rails the form has rows for, on either side. An address may carry no more. */
+export const railRows = 6
+
+/** The numbers of the rail rows: 1, 2, … */
+export const rails: readonly number[] = Array.from({ length: railRows }, (_, index) => index + 1)
+
+/**
+ * Every parameter a check's address may carry, with the label of its field. This is the whole vocabulary: flat, short,
+ * and readable. docs/address.md explains each; an empty one is left out of the address.
+ */
+export const checkLabels = {
+  country: 'Country',
+  mains: 'Mains voltage',
+  hz: 'Mains frequency',
+  socket: 'Socket',
+
+  supply: 'Words on the supply’s plate',
+  in: 'Input voltage',
+  inhz: 'Input frequency',
+  ina: 'Input current',
+  inva: 'Input apparent power',
+  inw: 'Input power',
+  selector: 'Voltage selector is set to',
+  type: 'Kind of supply',
+  regulated: 'Output is regulated',
+  class: 'Protection class',
+  inlet: 'Mains inlet',
+  fuse: 'Marking of the mains fuse-link',
+
+  plugouter: 'Plug, outer diameter',
+  pluginner: 'Plug, inner diameter',
+  plugpol: 'Plug polarity',
+  plugname: 'Plug name',
+  leadm: 'Lead length',
+  leadmm2: 'Lead conductor area',
+  leadawg: 'Lead conductor gauge',
+
+  offload: 'Measured with nothing connected',
+  loaded: 'Measured under load',
+  measuredpol: 'Measured polarity',
+
+  machine: 'Words on the machine’s plate',
+  needreg: 'Needs a regulated supply',
+  jackouter: 'Jack takes a plug of outer diameter',
+  jackinner: 'Jack takes a plug of inner diameter',
+  jackpol: 'Jack polarity',
+  jackname: 'Jack name',
+
+  cordplug: 'Wall plug',
+  cordend: 'Connector at the supply’s end',
+  cordv: 'Cord rated voltage',
+  corda: 'Cord rated current',
+  cordearth: 'Cord carries an earth',
+  cordmm2: 'Cord conductor area',
+  cordawg: 'Cord conductor gauge',
+  cordplugfitted: 'How the plug is fitted',
+  adapter: 'Travel adapter',
+
+  converter: 'Voltage converter',
+  converterv: 'Converter output voltage',
+  converterva: 'Converter rating',
+} as const
+
+/** One row of what the supply gives: `out1`, `out1kind`, `out1a`, `out1w`. */
+export const outputRow = (row: number) =>
+  ({ voltage: `out${row}`, kind: `out${row}kind`, current: `out${row}a`, power: `out${row}w` }) as const
+
+/** One row of what the machine takes: `need1`, `need1kind`, `need1a`, `need1by`, `need1tol`. */
+export const needRow = (row: number) =>
+  ({
+    voltage: `need${row}`,
+    kind: `need${row}kind`,
+    current: `need${row}a`,
+    currentBy: `need${row}by`,
+    tolerance: `need${row}tol`,
+  }) as const
+
+/** Every parameter name, in the order they stand in an address. */
+export const checkNames: readonly string[] = [
+  ...Object.keys(checkLabels),
+  ...rails.flatMap((row) => Object.values(outputRow(row))),
+  ...rails.flatMap((row) => Object.values(needRow(row))),
+]

@@ -1,0 +1,39 @@
+import type { Request, Response } from 'express'
+import type { FormFault } from './forms/formState.js'
+
+export type NavName = 'check' | 'first-power' | 'fuse' | 'jobs' | 'shelf' | 'reference'
+
+/** What the layout needs to know about a page. */
+export interface PageHead {
+  title: string
+  nav: NavName | null
+  /** what was typed wrong; the title then begins with "Error: " and the answer is a 422 */
+  errors: FormFault[]
+}
+
+export const head = (title: string, nav: NavName | null, errors: FormFault[] = []): PageHead => ({ title, nav, errors })
+
+/** True where htmx asks for a part of the page rather than for the page. */
+export const wantsFragment = (request: Request): boolean => request.get('HX-Request') === 'true'
+
+export interface Shown<Model extends { page: PageHead }> {
+  /** the pug file of the whole page, under views/ without its ending */
+  view: string
+  /** the pug file of the part that is swapped; absent where there is none */
+  fragment?: string
+  /** everything the views read; a missing local prints as nothing, so the type must be complete */
+  model: Model
+  /** 422 when `model.page.errors` has entries, else 200, unless given */
+  status?: number
+}
+
+/** Answers with the page, or with its fragment when htmx asked. */
+export function show<Model extends { page: PageHead }>(
+  request: Request,
+  response: Response,
+  { view, fragment, model, status }: Shown<Model>,
+): void {
+  response.vary('HX-Request')
+  response.status(status ?? (model.page.errors.length > 0 ? 422 : 200))
+  response.render(fragment !== undefined && wantsFragment(request) ? fragment : view, { ...model })
+}
