@@ -25,29 +25,31 @@ export type Rounding = 'nearest' | 'up' | 'down'
  * @source SI Brochure, 5.4.4 (grouping), 5.4.3 (space before the unit)
  */
 export function decimal(value: number, digits = 4, rounding: Rounding = 'nearest'): string {
-  if (!Number.isFinite(value)) throw new RangeError(`value must be finite, got ${value}`)
-  if (value === 0) return '0'
-  const exponent = Math.floor(Math.log10(Math.abs(value)))
-  const places = Math.min(Math.max(digits - 1 - exponent, 0), 20)
-  const scale = 10 ** places
-  const scaled = value * scale
-  // 1e-9 relative: keeps 0.1 + 0.2 from being rounded up to 0.301
-  const slack = Math.abs(scaled) * 1e-9
-  const whole =
-    rounding === 'up'
-      ? Math.ceil(scaled - slack)
-      : rounding === 'down'
-        ? Math.floor(scaled + slack)
-        : Math.sign(scaled) * Math.round(Math.abs(scaled) + slack)
-  const text = (whole / scale).toFixed(places)
+  const { rounded, places } = significant(value, digits, rounding)
+  const text = rounded.toFixed(places)
   const [integer = '0', fraction = ''] = text.split('.')
   const trimmed = fraction.replace(/0+$/, '')
-  const sign = integer.startsWith('-') ? '−' : ''
   const bare = integer.replace('-', '')
   const grouped = bare.length > 4 ? bare.replace(/\B(?=(\d{3})+$)/g, nbsp) : bare
   const shown = trimmed ? `${grouped}.${trimmed}` : grouped
-  return shown === '0' ? '0' : sign + shown
+  return integer.startsWith('-') && shown !== '0' ? `−${shown}` : shown
 }
+
+/** The value at so many significant digits (digits before the decimal sign are all kept), and its decimal places. */
+function significant(value: number, digits: number, rounding: Rounding): { rounded: number; places: number } {
+  if (!Number.isFinite(value)) throw new RangeError(`value must be finite, got ${value}`)
+  if (value === 0) return { rounded: 0, places: 0 }
+  const exponent = Math.floor(Math.log10(Math.abs(value)))
+  const places = Math.min(Math.max(digits - 1 - exponent, 0), 20)
+  const scaled = value * 10 ** places
+  // 1e-9 relative: keeps 0.1 + 0.2 from being rounded up to 0.301
+  const slack = Math.abs(scaled) * 1e-9
+  const whole = { up: Math.ceil(scaled - slack), down: Math.floor(scaled + slack), nearest: nearest(scaled, slack) }
+  return { rounded: whole[rounding] / 10 ** places, places }
+}
+
+/** Halves go away from zero, also those that binary fractions leave a hair short. */
+const nearest = (scaled: number, slack: number): number => Math.sign(scaled) * Math.round(Math.abs(scaled) + slack)
 
 /**
  * A number with its unit in our one form: "12.5 V", "830 mA", "1.5 kΩ".
@@ -57,7 +59,8 @@ export function decimal(value: number, digits = 4, rounding: Rounding = 'nearest
  */
 export function quantity(value: number, unit: string, digits = 4, rounding: Rounding = 'nearest'): string {
   if (value === 0) return `0${nbsp}${unit}`
-  const size = Math.abs(value)
+  // rounded first: 999.96 at four digits is 1 k, not 1000
+  const size = Math.abs(significant(value, digits, rounding).rounded)
   const fit = prefixes.find(({ factor }) => size >= factor * 0.9999999) ?? prefixes[prefixes.length - 1]
   if (!fit) throw new RangeError('no prefix')
   return `${decimal(value / fit.factor, digits, rounding)}${nbsp}${fit.sign}${unit}`
