@@ -1,0 +1,150 @@
+import type { BreakingLetter } from './fuseMarks.js'
+import { commonPractice, fromMemory, published, type Source } from './source.js'
+
+const s500 = published('Cooper Bussmann S500 data sheet, earlier edition', 'list of ratings')
+const tableA1 = published('IEC 60127-1 (GOST IEC 60127-1-2010)', 'table A.1, series R10 and R20')
+const inchSeries = published('Littelfuse 312/318 series data sheet', 'list of ratings, 6.3 x 32 mm')
+const ulMetric = published(
+  'Bussmann GMD data sheet SB98107, 12-18-98',
+  '5 x 20 mm ratings that are not IEC preferred values',
+)
+const plugFuses = published(
+  'Encyclopaedia entry on BS 1362:1973',
+  '3 A and 13 A preferred; 1, 2, 5, 7 and 10 A seen in use',
+)
+
+/** Rated currents [A], rising, with where the list is printed. */
+export interface RatingSeries {
+  readonly ratedA: readonly number[]
+  readonly sources: readonly Source[]
+}
+
+/** R10 series of the IEC 60127-2 sheets. */
+export const iecPreferred: RatingSeries = Object.freeze({
+  ratedA: Object.freeze([
+    0.032, 0.04, 0.05, 0.063, 0.08, 0.1, 0.125, 0.16, 0.2, 0.25, 0.315, 0.4, 0.5, 0.63, 0.8, 1, 1.25, 1.6, 2, 2.5, 3.15,
+    4, 5, 6.3, 8, 10,
+  ]),
+  sources: [s500, tableA1],
+})
+
+/** R20 values between the R10 ones: allowed by the standard, seldom on the shelf. */
+export const iecBetween: RatingSeries = Object.freeze({
+  ratedA: Object.freeze([0.355, 0.45, 0.56, 0.71, 0.9, 1.12, 1.4, 1.8]),
+  sources: [tableA1],
+})
+
+/** Beyond the IEC sheets, made by single makers in 5 x 20 mm. */
+export const iecExtensions: RatingSeries = Object.freeze({
+  ratedA: Object.freeze([12, 12.5, 16, 20]),
+  sources: [
+    published('Cooper Bussmann S505 data sheet BU-SB11758', '12 A extension'),
+    published('Schurter SMD-SPT 5x20 data sheet', '12.5 A and 16 A'),
+    published('Schurter FST 5x20 data sheet', '20 A'),
+  ],
+})
+
+/** Ratings of North American cartridge links. */
+export const northAmerican: RatingSeries = Object.freeze({
+  ratedA: Object.freeze([
+    0.01, 0.031, 0.0625, 0.1, 0.125, 0.15, 0.175, 0.1875, 0.2, 0.25, 0.3, 0.375, 0.5, 0.6, 0.75, 1, 1.25, 1.5, 1.6,
+    1.75, 1.8, 2, 2.25, 2.5, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 25, 30, 35,
+  ]),
+  sources: [inchSeries],
+})
+
+/** North American 5 x 20 mm values that are not IEC preferred values. */
+export const northAmericanMetric: RatingSeries = Object.freeze({
+  ratedA: Object.freeze([0.187, 0.3, 0.375, 0.6, 0.75, 1.2, 1.5, 3]),
+  sources: [ulMetric],
+})
+
+/** Ratings of plug fuse-links; the standard stops at 13 A. */
+export const bs1362Ratings: RatingSeries = Object.freeze({
+  ratedA: Object.freeze([1, 2, 3, 5, 7, 10, 13]),
+  sources: [plugFuses],
+})
+
+export const bs1362LargestA = Object.freeze({
+  value: 13,
+  source: published('BS 1362', 'scope: rated current not above 13 A'),
+})
+export const bs1362RatedV = Object.freeze({
+  value: 250,
+  source: published('BS 1362', 'scope: declared supply not above 250 V'),
+})
+export const bs1362BreakingA = Object.freeze({
+  value: 6000,
+  source: published('Test-house press text on BS 1362 links', 'breaking capacity 6 kA'),
+})
+export const bs646Note = fromMemory(
+  'BS 646',
+  'small links of clock connectors and shaver adaptors, up to 5 A; not a plug fuse',
+)
+
+/** Preferred plug fuse by appliance power. */
+export const plugFuseSmall = Object.freeze({
+  ratedA: 3,
+  uptoW: 700,
+  source: published(
+    'In-service inspection guide citing the IET Code of Practice',
+    'table VII.1: 3 A up to 700 W, else 13 A',
+  ),
+})
+
+const iecBreaking = published(
+  'Cooper Bussmann S500, S501, S505 and Bel 5ST data sheets',
+  'L: 35 A or 10 times rated; H: 1500 A',
+)
+const enhanced = published('Bel 5ET data sheet', '150 A; remembered alike for IEC 60127-2 sheet 6')
+
+/** Least breaking capacity by letter at the rated voltage [A]: a fixed value, or a multiple of the rated current if greater. */
+export const iecBreakingCapacity: Readonly<
+  Record<BreakingLetter, { readonly atLeastA: number; readonly timesRated: number; readonly source: Source }>
+> = Object.freeze({
+  L: { atLeastA: 35, timesRated: 10, source: iecBreaking },
+  E: { atLeastA: 150, timesRated: 0, source: enhanced },
+  H: { atLeastA: 1500, timesRated: 0, source: iecBreaking },
+})
+
+const interrupting = published(
+  'Littelfuse Fuseology Selection Guide 2014',
+  'p. 12: interrupting ratings of UL Listed links',
+)
+
+/** Interrupting rating of a UL Listed link at 250 V AC [A], by rated current up to and including `uptoA`. */
+export const ulInterruptingAt250V: readonly {
+  readonly uptoA: number
+  readonly breakingA: number
+  readonly source: Source
+}[] = Object.freeze([
+  { uptoA: 1, breakingA: 35, source: interrupting },
+  { uptoA: 3.5, breakingA: 100, source: interrupting },
+  { uptoA: 10, breakingA: 200, source: interrupting },
+  { uptoA: 15, breakingA: 750, source: interrupting },
+  { uptoA: 30, breakingA: 1500, source: interrupting },
+])
+
+/** Interrupting rating of a UL Listed link at 125 V AC [A]. */
+export const ulInterruptingAt125V = Object.freeze({ value: 10_000, source: interrupting })
+
+/** Outside this band a number on a small cartridge link is taken for something else [A]. */
+export const plausibleRatedA = Object.freeze({
+  min: 0.001,
+  max: 63,
+  source: commonPractice(
+    'Range of small cartridge links',
+    'smallest catalogue value 5 mA, largest of these bodies below 63 A',
+  ),
+})
+
+/** From this bare number on, a letter is followed by milliamperes; up to `amperesTo` by amperes; between lies nothing. */
+export const bareNumber = Object.freeze({
+  milliamperesFrom: 32,
+  milliamperesBelow: 1000,
+  amperesTo: 25,
+  source: published(
+    'IEC 60127-2 (GOST R IEC 60127-2-2010)',
+    'clause 6.1: mA below 1 A, A from 1 A; smallest rating 32 mA',
+  ),
+})

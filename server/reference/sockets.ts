@@ -1,0 +1,73 @@
+import { type FitRow, plugFits } from './plugFits.js'
+import { type PlugType, plugTypes } from './plugTypes.js'
+
+export type { FitRow, PlugType }
+
+/** IEC letters of mains sockets. */
+export const socketLetters = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'I', 'J', 'K', 'L', 'M', 'N', 'O'] as const
+
+const plain = (text: string): string => text.toUpperCase().replace(/[^A-Z0-9]/g, '')
+
+const byName = new Map<string, PlugType>()
+for (const plug of plugTypes) for (const name of [plug.name, ...plug.aliases]) byName.set(plain(name), plug)
+// a letter names a plug only where exactly one is filed under it
+for (const letter of socketLetters) {
+  const [only, second] = plugTypes.filter((plug) => plug.letters.includes(letter))
+  if (only && !second) for (const text of [letter, `type ${letter}`]) byName.set(plain(text), only)
+}
+
+/** The plug a text names: "CEE 7/16", "cee7/16", "Europlug", "BS1363", "NEMA 5-15P", "Type G"; undefined when it names none, or several. */
+export const plugByName = (text: string): PlugType | undefined => byName.get(plain(text))
+
+export interface Fit {
+  /** 'depends': some usual sockets of the letter take it and some do not */
+  readonly fits: 'yes' | 'forced' | 'no' | 'depends'
+  readonly earth: FitRow['earth']
+  /** every row for the pair, rare sockets too */
+  readonly rows: readonly FitRow[]
+}
+
+const agreed = <Value extends string>(values: readonly Value[]): Value | undefined =>
+  values.every((value) => value === values[0]) ? values[0] : undefined
+
+/**
+ * Whether a plug goes into a socket of a letter. Rows that disagree: 'forced' before everything, else 'depends'.
+ * With a country, the rows for its own sockets come before the general ones.
+ * Undefined where the table has no row for the pair, or the plug or the letter is not known.
+ *
+ * @source the rows of plugFits.ts
+ */
+export function fits(plug: string, socketLetter: string, country?: string): Fit | undefined {
+  const name = plugByName(plug)?.name
+  const letter = socketLetter.trim().toUpperCase()
+  if (name === undefined) return undefined
+  const pair = plugFits.filter((row) => row.plugs.includes(name) && row.letters.includes(letter))
+  const iso = country?.toUpperCase()
+  const own = iso === undefined ? [] : pair.filter((row) => row.countries?.includes(iso))
+  const general = iso === undefined ? pair : pair.filter((row) => row.countries === undefined)
+  const rows = own.length > 0 ? own : general
+  const usual = rows.filter((row) => row.commonness === 'usual')
+  const deciding = usual.length > 0 ? usual : rows
+  if (deciding.length === 0) return undefined
+  const outcome = deciding.some((row) => row.fits === 'forced')
+    ? 'forced'
+    : (agreed(deciding.map((row) => row.fits)) ?? 'depends')
+  const entering = deciding.filter((row) => row.fits !== 'no')
+  return {
+    fits: outcome,
+    earth: entering.length === 0 ? 'not applicable' : (agreed(entering.map((row) => row.earth)) ?? 'depends'),
+    rows,
+  }
+}
+
+/**
+ * The plugs to ask for when buying a cord set for a socket: those that go in properly, and with `earthed`
+ * those whose earth is made. Where no unearthed plug fits (G), the earthed ones are what is sold.
+ */
+export function plugsFor(socketLetter: string, earthed: boolean, country?: string): PlugType[] {
+  const fitting = plugTypes.filter((plug) => fits(plug.name, socketLetter, country)?.fits === 'yes')
+  const earthing = fitting.filter((plug) => fits(plug.name, socketLetter, country)?.earth === 'made')
+  if (earthed) return earthing
+  const twoCore = fitting.filter((plug) => !plug.earthed)
+  return twoCore.length > 0 ? twoCore : earthing
+}

@@ -1,0 +1,176 @@
+import { commonPractice, fromMemory, published, type Source } from './source.js'
+
+/** A limit a topic decides by. */
+export interface Threshold {
+  readonly value: number
+  /** '1' for a ratio */
+  readonly unit: '1' | 'V' | 'A' | 'VA' | 'mm' | 'm'
+  readonly source: Source
+}
+
+const rule = (value: number, unit: Threshold['unit'], title: string, reason: string): Threshold => ({
+  value,
+  unit,
+  source: commonPractice(title, reason),
+})
+
+/** Mains voltage. */
+export const nominalMatch = rule(
+  0.02,
+  '1',
+  'Same nominal voltage',
+  'a plate within 2 % of the nominal voltage of the mains was made for it: lists and plates round alike (127 and 125 V, 240 and 238 V do)',
+)
+export const voltageStopAbove: Threshold = {
+  value: 1.1,
+  unit: '1',
+  source: published(
+    'IEC 950 / IEC 60950, clauses 1.4.4 and 1.4.5, as discussed in the emc-pstc list archive',
+    'no type test goes beyond +10 % of the rated voltage, so more than 1.10 times the top of the plate has been tried by nobody',
+  ),
+}
+export const voltageStopBelow = rule(
+  0.8,
+  '1',
+  'Mains far too low',
+  'below 0.80 of the bottom of the plate a supply drops out, and a motor or relay may hang and overheat',
+)
+export const voltageCautionBelow: Threshold = {
+  value: 0.9,
+  unit: '1',
+  source: published(
+    'IEC 950 / IEC 60950, clauses 1.4.4 and 1.4.5, as discussed in the emc-pstc list archive',
+    'type tests reach down to −10 % of the rated voltage; below that it may drop out',
+  ),
+}
+
+/** Mains frequency, transformer supplies: peak flux against the plate's. */
+export const fluxClear: Threshold = {
+  value: 1,
+  unit: '1',
+  source: published(
+    'electricalengineering.xyz, on volts per hertz',
+    'peak flux is proportional to V/f: up to the ratio of the plate the core carries no more than it was built for',
+  ),
+}
+export const fluxStopAbove = rule(
+  1.1,
+  '1',
+  'Flux margin of small transformers',
+  'published margins are for power transformers; small ones run near saturation and two measured adaptors saturated visibly at 1.10 times their rated voltage',
+)
+
+/** Input power where the plate prints none. */
+export const switchModePowerFactor = rule(
+  0.6,
+  '1',
+  'Power factor of a switch-mode supply without correction',
+  'a rectifier with a reservoir capacitor takes narrow peaks: 0.5 to 0.7 is usual',
+)
+export const transformerPowerFactor = rule(
+  0.8,
+  '1',
+  'Power factor of a transformer supply',
+  'magnetising current and rectifier peaks: 0.7 to 0.9 is usual at full load',
+)
+export const supplyEfficiency = rule(
+  0.75,
+  '1',
+  'Efficiency of a small supply',
+  'small supplies of the time lose a quarter or more of what they take',
+)
+
+/** Step-up and step-down converters. */
+export const converterReserve = rule(
+  1.25,
+  '1',
+  'Converter size',
+  'sellers advise a quarter or more above the need, for inrush and warmth',
+)
+export const converterLeast = rule(1, '1', 'Converter size', 'a rating below the need overloads it')
+export const converterSizesVA: { readonly value: readonly number[]; readonly unit: 'VA'; readonly source: Source } = {
+  value: [50, 75, 100, 150, 200, 300, 500, 750, 1000, 1500, 2000],
+  unit: 'VA',
+  source: commonPractice('Converter sizes', 'the sizes usually offered'),
+}
+
+/** Cord. */
+export const europlugMostA: Threshold = {
+  value: 2.5,
+  unit: 'A',
+  source: published(
+    'EN 50075:1990, as cited by Wikipedia, "Europlug"',
+    'flat non-rewirable two-pole plugs, 2.5 A 250 V, with cord, for the connection of class II equipment',
+  ),
+}
+export const lowVoltageCordMostV = rule(
+  125,
+  'V',
+  'Cord sets of the 125 V class',
+  'insulation and plug are approved up to 125 V only; mains above that class needs a 250 V set',
+)
+
+/** Output. */
+export const outputToleranceRegulated: Threshold = {
+  value: 0.05,
+  unit: '1',
+  source: published(
+    'ATX power supply design guide 0.9, table 3 (Intel)',
+    '+5, +12 and +3.3 V rails are held to 5 %; taken for any machine that needs a regulated supply or does not say',
+  ),
+}
+export const outputToleranceWidest: Threshold = {
+  value: 0.1,
+  unit: '1',
+  source: published(
+    'ATX power supply design guide 0.9, table 3 (Intel)',
+    'the −5 and −12 V rails, the least critical, are held to 10 %; beyond that no rail is allowed to lie',
+  ),
+}
+export const measuredDemandHeadroom = rule(
+  1.25,
+  '1',
+  'Headroom over a measured current',
+  'a measured current misses start-up and ageing; a plate value already is the maximum',
+)
+export const plateDemandHeadroom = rule(1, '1', 'Plate against plate', 'a plate value already is the maximum')
+
+/** Low-voltage plug against jack. */
+export const plugOuterMost = rule(
+  0.2,
+  'mm',
+  'Outer diameter of plug and jack',
+  'sizes that differ by more are different plugs; by 0.2 mm or less they may be one size rounded two ways',
+)
+export const plugBoreTight = rule(
+  0.1,
+  'mm',
+  'Bore smaller than the pin',
+  'nominal pairs 2.0/2.1 and 3.0/3.1 are one size; a bore smaller by more does not go over the pin',
+)
+export const plugBoreLoose = rule(
+  0.2,
+  'mm',
+  'Bore larger than the pin',
+  'the spring no longer presses on the pin: poor, intermittent, hot contact',
+)
+
+/** Lead between supply and machine. */
+export const leadDropStopAbove = rule(
+  0.1,
+  '1',
+  'Voltage lost in the lead',
+  'no rail is allowed to lie more than 10 % off, so a lead that loses more cannot serve any machine',
+)
+/** Resistivity of annealed copper at 20 °C [Ω·mm²/m]. */
+export const copperResistivity = {
+  value: 0.017241,
+  unit: 'Ω·mm²/m',
+  source: fromMemory('IEC 60028', 'resistivity of standard annealed copper at 20 °C: 1/58 Ω·mm²/m'),
+} as const
+
+/** Turntables, clocks and other machines whose speed follows the mains. */
+export const speedFollowsFrequency: Source = commonPractice(
+  'Speed of a synchronous motor',
+  'proportional to the frequency of the mains',
+)
