@@ -10,7 +10,8 @@ export interface DcPlug {
 }
 
 export interface Output {
-  kind: 'dc' | 'ac'
+  /** null: not known, so output-kind answers unknown */
+  kind: 'dc' | 'ac' | null
   voltageV: number
   currentA?: number | null
   powerW?: number | null
@@ -65,7 +66,8 @@ export interface Supply {
 }
 
 export interface DeviceInput {
-  kind: 'dc' | 'ac'
+  /** null: not known, so output-kind answers unknown */
+  kind: 'dc' | 'ac' | null
   voltageV: number
   currentA?: number | null
   currentIs?: 'plate' | 'measured' | null
@@ -89,13 +91,15 @@ export interface Cord {
   areaMm2?: number | null
   awg?: number | null
   plugFitted?: 'moulded' | 'rewired' | null
-  adapter?: { earthed: boolean } | null
+  /** earthed null: an adapter is used, but not known whether it passes the earth on */
+  adapter?: { earthed: boolean | null } | null
 }
 
+/** A converter is used; what is not known of it is null, and the topics that need it answer unknown. */
 export interface Converter {
-  kind: 'autotransformer' | 'isolating' | 'electronic'
-  outputV: number
-  ratedVA: number
+  kind: 'autotransformer' | 'isolating' | 'electronic' | null
+  outputV: number | null
+  ratedVA: number | null
 }
 
 /** Everything a person entered about one supply, one machine and one place. Unknown is null or absent, never 0. */
