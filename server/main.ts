@@ -1,9 +1,10 @@
-import { mkdirSync } from 'node:fs'
 import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { pino } from 'pino'
 import { createApp } from './app.js'
 import { type Config, readConfig } from './config.js'
+import { openStore } from './store/openStore.js'
+import { storageFault } from './store/storageFault.js'
 
 function settings(): Config {
   try {
@@ -16,9 +17,16 @@ function settings(): Config {
 
 const config = settings()
 const logger = pino({ level: config.logLevel })
-mkdirSync(config.dataDir, { recursive: true })
+const store = openStore({ dataDir: config.dataDir, databaseUrl: config.databaseUrl, now: Date.now })
 
-const server = createServer(createApp({ config, logger, now: Date.now }))
+// checks need nothing that is kept, so a store that cannot be opened is told and tried again at the next use
+await store.ready().catch((error: unknown) => {
+  const fault = storageFault(error)
+  if (!fault) throw error
+  console.error(`Lampline starts without its records: ${fault.message}\n${(fault.cause as Error).message}`)
+})
+
+const server = createServer(createApp({ config, logger, store, now: Date.now }))
 server.on('error', (error) => {
   console.error(`Lampline cannot listen on http://${config.host}:${config.port}: ${error.message}`)
   process.exit(1)
@@ -29,7 +37,7 @@ server.listen(config.port, config.host, () => {
 })
 
 function stop(): void {
-  server.close(() => process.exit(0))
+  server.close(() => store.close().finally(() => process.exit(0)))
   server.closeIdleConnections()
   // open keep-alive connections must not hold the process up
   setTimeout(() => server.closeAllConnections(), 2000).unref()

@@ -27,10 +27,10 @@ export const newId = (): string => randomBytes(16).toString('base64url')
 /** Runs every migration that is still to come, with a copy made before each where there is something to copy. */
 async function migrate(db: Kysely<Tables>, engine: Engine, copy: (before: string) => void): Promise<void> {
   const migrator = new Migrator({ db, provider: { getMigrations: async () => migrations(engine) } })
+  const holdsRecords = (await migrator.getMigrations()).some(({ executedAt }) => executedAt !== undefined)
   for (;;) {
-    const all = await migrator.getMigrations()
-    const next = all.find(({ executedAt }) => executedAt === undefined)
-    if (next && all[0]?.executedAt !== undefined) copy(next.name)
+    const next = (await migrator.getMigrations()).find(({ executedAt }) => executedAt === undefined)
+    if (next && holdsRecords) copy(next.name)
     const { error, results } = await migrator.migrateUp()
     if (error !== undefined) throw error
     if (results?.length === 0) return

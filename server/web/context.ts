@@ -1,10 +1,13 @@
 import type { Logger } from 'pino'
 import type { Config } from '../config.js'
+import type { Store } from '../store/store.js'
 
 /** What every route module is given. Nothing in web/ reaches for a singleton. */
 export interface Context {
   config: Config
   logger: Logger
+  /** where records are kept */
+  store: Store
   /** the current time [ms since 1970] */
   now: () => number
 }

@@ -1,4 +1,5 @@
 import type { ErrorRequestHandler, RequestHandler } from 'express'
+import { StorageFault } from '../store/errors.js'
 import type { Context } from './context.js'
 import { Conflict, type FieldError, NotFound } from './errors.js'
 
@@ -33,6 +34,7 @@ function answer(error: unknown): Answer {
     }
   if (status === 415 || fault.type?.startsWith('charset') || fault.type?.startsWith('encoding'))
     return { status: 415, message: 'The body is in an encoding that is not read here; send JSON in UTF-8.', fields }
+  if (error instanceof StorageFault) return { status, message: error.message, fields }
   if (status >= 400 && status < 500) return { status, message: fault.message ?? 'The request cannot be used.', fields }
   return {
     status: 500,
