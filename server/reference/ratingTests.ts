@@ -1,3 +1,4 @@
+import { fromMemory, published } from './source.js'
 import type { Sourced } from './sourced.js'
 
 /** How far from its rated voltage a plate of one kind was run in its type test. */
@@ -10,17 +11,51 @@ export interface RatingTest extends Sourced {
   readonly above: number
 }
 
-export const ratingTests: readonly RatingTest[] = []
+const iec60950 = published(
+  'IEC 950 / IEC 60950, clauses 1.4.4, 1.4.5 and 1.6.5',
+  'as quoted in the emc-pstc list archive, messages 12450 and 12477',
+)
+const iec60950FromMemory = fromMemory('IEC 60950-1, clause 1.4.5', 'supply tolerance +6/−10 %, but ±10 % for 230 V')
+
+export const ratingTests: readonly RatingTest[] = [
+  {
+    standard: 'IEC 60950-1',
+    applies: 'any plate',
+    below: 0.1,
+    above: 0.06,
+    sources: [iec60950, iec60950FromMemory],
+  },
+  {
+    standard: 'IEC 60950-1',
+    applies: 'plate of 230 V',
+    below: 0.1,
+    above: 0.1,
+    sources: [iec60950, iec60950FromMemory],
+  },
+  {
+    standard: 'IEC 62368-1',
+    applies: 'wide window',
+    below: 0.1,
+    above: 0.1,
+    doubt: 'Seen in one test report; the clause is from memory.',
+    sources: [
+      published('Test report CQASZ20210400194S', 'a plate of 100–240 V run at 90, 100, 240 and 264 V, 50 and 60 Hz'),
+      fromMemory('IEC 62368-1, clause B.2.3', 'supply tolerance ±10 %'),
+    ],
+  },
+]
+
+/** A window is wide when its top is at least this many times its bottom: 100–240 V is, 220–240 V is not. */
+const wideRatio = 1.5
 
 /**
  * The test that applies to a plate's window [V]: ±10 % for a plate of 230 V and for a wide window, else +6/−10 %.
- * A window is wide when its top is at least 1.5 times its bottom (100–240 V is; 220–240 V is not).
  *
  * @source the rows above
  */
 export function ratingTestFor(window: { min: number; max: number }): RatingTest {
   const applies: RatingTest['applies'] =
-    window.max >= 1.5 * window.min
+    window.max >= wideRatio * window.min
       ? 'wide window'
       : window.min === 230 && window.max === 230
         ? 'plate of 230 V'

@@ -1,0 +1,225 @@
+import { commonPractice, fromMemory, published, type Source } from './source.js'
+import type { Sourced } from './sourced.js'
+
+/** What sets the filament of one size of lamp apart from another. Heat content is that of a 120 V lamp. */
+export interface LampSizeRow extends Sourced {
+  readonly ratedW: number
+  readonly fill: 'gas' | 'vacuum'
+  /** part of the rated power that the gas carries off, at rated voltage */
+  readonly gasShare: number
+  /** filament temperature at rated voltage [K] */
+  readonly ratedK: number
+  /** heat stored in the filament at rated voltage, above that at room temperature [J] */
+  readonly heatContentJ: number
+}
+
+const energyTable: Source = fromMemory(
+  'IES Lighting Handbook, energy characteristics of 120 V general-service lamps',
+  'gas loss and filament heat content by lamp wattage; the 0.13 s to 90 % of the light of the 100 W lamp agrees with a published figure',
+)
+
+const temperatureEstimate: Source = commonPractice(
+  'Project estimate: filament temperature at rated voltage',
+  'from the usual luminous efficacy of each size, plus or minus 50 K; ±50 K moves the current at a tenth of the voltage by less than 2 %',
+)
+
+const smallLampEstimate: Source = commonPractice(
+  'Project estimate: lamps of 25 W and less taken as gas-filled',
+  'older ones are vacuum lamps (gas loss 0); one measured lamp of about 25 W fits a gas loss of 0.10 to 0.25 and no vacuum lamp; gas-filled is the cautious reading, because a dark gas-filled lamp passes more current',
+)
+
+const betweenSizes: Source = commonPractice(
+  'Project estimate: sizes between two of the table',
+  'gas loss between the neighbours by the logarithm of the wattage, heat content by the 5/3 power of the wattage',
+)
+
+export const lampSizeRows: readonly LampSizeRow[] = [
+  {
+    ratedW: 10,
+    fill: 'gas',
+    gasShare: 0.2,
+    ratedK: 2500,
+    heatContentJ: 0.25,
+    sources: [smallLampEstimate, betweenSizes],
+    doubt: 'scaled from the 40 W lamp',
+  },
+  {
+    ratedW: 15,
+    fill: 'gas',
+    gasShare: 0.2,
+    ratedK: 2550,
+    heatContentJ: 0.49,
+    sources: [smallLampEstimate, betweenSizes],
+    doubt: 'scaled from the 40 W lamp',
+  },
+  {
+    ratedW: 25,
+    fill: 'gas',
+    gasShare: 0.2,
+    ratedK: 2600,
+    heatContentJ: 1.15,
+    sources: [smallLampEstimate, betweenSizes],
+    doubt: 'scaled from the 40 W lamp; the handbook lists a vacuum lamp with 2.8 J',
+  },
+  {
+    ratedW: 40,
+    fill: 'gas',
+    gasShare: 0.2,
+    ratedK: 2700,
+    heatContentJ: 2.5,
+    sources: [energyTable, temperatureEstimate],
+  },
+  {
+    ratedW: 60,
+    fill: 'gas',
+    gasShare: 0.135,
+    ratedK: 2800,
+    heatContentJ: 5.5,
+    sources: [energyTable, temperatureEstimate],
+  },
+  {
+    ratedW: 75,
+    fill: 'gas',
+    gasShare: 0.126,
+    ratedK: 2830,
+    heatContentJ: 8.4,
+    sources: [betweenSizes, temperatureEstimate],
+    doubt: 'between 60 W and 100 W',
+  },
+  {
+    ratedW: 100,
+    fill: 'gas',
+    gasShare: 0.115,
+    ratedK: 2860,
+    heatContentJ: 14.1,
+    sources: [energyTable, temperatureEstimate],
+  },
+  {
+    ratedW: 200,
+    fill: 'gas',
+    gasShare: 0.137,
+    ratedK: 2900,
+    heatContentJ: 39.5,
+    sources: [energyTable, temperatureEstimate],
+  },
+  {
+    ratedW: 300,
+    fill: 'gas',
+    gasShare: 0.116,
+    ratedK: 2930,
+    heatContentJ: 80,
+    sources: [energyTable, temperatureEstimate],
+  },
+  {
+    ratedW: 500,
+    fill: 'gas',
+    gasShare: 0.088,
+    ratedK: 2960,
+    heatContentJ: 182,
+    sources: [energyTable, temperatureEstimate],
+  },
+  {
+    ratedW: 1000,
+    fill: 'gas',
+    gasShare: 0.06,
+    ratedK: 3000,
+    heatContentJ: 568,
+    sources: [energyTable, temperatureEstimate],
+  },
+  {
+    ratedW: 25,
+    fill: 'vacuum',
+    gasShare: 0,
+    ratedK: 2600,
+    heatContentJ: 2.8,
+    sources: [energyTable, temperatureEstimate],
+  },
+]
+
+/** Voltage of the lamps the table above was written for [V]. */
+export const tableLampV = 120
+
+/**
+ * Heat content of a filament goes with (rated voltage)^(−2/3) at equal power and temperature: resistance ρ l / r² and
+ * surface r l fix the length l as (V² P)^(1/3) and the mass r² l as P^(5/3) V^(−2/3).
+ */
+export const heatContentVoltageExponent: { readonly value: number } & Sourced = {
+  value: -2 / 3,
+  sources: [
+    commonPractice(
+      'Project estimate: heat content of lamps for other voltages',
+      'from the geometry of a filament; a 230 V 100 W lamp then settles in 0.6 of the time of a 120 V one, as published starting times of 0.05 s and 0.10 s bear out',
+    ),
+  ],
+}
+
+/** Wattages lamps are sold in, or were for decades. */
+export const standardWattages: { readonly watts: readonly number[] } & Sourced = {
+  watts: [15, 25, 40, 60, 75, 100, 150, 200],
+  sources: [
+    commonPractice('Wattages of general-service lamps', '15 W to 200 W as sold for household use over decades'),
+  ],
+}
+
+/** Rated voltages lamps are sold for. */
+export const standardLampVoltages: { readonly volts: readonly number[] } & Sourced = {
+  volts: [100, 110, 115, 120, 127, 130, 220, 225, 230, 235, 240, 250],
+  sources: [
+    commonPractice('Rated voltages of general-service lamps', 'by region; 130 V and 250 V are long-life types'),
+  ],
+}
+
+/** Hot over cold resistance as published, for comparison with the model. */
+export interface ColdRatioRow extends Sourced {
+  readonly lamp: string
+  readonly hotOhm: number
+  readonly coldOhm: number
+}
+
+export const coldRatioRows: readonly ColdRatioRow[] = [
+  {
+    lamp: '100 W 120 V',
+    hotOhm: 144,
+    coldOhm: 9.5,
+    sources: [published('Encyclopaedia article on the incandescent light bulb', 'current and resistance')],
+  },
+  {
+    lamp: '60 W 110 V',
+    hotOhm: 200,
+    coldOhm: 18,
+    sources: [published('University of Maryland lecture demonstration K5-44', 'cold resistance measured')],
+  },
+]
+
+/** Why only tungsten lamps serve. */
+export const unsuitableLamps: readonly ({ readonly kind: string; readonly reason: string } & Sourced)[] = [
+  {
+    kind: 'LED lamp',
+    reason:
+      'its electronics draw a few watts whatever the load, so it neither passes nor limits the load current as a filament does; it may flash, or fail',
+    sources: [commonPractice('Series-lamp practice', 'restorers’ notes agree that lamps with electronics do not work')],
+  },
+  {
+    kind: 'compact fluorescent lamp',
+    reason:
+      'it contains a converter with a rectifier of its own, not a resistor; in series it flickers, starves or fails and shows nothing about the load',
+    sources: [commonPractice('Series-lamp practice', 'restorers’ notes agree that lamps with electronics do not work')],
+  },
+  {
+    kind: 'low-voltage halogen lamp, and any lamp with a transformer',
+    reason: 'its rating is for 12 V or so and its cold resistance too low for the mains',
+    sources: [
+      commonPractice('Series-lamp practice', 'the lamp must carry the whole mains voltage when the load is shorted'),
+    ],
+  },
+  {
+    kind: 'carbon-filament lamp',
+    reason: 'its resistance falls as it heats, so it limits least when it matters most',
+    sources: [
+      published(
+        'Physics teaching centre, Federal University of Rio Grande do Sul, question 1400',
+        'power rises 5.3 times from 65 V to 130 V',
+      ),
+    ],
+  },
+]
