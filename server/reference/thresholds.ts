@@ -44,6 +44,23 @@ export const voltageCautionBelow: Threshold = {
   ),
 }
 
+/** Mains frequency. */
+export const frequencyMatch: Threshold = {
+  value: 0.01,
+  unit: '1',
+  source: published(
+    'Schneider Electric, technical note 7EN72-0197, "EN 50160: supply voltage variations"',
+    'the frequency of interconnected networks stays within 1 % of nominal, so a plate within 1 % names this mains',
+  ),
+}
+
+/** Extra-low voltage: a class III unit takes no more, so a plate that claims more claims mains. */
+export const extraLowVoltageMostV: Threshold = {
+  value: 50,
+  unit: 'V',
+  source: fromMemory('IEC 61140, extra-low voltage', 'ac up to 50 V; class III equipment is fed by nothing higher'),
+}
+
 /** Mains frequency, transformer supplies: peak flux against the plate's. */
 export const fluxClear: Threshold = {
   value: 1,
