@@ -1,0 +1,40 @@
+function positive(values: Record<string, number>): void {
+  for (const [name, value] of Object.entries(values))
+    if (!(value > 0) || !Number.isFinite(value))
+      throw new RangeError(`${name} must be a finite number above 0, got ${value}`)
+}
+
+/**
+ * Current through a capacitor on the mains: what a Y capacitor of that size lets through to a person who touches the
+ * output or the case. For two equal capacitors from both poles to a floating case, C is one of them.
+ *
+ *   I = 2 π f C V
+ *
+ * @param capacitanceF  [F], more than 0
+ * @param voltageV      mains [V rms], more than 0
+ * @param frequencyHz   [Hz], more than 0
+ * @returns current [A rms]
+ * @throws RangeError outside those ranges
+ * @source textbook
+ */
+export function capacitorCurrent(capacitanceF: number, voltageV: number, frequencyHz: number): number {
+  positive({ capacitanceF, voltageV, frequencyHz })
+  return 2 * Math.PI * frequencyHz * capacitanceF * voltageV
+}
+
+/**
+ * Largest capacitor that keeps that current within a limit.
+ *
+ *   C = I / (2 π f V)
+ *
+ * @param limitA       current allowed [A rms], more than 0
+ * @param voltageV     mains [V rms], more than 0
+ * @param frequencyHz  [Hz], more than 0
+ * @returns capacitance [F]
+ * @throws RangeError outside those ranges
+ * @source textbook
+ */
+export function largestCapacitor(limitA: number, voltageV: number, frequencyHz: number): number {
+  positive({ limitA, voltageV, frequencyHz })
+  return limitA / (2 * Math.PI * frequencyHz * voltageV)
+}

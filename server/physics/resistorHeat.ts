@@ -1,0 +1,17 @@
+/**
+ * Time until a body that warms towards an end temperature has risen by a given amount.
+ *
+ *   t = −τ ln(1 − rise / end)
+ *
+ * @param riseK     rise over the room that is asked about [K], more than 0
+ * @param endRiseK  rise it would settle at [K], more than 0
+ * @param timeS     thermal time constant τ [s], more than 0
+ * @returns time [s]; null where the end temperature stays below the rise asked about
+ * @throws RangeError outside those ranges
+ * @source one-body heat balance (textbook)
+ */
+export function timeToRise(riseK: number, endRiseK: number, timeS: number): number | null {
+  for (const [name, value] of Object.entries({ riseK, endRiseK, timeS }))
+    if (!(value > 0) || !Number.isFinite(value)) throw new RangeError(`${name} must be more than 0, got ${value}`)
+  return riseK < endRiseK ? -timeS * Math.log1p(-riseK / endRiseK) : null
+}
