@@ -1,0 +1,376 @@
+import type { CheckResponse, Finding, Verdict } from '../chain/finding.js'
+import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situation.js'
+import { mainsText } from '../chain/words.js'
+import { millimetres, quantity, volts } from '../physics/quantity.js'
+import type { Caution, FirstPowerPlan, FirstPowerStage, Step } from './firstPowerPlan.js'
+
+export interface ChecklistLine extends Step {
+  /** the same limits where the reading is in volts */
+  lowV?: number
+  highV?: number
+}
+
+export interface ChecklistStage {
+  title: string
+  /** what to stop for before the first line of this stage; null: no pause */
+  pause: string | null
+  lines: ChecklistLine[]
+}
+
+/** The bench checklist of one check and one plan, as plain data in the order it is worked through. */
+export interface Checklist {
+  verdict: Verdict
+  stages: ChecklistStage[]
+}
+
+export interface ChecklistFacts {
+  assessment: CheckResponse
+  plan: FirstPowerPlan
+  site: PreparedSite
+  supply: PreparedSupply
+  device: PreparedDevice
+}
+
+const qualified = 'a licensed electrician or other qualified person' as const
+
+const line = (key: string, text: string, rest: Partial<Step> = {}): ChecklistLine => {
+  const step: Step = {
+    key,
+    text,
+    expect: null,
+    unit: null,
+    low: null,
+    high: null,
+    stopIf: null,
+    who: 'you',
+    caution: null,
+    ...rest,
+  }
+  return asLine(step)
+}
+
+/** Adds the limits under the names the JSON promises for volts. */
+function asLine(step: Step): ChecklistLine {
+  if (step.unit !== 'V') return step
+  return {
+    ...step,
+    ...(step.low === null ? {} : { lowV: step.low }),
+    ...(step.high === null ? {} : { highV: step.high }),
+  }
+}
+
+const chemical: Caution = {
+  signal: 'CAUTION',
+  hazard: 'Old batteries and back-up cells have usually leaked.',
+  consequence: 'Their salts burn skin and eyes and eat circuit boards.',
+  avoid: 'Wear gloves and glasses; do not breathe or touch the dust.',
+  electric: false,
+}
+
+const stored: Caution = {
+  signal: 'WARNING',
+  hazard: 'Capacitors hold a charge after the plug is out.',
+  consequence: 'Touching one can give a shock, and a short can destroy what you want to keep.',
+  avoid: 'Unplug, wait, measure; discharge through a resistor, never with a screwdriver.',
+  electric: true,
+}
+
+const mainsPresent: Caution = {
+  signal: 'DANGER',
+  hazard: 'From here on mains voltage is present. The lamp does not isolate.',
+  consequence: 'Touching a live part kills, whether the lamp glows or not.',
+  avoid:
+    'Enclosure closed, one switch within reach, residual-current device upstream, nothing touched while plugged in.',
+  electric: true,
+}
+
+const noLimit: Caution = {
+  signal: 'DANGER',
+  hazard: 'Without the lamp nothing but the fuse-link limits a fault.',
+  consequence: 'A fault now draws the full current of the mains: fire and shock.',
+  avoid: 'Go on only if every line before this one was within its limits.',
+  electric: true,
+}
+
+/** The topic in words, for a line. */
+const words = ({ topic }: Finding): string => topic.replaceAll('-', ' ')
+
+const firstSentence = (text: string | null): string | null => text?.match(/^.*?[.!?](?=\s|$)/s)?.[0] ?? text
+
+const whoFor = (finding: Finding): Step['who'] => (/qualified person/.test(finding.action ?? '') ? qualified : 'you')
+
+/** What must change or be found out before anything is plugged in: the killer items of this case. */
+function openPoints({ findings }: CheckResponse): ChecklistLine[] {
+  return findings.flatMap((finding, index) => {
+    const expect = firstSentence(finding.action)
+    if (finding.outcome === 'stop')
+      return line(`before.stop-${index}`, `Must change first (${words(finding)}): ${finding.title}`, {
+        expect,
+        stopIf: 'it has not changed: nothing is plugged in',
+        who: whoFor(finding),
+      })
+    if (finding.outcome === 'unknown')
+      return line(`before.unknown-${index}`, `Find out (${words(finding)}): ${finding.title}`, {
+        expect,
+        stopIf: 'it stays unknown',
+        who: whoFor(finding),
+      })
+    return []
+  })
+}
+
+const cautionsToKeep = ({ findings }: CheckResponse): ChecklistLine[] =>
+  findings
+    .filter(({ outcome }) => outcome === 'caution')
+    .map((finding, index) =>
+      line(`before.caution-${index}`, `Take care (${words(finding)}): ${finding.title}`, {
+        expect: firstSentence(finding.action),
+        who: whoFor(finding),
+      }),
+    )
+
+function mainsLine({ site }: ChecklistFacts): ChecklistLine[] {
+  const [system, ...others] = site.systems
+  if (!system || others.length > 0 || system.voltageV === null) return []
+  const { minV, maxV } = system
+  const band = minV !== null && maxV !== null ? `${volts(minV)} to ${volts(maxV)}` : null
+  return [
+    line('before.mains-volts', 'Have the voltage at the socket measured and write it down.', {
+      expect: band ? `${mainsText(system)}: ${band}` : mainsText(system),
+      unit: 'V',
+      low: minV,
+      high: maxV,
+      stopIf: band ? 'outside this band' : null,
+      who: qualified,
+    }),
+  ]
+}
+
+function selectorLine({ supply, plan }: ChecklistFacts): ChecklistLine[] {
+  const settings = supply.input.windows
+  if (settings.length < 2) return []
+  const mainsV = plan.mains?.voltageV ?? null
+  const fitting = settings.filter(({ min, max }) => mainsV !== null && mainsV >= min * 0.9 && mainsV <= max * 1.1)
+  const only = fitting.length === 1 ? fitting[0] : undefined
+  return [
+    line('before.selector', 'Voltage selector, plug out: read where it is set and write it down.', {
+      expect: only
+        ? `the position for ${volts(only.min)}${only.max > only.min ? ` to ${volts(only.max)}` : ''}`
+        : 'the position for this mains; ask before you go on',
+      unit: 'V',
+      low: only?.min ?? null,
+      high: only?.max ?? null,
+      stopIf: 'it is set to anything else',
+    }),
+  ]
+}
+
+function fuseLine({ supply }: ChecklistFacts): ChecklistLine[] {
+  const { fitted, prescribed } = supply.fuse
+  if (!fitted && !prescribed) return []
+  return [
+    line('before.fuse', 'Fuse-link, plug out: read the print on its cap and write it down.', {
+      expect: prescribed ? `as prescribed: ${prescribed}` : `as entered: ${fitted}`,
+      stopIf: 'a higher rating, another letter or a lower voltage than prescribed; or it has blown',
+    }),
+  ]
+}
+
+const polarityWords = { 'centre-positive': 'centre positive', 'centre-negative': 'centre negative' } as const
+
+function polarityLine(key: string, { supply, device }: ChecklistFacts): ChecklistLine[] {
+  if (!device.rails.some(({ kind }) => kind !== 'ac')) return []
+  const wanted = device.jack.polarity
+  const given = supply.measured.polarity ?? supply.plug.polarity
+  const same = wanted && given && wanted === given
+  return [
+    line(key, 'Polarity: compare the drawing on the supply with the drawing beside the machine’s jack.', {
+      expect: same ? `${polarityWords[wanted]} on both` : 'not settled yet: measure before the two meet',
+      stopIf: 'they differ, or one of them is not known',
+    }),
+  ]
+}
+
+function plugLine({ supply: { plug } }: ChecklistFacts): ChecklistLine[] {
+  if (plug.outerMm === null) return []
+  const bore = plug.innerMm === null ? '' : `, bore ${millimetres(plug.innerMm)}`
+  return [
+    line('before.plug-size', 'Plug on the lead: measure its outer diameter with a caliper.', {
+      expect: `${millimetres(plug.outerMm)}${bore}`,
+      unit: 'mm',
+    }),
+  ]
+}
+
+function earthLine({ supply }: ChecklistFacts): ChecklistLine[] {
+  if (supply.protectionClass === 'II' || supply.protectionClass === 'III') return []
+  if (supply.protectionClass === null && !/^C(6|14|16A?|20|22)$/i.test(supply.inlet ?? '')) return []
+  return [
+    line('before.earth', 'Have the earth proved from the plug’s earth contact to bare metal of the supply.', {
+      expect: 'within the limit of the scheme the tester works to',
+      unit: 'Ω',
+      stopIf: 'the limit is passed, or there is no earth to prove',
+      who: qualified,
+    }),
+  ]
+}
+
+const beforeLines = (facts: ChecklistFacts): ChecklistLine[] => [
+  line('before.unplugged', 'Supply out of the socket, machine and supply apart, nothing else connected.'),
+  ...openPoints(facts.assessment),
+  ...polarityLine('before.polarity', facts),
+  ...selectorLine(facts),
+  ...fuseLine(facts),
+  ...cautionsToKeep(facts.assessment),
+  ...plugLine(facts),
+  ...earthLine(facts),
+  ...mainsLine(facts),
+]
+
+const lookLines: ChecklistLine[] = [
+  line('look.batteries', 'Take out every battery and back-up cell of the machine; look at the places they sat in.', {
+    expect: 'dry, no crust, no green or white on contacts and board',
+    stopIf: 'anything has leaked: clean and mend before power',
+    caution: chemical,
+  }),
+  line('look.cord', 'Look along the cord, the plug and both strain reliefs.', {
+    expect: 'no cracks, no cuts, nothing sticky, no play',
+    stopIf: 'any damage: the cord set is replaced as a whole',
+  }),
+  line('look.case', 'Look at, shake and smell supply and machine.', {
+    expect: 'closed case, nothing rattles, no smell of burning or fish',
+    stopIf: 'something rattles, bulges, or smells burnt',
+  }),
+  line('look.discharge', 'Before each reach inside the machine: unplug, wait, measure across the large capacitors.', {
+    expect: 'below 34 V, then as near 0 V as can be',
+    unit: 'V',
+    stopIf: 'it does not fall',
+    caution: stored,
+  }),
+  line('look.inside', 'Look inside the machine: capacitors, board, connectors, moving parts, foam and belts.', {
+    expect: 'no bulges, no crust, no burnt spot, moves by hand where it should',
+    stopIf: 'a capacitor has burst or leaked',
+  }),
+]
+
+/** What to watch at first power, with room to write. */
+const watchLines = (stage: string, drawn: string | null): ChecklistLine[] => [
+  line(`${stage}.lamps`, 'Lamps and displays of the machine: what lights, and when?'),
+  line(`${stage}.moves`, 'Fan, drive, motor: what starts, what tries and stops?'),
+  line(`${stage}.sounds`, 'Sounds: hum, tick, whine, silence?', { stopIf: 'arcing, crackling, or a hum that grows' }),
+  line(`${stage}.smells`, 'Smell and heat: warm dust, or burning?', {
+    stopIf: 'anything smells burnt, smokes, or is too hot to keep a hand on',
+  }),
+  line(`${stage}.drawn`, 'Current drawn, once it is steady.', { expect: drawn, unit: 'A' }),
+]
+
+function demandText({ device }: ChecklistFacts): { text: string | null; highA: number | null } {
+  const [rail, ...others] = device.rails
+  if (!rail || others.length > 0 || rail.currentA === null) return { text: null, highA: null }
+  return { text: `not above ${quantity(rail.currentA, 'A')} at ${volts(rail.voltageV)}`, highA: rail.currentA }
+}
+
+/** Stages in which the supply's mains plug goes in. */
+const onMains = (stage: FirstPowerStage): boolean => stage.name !== 'bench-supply'
+
+const lampText = ({ lamps }: FirstPowerPlan): string => {
+  const lamp = lamps[0]
+  if (!lamp) return 'the lamp chosen in the plan'
+  const each = `${quantity(lamp.ratedW, 'W')} ${volts(lamp.ratedV)}`
+  return lamp.count > 1 ? `${lamp.count} × ${each} in ${lamp.arrangement}` : each
+}
+
+function killersAgain(stage: FirstPowerStage, facts: ChecklistFacts): ChecklistLine[] {
+  const lines = [
+    line(`${stage.name}.lamp-in`, `Lamp in circuit: ${lampText(facts.plan)}, in the line conductor.`, {
+      expect: 'earth goes straight through, never by way of the lamp',
+      stopIf: 'the lamp is missing, loose, or another one',
+      caution: mainsPresent,
+    }),
+    ...(facts.supply.fuse.fitted || facts.supply.fuse.prescribed
+      ? [line(`${stage.name}.fuse-again`, 'Fuse-link still the one read above, and in its holder.')]
+      : []),
+    ...(stage.name === 'together' ? polarityLine('together.polarity-again', facts) : []),
+  ]
+  return lines
+}
+
+const pauseReduced =
+  'Pause: before reduced-current power. Take your hands off, read all lines of this stage, and know where the switch is.'
+
+function planStages(facts: ChecklistFacts): ChecklistStage[] {
+  const applying = facts.plan.stages.filter(({ leftOut }) => leftOut === null)
+  const { text, highA } = demandText(facts)
+  const drawn = (stage: string): ChecklistLine[] =>
+    watchLines(stage, text).map((watch) => (watch.unit === 'A' ? { ...watch, high: highA } : watch))
+  return applying.map((stage) => ({
+    title: stage.title,
+    pause: onMains(stage) ? pauseReduced : null,
+    lines: [
+      ...(onMains(stage) ? killersAgain(stage, facts) : []),
+      ...stage.steps.map(asLine),
+      ...(stage.name === 'together' ? drawn('together') : []),
+    ],
+  }))
+}
+
+function fullMains(facts: ChecklistFacts): ChecklistStage[] {
+  const together = facts.plan.stages.find(({ name }) => name === 'together')
+  if (!together || together.leftOut !== null) return []
+  const { text } = demandText(facts)
+  return [
+    {
+      title: 'Full mains, without the lamp',
+      pause:
+        'Pause: before full mains. Stop. Every line above is ticked and every reading is within its limits, or this stage waits.',
+      lines: [
+        line('full.unplug', 'Unplug. Take the lamp out of the circuit; the supply now goes into the socket itself.', {
+          caution: noLimit,
+        }),
+        ...polarityLine('full.polarity', facts),
+        ...(facts.supply.fuse.fitted || facts.supply.fuse.prescribed
+          ? [line('full.fuse', 'Fuse-link still the one read above, and in its holder.')]
+          : []),
+        line('full.on', 'Plug in, stand at the switch, and watch for one minute.', {
+          expect: 'as behind the lamp, only brighter or quicker',
+          stopIf: 'smoke, smell, arcing, or a protective device opens: unplug, and look for the fault',
+        }),
+        ...watchLines('full', text),
+        line('full.warm', 'After 10 minutes: unplug, and feel the supply’s case with the back of your hand.', {
+          expect: 'warm',
+          stopIf: 'too hot to keep the hand there',
+        }),
+      ],
+    },
+  ]
+}
+
+/**
+ * Composes the bench checklist: only lines that apply to this case, one action a line, the killer items first in their group and
+ * again where they may have changed, a pause before the plug is touched, before reduced current and before full mains.
+ */
+export function composeChecklist(facts: ChecklistFacts): Checklist {
+  return {
+    verdict: facts.assessment.verdict,
+    stages: [
+      {
+        title: 'Before the plug is touched',
+        pause:
+          'Pause: before the plug is touched. Everything stays unplugged. Read all lines of this stage, then begin.',
+        lines: beforeLines(facts),
+      },
+      { title: 'Look and take out', pause: null, lines: lookLines },
+      ...planStages(facts),
+      ...fullMains(facts),
+      {
+        title: 'Done for today',
+        pause: null,
+        lines: [
+          line('done.unplugged', 'Unplugged, cooled, batteries still out, parts in a labelled box.'),
+          line('done.stands', 'Where the job stands and what comes next:'),
+          line('done.signed', 'Done by, and date:'),
+        ],
+      },
+    ],
+  }
+}
