@@ -7,6 +7,7 @@ import { handleErrors, notFound } from './web/errorPages.js'
 import { refusePrototypeKeys } from './web/refusePrototypeKeys.js'
 import { enterRoutes } from './web/routes/enter.js'
 import { healthRoutes } from './web/routes/health.js'
+import { seriesLampRoutes } from './web/routes/seriesLamp.js'
 import { setUpViews, staticFiles } from './web/views.js'
 
 /** The ordered list of what a request passes through. */
@@ -30,6 +31,7 @@ export function createApp(context: Context): Express {
   app.use(refusePrototypeKeys)
   app.use(healthRoutes())
   app.use(enterRoutes(context))
+  app.use(seriesLampRoutes())
   app.use(notFound)
   app.use(handleErrors(context))
   return app

@@ -1,5 +1,5 @@
 import { along } from './filament.js'
-import { type LampString, stringCurrentA } from './lampString.js'
+import { type LampString, stringAt } from './lampString.js'
 
 /** A rectifier-and-capacitor input behind a lamp string, in steady state. */
 export interface RectifierPoint {
@@ -11,6 +11,8 @@ export interface RectifierPoint {
   busV: number
   /** taken by the load after the capacitor [W] */
   loadW: number
+  /** of the hottest filament [K] */
+  filamentK: number
 }
 
 /**
@@ -64,10 +66,10 @@ export function rectifierCurve(string: LampString, mainsV: number, dropV: number
     const unit = rectifiedThrough(sourceSideV, crestV, 1)
     // rms volts across the lamps do not depend on their resistance, only on the conduction angle
     const lampV = unit.rmsA
-    const currentA = stringCurrentA(string, lampV)
+    const { currentA, filamentK } = stringAt(string, lampV)
     const meanA = currentA > 0 ? (unit.meanA * currentA) / lampV : 0
     const busV = sourceSideV - dropV
-    curve.push({ currentA, lampV, busV, loadW: busV * meanA })
+    curve.push({ currentA, lampV, busV, loadW: busV * meanA, filamentK })
   }
   return curve
 }
@@ -95,6 +97,8 @@ export function rectifierLoad(
   const currentA = pick((point) => point.currentA, 0)
   const lampV = pick((point) => point.lampV, 0)
   const busV = pick((point) => point.busV, first.busV)
-  if (currentA === undefined || lampV === undefined || busV === undefined) return { ceilingW }
-  return { ceilingW, point: { currentA, lampV, busV, loadW: powerW } }
+  const filamentK = pick((point) => point.filamentK, first.filamentK)
+  if (currentA === undefined || lampV === undefined || busV === undefined || filamentK === undefined)
+    return { ceilingW }
+  return { ceilingW, point: { currentA, lampV, busV, loadW: powerW, filamentK } }
 }

@@ -30,12 +30,12 @@ export const glowRows: readonly GlowRow[] = [
   {
     glow: 'bright',
     fromK: 2200,
-    seen: 'yellow light, from a tenth to a good third of the full light',
+    seen: 'yellow light, from a tenth to two fifths of the full light',
     sources: [byEye],
   },
   {
     glow: 'full',
-    fromK: 2550,
+    fromK: 2500,
     seen: 'white light, as bright as the lamp at its rated voltage or nearly so',
     sources: [byEye],
   },

@@ -1,0 +1,269 @@
+import type { LampRating } from '../../physics/filament.js'
+import { type LampOption, type LoadBehindLamps, lampOption } from '../../physics/lampChoice.js'
+import type { Arrangement } from '../../physics/lampString.js'
+import { amperes, volts, watts } from '../../physics/quantity.js'
+import { type GlowWord, glowRows } from '../../reference/glow.js'
+import { standardLampVoltages, standardWattages, unsuitableLamps } from '../../reference/lamps.js'
+import { assuredShare, bridgeDropV, lampFitsMains, seriesLampPractice } from '../../reference/seriesLamp.js'
+import {
+  describeLamps,
+  type Explained,
+  glowOf,
+  type LampSetup,
+  lampCautions,
+  lampSources,
+  lampsOf,
+  lampWattRange,
+} from './lamps.js'
+
+/** A choice of equal lamps, worked out. */
+export interface LampChoiceOption {
+  ratedV: number
+  ratedW: number
+  /** how many of them */
+  count: number
+  arrangement: Arrangement
+  /** into a dead short, filaments hot [A rms] */
+  shortA: number
+  /** left for the load [V rms]; null where there is no point at which it runs */
+  idleLoadV: number | null
+  ratedLoadV: number | null
+  /** whether the load starts at idle behind these lamps; false where that cannot be told */
+  suits: boolean
+  startsIdle: boolean | null
+  startsRated: boolean | null
+  /** seen with the load idle, at its rating, and with it shorted; null where it does not run */
+  glowIdle: GlowWord | null
+  glowRated: GlowWord | null
+  glowShorted: GlowWord
+  reason: string
+}
+
+export interface LampOrder {
+  use: 'first' | 'next' | 'last'
+  ratedV: number
+  ratedW: number
+  count: number
+  arrangement: Arrangement
+  reason: string
+}
+
+export interface LampChoice extends Explained {
+  options: LampChoiceOption[]
+  order: LampOrder[]
+  unsuitable: { kind: string; reason: string }[]
+}
+
+export interface LampOnHand extends LampRating {
+  readonly count: number
+}
+
+export interface LoadToFeed {
+  readonly idleW: number
+  readonly ratedW: number
+  readonly minimumV: number | null
+}
+
+interface Candidate extends LampRating {
+  count: number
+  arrangement: Arrangement
+}
+
+/**
+ * The lamps worth considering: every standard wattage at the mains voltage, or what is at hand, alone, two in series
+ * where two ratings make up the mains, and two in parallel.
+ */
+function candidates(mainsV: number, onHand: readonly LampOnHand[] | null): Candidate[] {
+  const fits = (ratedV: number): boolean => ratedV / mainsV >= lampFitsMains.from && ratedV / mainsV <= lampFitsMains.to
+  if (onHand)
+    return onHand.flatMap(({ ratedV, ratedW, count }) => {
+      const list: Candidate[] = []
+      if (count >= 1 && fits(ratedV)) list.push({ ratedV, ratedW, count: 1, arrangement: 'series' })
+      if (count >= 2 && fits(2 * ratedV)) list.push({ ratedV, ratedW, count: 2, arrangement: 'series' })
+      if (count >= 2 && fits(ratedV)) list.push({ ratedV, ratedW, count: 2, arrangement: 'parallel' })
+      return list
+    })
+  const nearest = (target: number): number =>
+    standardLampVoltages.volts.reduce((best, volt) => (Math.abs(volt - target) < Math.abs(best - target) ? volt : best))
+  const single = nearest(mainsV)
+  const half = nearest(mainsV / 2)
+  const alone = fits(single)
+  if (!alone && !fits(2 * half)) return []
+  return standardWattages.watts.map((ratedW) => ({
+    ratedV: alone ? single : half,
+    ratedW,
+    count: alone ? 1 : 2,
+    arrangement: 'series',
+  }))
+}
+
+const same = (a: Candidate, b: Candidate): boolean =>
+  a.ratedV === b.ratedV && a.ratedW === b.ratedW && a.count === b.count && a.arrangement === b.arrangement
+
+const setupOf = (mains: LampSetup['mains'], { ratedV, ratedW, count, arrangement }: Candidate): LampSetup => ({
+  mains,
+  lamps: Array.from({ length: count }, () => ({ ratedV, ratedW })),
+  arrangement,
+})
+
+/**
+ * Which lamps to use for a load, and in which order.
+ *
+ * First the least short-circuit current behind which the load starts at idle; next, where that is another, the least
+ * behind which it also runs at its rating; last the largest.
+ *
+ * @param mains   voltage [V rms] and frequency [Hz]
+ * @param load    idle and rated power [W], least voltage [V rms] or null
+ * @param onHand  the lamps there are; null for every standard one
+ * @source {@link lampOption}
+ */
+export function lampChoice(
+  mains: LampSetup['mains'],
+  load: LoadToFeed,
+  onHand: readonly LampOnHand[] | null,
+): LampChoice {
+  const worked = candidates(mains.voltageV, onHand)
+    .filter((candidate, at, all) => all.findIndex((other) => same(candidate, other)) === at)
+    .map((candidate) => {
+      const setup = setupOf(mains, candidate)
+      const string = lampsOf(setup)
+      const found = lampOption(string, mains.voltageV, load, assuredShare.value, bridgeDropV.value)
+      return { candidate, setup, string, found }
+    })
+    .sort((a, b) => a.found.shortA - b.found.shortA)
+  const options = worked.map(({ candidate, found }) => asOption(candidate, found, load))
+  const order = orderOf(options, load, mains.voltageV)
+  const [smallest] = worked
+  return {
+    options,
+    order,
+    unsuitable: unsuitableLamps.map(({ kind, reason }) => ({ kind, reason })),
+    working: options.map(
+      (option) =>
+        `${describeOption(option)}: ${amperes(option.shortA, 3)} into a short; idle ${watts(load.idleW)} leaves ${voltsOrNone(option.idleLoadV)}, ` +
+        `rated ${watts(load.ratedW)} leaves ${voltsOrNone(option.ratedLoadV)}`,
+    ),
+    cautions: [
+      ...(options.length === 0 ? [noneFits(mains.voltageV, onHand)] : []),
+      ...(options.length > 0 && order.length === 0
+        ? [
+            'Behind none of these lamps can the load be relied on to start at idle: a failed start then proves nothing. Use larger lamps, or another method of limiting the current.',
+          ]
+        : []),
+      ...(smallest ? lampCautions(smallest.setup, smallest.string) : []),
+      ...unsuitableLamps.map(({ kind, reason }) => `No ${kind}: ${reason}.`),
+    ],
+    sources: [
+      ...new Set([
+        ...worked.flatMap(({ string }) => lampSources(string)),
+        ...standardWattages.sources,
+        ...assuredShare.sources,
+        seriesLampPractice,
+        ...unsuitableLamps.flatMap((row) => row.sources),
+      ]),
+    ],
+  }
+}
+
+const voltsOrNone = (value: number | null): string => (value === null ? 'no running point' : volts(value, 4, 'down'))
+
+const describeOption = ({ ratedV, ratedW, count, arrangement }: Candidate): string =>
+  describeLamps({ lamps: Array.from({ length: count }, () => ({ ratedV, ratedW })), arrangement })
+
+function asOption(candidate: Candidate, found: LampOption, load: LoadToFeed): LampChoiceOption {
+  const { idle, rated } = found
+  return {
+    ratedV: candidate.ratedV,
+    ratedW: candidate.ratedW,
+    count: candidate.count,
+    arrangement: candidate.arrangement,
+    shortA: found.shortA,
+    idleLoadV: idle.loadV,
+    ratedLoadV: rated.loadV,
+    suits: idle.judged.starts === true,
+    startsIdle: idle.judged.starts,
+    startsRated: rated.judged.starts,
+    glowIdle: idle.lamp && glowOf(idle.lamp.filamentK),
+    glowRated: rated.lamp && glowOf(rated.lamp.filamentK),
+    glowShorted: glowOf(found.shortK),
+    reason: reasonFor(found, load),
+  }
+}
+
+const seen = (word: GlowWord): string => glowRows.find((row) => row.glow === word)?.seen ?? word
+
+function reasonFor({ idle, rated, rectifierCeilingW, shortK }: LampOption, load: LoadToFeed): string {
+  const look = ({ lamp, rectifier }: LoadBehindLamps): string => {
+    if (!lamp) return 'flashes'
+    const steady = glowOf(lamp.filamentK)
+    const peaky = rectifier && glowOf(rectifier.filamentK)
+    return peaky && peaky !== steady
+      ? `${seen(steady)} for a steady draw, ${seen(peaky)} behind a rectifier`
+      : seen(steady)
+  }
+  const sentences = [
+    `Idle: ${startText(idle, load.idleW)}; to see: ${look(idle)}.`,
+    `At its rating: ${startText(rated, load.ratedW)}; to see: ${look(rated)}.`,
+    `A rectifier with a capacitor gets ${watts(rectifierCeilingW, 3, 'down')} at most; a short shows ${seen(glowOf(shortK))}.`,
+  ]
+  return sentences.join(' ')
+}
+
+function startText({ judged, loadV }: LoadBehindLamps, powerW: number): string {
+  switch (judged.reason) {
+    case 'holds':
+      return `starts at ${watts(powerW)} with ${voltsOrNone(loadV)} or a little less`
+    case 'too-much-power':
+      return `${watts(powerW)} is more than these lamps pass, it tries and drops out`
+    case 'below-minimum':
+      return `${voltsOrNone(loadV)} is below its least voltage`
+    case 'above-ceiling':
+      return `${watts(powerW)} is more than these lamps pass to a rectifier with a capacitor; it may not start`
+    case 'minimum-unknown':
+      return `${voltsOrNone(loadV)} for a steady draw, less behind a rectifier; whether it starts depends on its least voltage, which is not given`
+    case 'form-decides':
+      return `${voltsOrNone(loadV)} for a steady draw, below its least voltage behind a rectifier; it may not start`
+  }
+}
+
+function orderOf(options: readonly LampChoiceOption[], load: LoadToFeed, mainsV: number): LampOrder[] {
+  const as = (use: LampOrder['use'], option: LampChoiceOption, reason: string): LampOrder => ({
+    use,
+    ratedV: option.ratedV,
+    ratedW: option.ratedW,
+    count: option.count,
+    arrangement: option.arrangement,
+    reason,
+  })
+  const first = options.find((option) => option.suits)
+  if (!first) return []
+  const after = options.slice(options.indexOf(first) + 1)
+  const next = [first, ...after].find((option) => option.startsRated === true)
+  const last = after[after.length - 1]
+  const order = [
+    as(
+      'first',
+      first,
+      `the least current into a short, ${amperes(first.shortA, 3)}, behind which ${watts(load.idleW)} still starts at ${volts(mainsV)}`,
+    ),
+  ]
+  if (next && next !== first)
+    order.push(
+      as('next', next, `the least behind which it also runs at ${watts(load.ratedW)}; only after the first stayed dim`),
+    )
+  if (last && last !== first && last !== next)
+    order.push(
+      as(
+        'last',
+        last,
+        `the most voltage for the load, ${voltsOrNone(last.ratedLoadV)} at its rating, before it goes on the mains without a lamp`,
+      ),
+    )
+  return order
+}
+
+function noneFits(mainsV: number, onHand: readonly LampOnHand[] | null): string {
+  return onHand
+    ? `None of the lamps at hand serves on ${volts(mainsV)}, alone or as a pair of equal lamps in series: find incandescent or mains-voltage halogen lamps of ${lampWattRange.min} W to 200 W rated about ${volts(mainsV)}, or pairs rated about ${volts(mainsV / 2)}.`
+    : `No standard lamp is made for ${volts(mainsV)}, nor a pair in series.`
+}

@@ -1,0 +1,47 @@
+import { stringAt } from '../../physics/lampString.js'
+import { amperes, plain, voltAmperes, volts } from '../../physics/quantity.js'
+import type { GlowWord } from '../../reference/glow.js'
+import { type Explained, glowOf, type LampSetup, lampCautions, lampSources, lampsOf, lampWorking } from './lamps.js'
+
+export interface LampReading extends Explained {
+  currentA: number
+  /** least there can be: mains less lamp volts */
+  loadV: number
+  loadVA: number
+  filamentK: number
+  glow: GlowWord
+}
+
+/**
+ * From the volts read across the lamps to what the load draws: a filament is an ammeter once its curve is known.
+ *
+ * @param lampV  read across all lamps with a true-rms meter, steady for some seconds [V rms], 0 to the mains
+ * @throws RangeError outside that range, NaN included
+ * @source the lamp's curve, which holds from dark to full brightness
+ */
+export function lampReading(setup: LampSetup, lampV: number): LampReading {
+  const mainsV = setup.mains.voltageV
+  if (!(lampV >= 0 && lampV <= mainsV)) throw new RangeError(`lampV must be 0 V to ${mainsV} V, got ${lampV}`)
+  const string = lampsOf(setup)
+  const lamp = stringAt(string, lampV)
+  const loadV = mainsV - lampV
+  const loadVA = loadV * lamp.currentA
+  return {
+    currentA: lamp.currentA,
+    loadV,
+    loadVA,
+    filamentK: lamp.filamentK,
+    glow: glowOf(lamp.filamentK),
+    working: [
+      ...lampWorking(string),
+      `the lamps pass ${amperes(lamp.currentA)} at ${volts(lampV)} (filament ${plain(lamp.filamentK, 'K', 3)})`,
+      `load: ${volts(mainsV)} − ${volts(lampV)} = ${volts(loadV)}, ${volts(loadV)} × ${amperes(lamp.currentA)} = ${voltAmperes(loadVA)}`,
+    ],
+    cautions: [
+      'The difference of the two voltages is the least the load can have: a load that draws in peaks or is inductive has more. Measure across the load as well where that can be done without touching live parts.',
+      'Enter the mains voltage as measured; on a large lamp a few volts of error in the mains do not matter, in the lamp reading they do.',
+      ...lampCautions(setup, string),
+    ],
+    sources: lampSources(string),
+  }
+}

@@ -1,0 +1,147 @@
+import { commonPractice, fromMemory, published, type Source } from './source.js'
+import type { Sourced } from './sourced.js'
+
+/** A threshold with its range and source. */
+export interface SourcedValue extends Sourced {
+  readonly value: number
+  /** the span in which it is found or estimated */
+  readonly range?: readonly [number, number]
+}
+
+/** Part of the mains voltage at which a unit made for that mains must still run. */
+export const assuredShare: SourcedValue = {
+  value: 0.9,
+  sources: [
+    published(
+      'IEC 60950-1, 1.4.5',
+      'equipment is tested at its rated voltage less 10 %; taken as the least it must run at',
+    ),
+  ],
+}
+
+/** Direct-current volts on the capacitor at which a converter starts, as part of the mains crest, where it is not known. */
+export const defaultStartShare: SourcedValue = {
+  value: 0.7,
+  range: [0.6, 0.8],
+  sources: [
+    fromMemory(
+      'Data sheets of switch-mode controllers, usual brown-in settings',
+      'project estimate: about 84 V of 120 V and 160 V of 230 V; wide-range units start at 70 V to 85 V whatever the mains',
+    ),
+  ],
+}
+
+/** Capacitor volts at which a converter gives up, as part of those at which it starts. */
+export const stopShare: SourcedValue = {
+  value: 0.75,
+  range: [0.6, 0.9],
+  sources: [
+    fromMemory(
+      'Data sheets of switch-mode controllers, under-voltage hysteresis',
+      'project estimate; differs from unit to unit',
+    ),
+  ],
+}
+
+/** How long a converter that gave up waits before it tries again [s]. */
+export const restartS: SourcedValue = {
+  value: 0.3,
+  range: [0.05, 2],
+  sources: [
+    fromMemory(
+      'Data sheets of switch-mode controllers, restart after a fault',
+      'project estimate; differs from unit to unit',
+    ),
+  ],
+}
+
+/** The rectifier diode of every bridge here: I = Is (exp(U / (n UT)) − 1), and a resistance. */
+export const bridgeDiode: {
+  readonly saturationA: number
+  readonly emission: number
+  readonly seriesOhm: number
+  readonly thermalV: number
+} & Sourced = {
+  saturationA: 1e-9,
+  emission: 1.2,
+  seriesOhm: 0.02,
+  // k T / q at 27 °C, the temperature circuit simulators assume
+  thermalV: 0.025865,
+  sources: [
+    commonPractice(
+      'Project estimate: a general-purpose silicon rectifier',
+      '0.7 V at 1 A, 0.02 Ω; any rectifier of the trade lies within 0.2 V of it',
+    ),
+  ],
+}
+
+/** Drop of the two diodes that conduct, where one figure serves [V]. */
+export const bridgeDropV: SourcedValue = {
+  value: 1.4,
+  range: [1.2, 2],
+  sources: [commonPractice('Two silicon diodes in series', '0.6 V to 1 V each')],
+}
+
+/** Lamp volts over rated volts above which the lamp is said to be overrun, and above which it fails at once. */
+export const lampOverVoltage: { readonly caution: number; readonly fails: number } & Sourced = {
+  caution: 1.1,
+  fails: 1.3,
+  sources: [
+    fromMemory(
+      'IES Lighting Handbook, life of incandescent lamps',
+      'life goes with voltage to the power −13: at 1.1 times the voltage 0.29 of the life, at 1.3 times a thirtieth',
+    ),
+  ],
+}
+
+/** Two lamps share a mains voltage well only where they are equal: largest ratio of rated watts that passes. */
+export const unequalSeriesRatio: SourcedValue = {
+  value: 1.1,
+  sources: [
+    commonPractice('Project rule', 'unequal lamps in series share unequally: the smaller takes most of the voltage'),
+  ],
+}
+
+/** The filament counts as settled while it stays this close to its last mean [K], or within this part of it. */
+export const settledBand: { readonly kelvin: number; readonly share: number } & Sourced = {
+  kelvin: 60,
+  share: 0.05,
+  sources: [
+    commonPractice(
+      'Project rule',
+      'below what the eye tells apart; wider than the ripple at twice the mains frequency',
+    ),
+  ],
+}
+
+/** How near the mains voltage a lamp's rating must come to serve on its own, as rated volts over mains volts. */
+export const lampFitsMains: { readonly from: number; readonly to: number } & Sourced = {
+  from: 0.95,
+  to: 1.15,
+  sources: [
+    commonPractice(
+      'Project rule',
+      'a lamp carries the whole mains when the load is shorted; 130 V lamps are used on 120 V mains',
+    ),
+  ],
+}
+
+export const loadLineSource: Source = commonPractice(
+  'Load line of a series circuit',
+  'Kirchhoff’s voltage law; arithmetic',
+)
+
+export const seriesLampPractice: Source = published(
+  'Electron (amateur radio magazine), February 2022, technical note on the lamp in series',
+  'an incandescent lamp in one mains conductor as current limiter for a first power-up',
+)
+
+export const noIsolationSource: Source = commonPractice(
+  'Series-lamp practice',
+  'lamp and switch in the line conductor, earth straight through, nothing isolated',
+)
+
+export const bodyCurrentSource: Source = fromMemory(
+  'IEC 60479-1',
+  'effects of current on human beings: 30 mA is above the let-go level',
+)

@@ -1,0 +1,33 @@
+import { Router } from 'express'
+import { lampChoice } from '../../plan/firstPower/lampChoice.js'
+import { lampReading } from '../../plan/firstPower/lampReading.js'
+import { type LampSetup, lampsFault } from '../../plan/firstPower/lamps.js'
+import { seriesLamp } from '../../plan/firstPower/seriesLamp.js'
+import { Unprocessable } from '../errors.js'
+import { parse } from '../parse.js'
+import { lampChoiceSchema, lampReadingSchema, seriesLampSchema } from '../schemas/seriesLamp.js'
+
+/** Lamps that melt on this mains are refused before anything is worked out. */
+function usable<Setup extends LampSetup>(setup: Setup): Setup {
+  const fault = lampsFault(setup)
+  if (fault) throw new Unprocessable([{ path: 'lamps', message: `${fault}.` }])
+  return setup
+}
+
+/** The lamp in series: operating point, reading, choice and switch-on. */
+export function seriesLampRoutes(): Router {
+  const router = Router()
+  router.post('/api/series-lamp', (request, response) => {
+    const { load, ...setup } = parse(seriesLampSchema, request.body)
+    response.json(seriesLamp(usable(setup), load))
+  })
+  router.post('/api/series-lamp/reading', (request, response) => {
+    const { lampV, ...setup } = parse(lampReadingSchema, request.body)
+    response.json(lampReading(usable(setup), lampV))
+  })
+  router.post('/api/series-lamp/choose', (request, response) => {
+    const { mains, load, lampsOnHand } = parse(lampChoiceSchema, request.body)
+    response.json(lampChoice(mains, { ...load, minimumV: load.minimumV ?? null }, lampsOnHand ?? null))
+  })
+  return router
+}
