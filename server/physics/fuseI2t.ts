@@ -1,0 +1,134 @@
+/** Shape of a current pulse as fuse makers name it. */
+export type PulseShape = 'rectangle' | 'half-sine' | 'triangle' | 'exponential'
+
+const positive = (name: string, value: number): void => {
+  if (!(value > 0) || !Number.isFinite(value))
+    throw new RangeError(`${name} must be more than 0 and finite, got ${value}`)
+}
+
+/** Divisor of peak² · time by shape. */
+const divisors: Readonly<Record<PulseShape, number>> = { rectangle: 1, 'half-sine': 2, triangle: 3, exponential: 2 }
+
+/**
+ * Heating energy of one current pulse per ohm.
+ *
+ *   rectangle    I²t = ip² · t
+ *   half-sine    I²t = ip² · t / 2
+ *   triangle     I²t = ip² · t / 3
+ *   exponential  I²t = ip² · τ / 2, i = ip · e^(−t/τ) to its end
+ *
+ * @param shape  of the pulse
+ * @param peakA  highest current ip [A], more than 0
+ * @param timeS  length t of the pulse, of an exponential its time constant τ [s], more than 0
+ * @returns [A²s]
+ * @throws RangeError outside those ranges, NaN included
+ * @source Littelfuse Fuse Products catalogue rev. 03/03/17, p. 12, chart 2
+ */
+export function pulseI2t(shape: PulseShape, peakA: number, timeS: number): number {
+  positive('peakA', peakA)
+  positive('timeS', timeS)
+  return (peakA ** 2 * timeS) / divisors[shape]
+}
+
+/** The formula of {@link pulseI2t} in words of mathematics, for the working. */
+export const pulseFormula: Readonly<Record<PulseShape, string>> = {
+  rectangle: 'ip² · t',
+  'half-sine': 'ip² · t / 2',
+  triangle: 'ip² · t / 3',
+  exponential: 'ip² · τ / 2',
+}
+
+/**
+ * Heating energy of a trapezoid that rises or falls in a straight line.
+ *
+ *   I²t = (ip² + ip · ib + ib²) · t / 3
+ *
+ * @param startA  ib [A], 0 or more
+ * @param endA    ip [A], more than 0
+ * @param timeS   [s], more than 0
+ * @returns [A²s]
+ * @throws RangeError outside those ranges, NaN included
+ * @source Littelfuse Fuse Products catalogue rev. 03/03/17, p. 12, chart 2
+ */
+export function trapezoidI2t(startA: number, endA: number, timeS: number): number {
+  if (!(startA >= 0)) throw new RangeError(`startA must be 0 A or more, got ${startA}`)
+  positive('endA', endA)
+  positive('timeS', timeS)
+  return ((endA ** 2 + endA * startA + startA ** 2) * timeS) / 3
+}
+
+/**
+ * Heating energy of a parabola i = ip · (t/T)².
+ *
+ *   I²t = ip² · t / 5
+ *
+ * @param peakA  ip [A], more than 0
+ * @param timeS  [s], more than 0
+ * @returns [A²s]
+ * @throws RangeError outside those ranges, NaN included
+ * @source Littelfuse Fuse Products catalogue rev. 03/03/17, p. 12, chart 2
+ */
+export function parabolaI2t(peakA: number, timeS: number): number {
+  positive('peakA', peakA)
+  positive('timeS', timeS)
+  return (peakA ** 2 * timeS) / 5
+}
+
+/**
+ * Heating energy of a sampled current, by the trapezium rule on its square.
+ *
+ *   I²t = Σ (i₁² + i₂²) / 2 · (t₂ − t₁)
+ *
+ * @param timesS     rising [s]
+ * @param currentsA  one for each time [A]
+ * @returns [A²s]
+ * @throws RangeError where the lists differ in length or time runs backwards
+ * @source arithmetic
+ */
+export function sampledI2t(timesS: readonly number[], currentsA: readonly number[]): number {
+  if (timesS.length !== currentsA.length) throw new RangeError('timesS and currentsA must have one length')
+  let sum = 0
+  for (let at = 1; at < timesS.length; at += 1) {
+    const [t1 = 0, t2 = 0, i1 = 0, i2 = 0] = [timesS[at - 1], timesS[at], currentsA[at - 1], currentsA[at]]
+    if (!(t2 >= t1)) throw new RangeError(`timesS must rise, got ${t1} then ${t2}`)
+    sum += ((i1 ** 2 + i2 ** 2) / 2) * (t2 - t1)
+  }
+  return sum
+}
+
+/**
+ * Melting I²t a link must have to survive a pulse a number of times.
+ *
+ *   needed = pulse I²t / share
+ *
+ * @param i2t    of one pulse [A²s], more than 0
+ * @param share  part of the melting I²t a pulse may reach [1], more than 0, at most 1
+ * @returns [A²s]
+ * @throws RangeError outside those ranges, NaN included
+ * @source Littelfuse Fuse Products catalogue rev. 03/03/17, p. 12, chart 1
+ */
+export function neededMeltingI2t(i2t: number, share: number): number {
+  positive('i2t', i2t)
+  if (!(share > 0 && share <= 1)) throw new RangeError(`share must be more than 0 and at most 1, got ${share}`)
+  return i2t / share
+}
+
+/** A published share for pulses up to a count. */
+export interface PulseSharePoint {
+  readonly uptoPulses: number
+  readonly share: number
+}
+
+/**
+ * Share of the melting I²t that one of `pulses` pulses may reach: that of the next higher count printed.
+ *
+ * @param pulses  1 or more
+ * @param points  rising counts
+ * @returns [1]; undefined above the last count printed
+ * @throws RangeError below 1, NaN included
+ * @source table value
+ */
+export function pulseShare<Point extends PulseSharePoint>(pulses: number, points: readonly Point[]): Point | undefined {
+  if (!(pulses >= 1)) throw new RangeError(`pulses must be 1 or more, got ${pulses}`)
+  return points.find((point) => pulses <= point.uptoPulses)
+}
