@@ -8,6 +8,8 @@ import { refusePrototypeKeys } from './web/refusePrototypeKeys.js'
 import { enterRoutes } from './web/routes/enter.js'
 import { healthRoutes } from './web/routes/health.js'
 import { seriesLampRoutes } from './web/routes/seriesLamp.js'
+import { shelfApiRoutes } from './web/routes/shelfApi.js'
+import { sameOrigin } from './web/sameOrigin.js'
 import { setUpViews, staticFiles } from './web/views.js'
 
 /** The ordered list of what a request passes through. */
@@ -26,12 +28,14 @@ export function createApp(context: Context): Express {
   app.use(compression())
   app.use('/static', staticFiles())
   app.use(requirePassphrase(context.config))
+  app.use(sameOrigin)
   app.use(express.json({ limit: '1mb', strict: true }))
   app.use(express.urlencoded({ limit: '1mb', extended: false }))
   app.use(refusePrototypeKeys)
   app.use(healthRoutes())
   app.use(enterRoutes(context))
   app.use(seriesLampRoutes())
+  app.use(shelfApiRoutes(context))
   app.use(notFound)
   app.use(handleErrors(context))
   return app

@@ -1,0 +1,125 @@
+import { caution, clear, type Finding, stop, type TopicName, unknown } from '../chain/finding.js'
+import { quantity } from '../physics/quantity.js'
+import { commonPractice } from '../reference/source.js'
+import type { ReadingLimits } from './job.js'
+
+const prefixes: Record<string, number> = { '': 1, n: 1e-9, µ: 1e-6, μ: 1e-6, u: 1e-6, m: 1e-3, k: 1e3, M: 1e6, G: 1e9 }
+
+/** Spellings of one unit that differ by keyboard only: the Greek letter and the ohm sign, written out, in ASCII. */
+const spelling = (unit: string): string =>
+  unit
+    .trim()
+    .normalize('NFKC')
+    .replace(/(ohms?|Ohms?)$/, 'Ω')
+    .replace(/^deg ?C$/, '°C')
+
+/**
+ * A reading in the unit of its limits: 350 mA against limits in A is 0.35.
+ *
+ * @returns the value [limits' unit]; null where the units measure different things
+ */
+export function inUnit(value: number, given: string, wanted: string): number | null {
+  const from = spelling(given)
+  const to = spelling(wanted)
+  if (from === to) return value
+  for (const [toPrefix, toFactor] of Object.entries(prefixes)) {
+    if (!to.startsWith(toPrefix)) continue
+    const base = to.slice(toPrefix.length)
+    if (!/^(V|A|W|VA|Ω|F|Hz|J|s)$/.test(base)) continue
+    const prefix = from.endsWith(base) ? from.slice(0, from.length - base.length) : null
+    const factor = prefix === null ? undefined : prefixes[prefix]
+    if (factor !== undefined) return (value * factor) / toFactor
+  }
+  return null
+}
+
+const units: { unit: RegExp; topic: TopicName }[] = [
+  { unit: /(A|W|VA)$/, topic: 'output-current' },
+  { unit: /Ω$/, topic: 'earthing' },
+]
+
+/** The link of the power chain that a reading tells about; volts on the mains side are those of the lamp and the inlet. */
+const topicOf = (key: string, unit: string): TopicName =>
+  /mains|lamp/.test(key) && /V$/.test(spelling(unit))
+    ? 'mains-voltage'
+    : (units.find((row) => row.unit.test(spelling(unit)))?.topic ?? 'output-voltage')
+
+const limitsSource = commonPractice(
+  'The first-power plan of this job',
+  'the limits worked out for this step from the check; the plan shows each with its numbers',
+)
+
+const show = (value: number, unit: string): string =>
+  /^(V|A|W|Ω|F|Hz|J|s)$/.test(unit) ? quantity(value, unit) : `${String(value).replace('-', '−')}\u00a0${unit}`
+
+function range({ low, high }: ReadingLimits, unit: string): string {
+  if (low !== null && high !== null) return `${show(low, unit)} to ${show(high, unit)}`
+  return low !== null ? `${show(low, unit)} or more` : `${show(high ?? Number.NaN, unit)} or less`
+}
+
+export interface Given {
+  key: string
+  value: number
+  unit: string
+}
+
+/**
+ * What a reading means: within the limits of its step, outside them, or not to be judged.
+ *
+ * @param given   what was read; its unit must measure the same as the limits' (see {@link inUnit})
+ * @param limits  of the step with this key; null where the plan has none
+ * @throws RangeError where the units measure different things
+ */
+export function readingFinding(given: Given, limits: ReadingLimits | null): Finding {
+  const { key, unit } = given
+  const topic = topicOf(key, unit)
+  const read = show(given.value, unit)
+  if (limits === null)
+    return unknown(topic, `Read ${read}; this job's plan has no step named “${key}”.`, {
+      why: 'Without limits a number tells nothing about what to do next.',
+      working: [],
+      action: 'Compare it with the machine’s manual, or choose the step of the plan that it belongs to.',
+      sources: [limitsSource],
+    })
+  if (limits.unit === null || (limits.low === null && limits.high === null))
+    return unknown(topic, `Read ${read}; the plan gives no limits for this step.`, {
+      why: 'The check says too little to work limits out, so the number is kept but not judged.',
+      working: [],
+      action: 'Add what is missing to the check and judge the job again, or compare with the machine’s manual.',
+      sources: [limitsSource],
+    })
+  const value = inUnit(given.value, unit, limits.unit)
+  if (value === null) throw new RangeError(`a reading in ${unit} cannot be held against limits in ${limits.unit}`)
+  const within = (limits.low === null || value >= limits.low) && (limits.high === null || value <= limits.high)
+  const expected = range(limits, limits.unit)
+  const shown = show(value, limits.unit)
+  const working = [
+    `${limits.text}`,
+    ...(limits.low === null
+      ? []
+      : [`${shown} ${value >= limits.low ? '≥' : '<'} ${show(limits.low, limits.unit)}, the least expected`]),
+    ...(limits.high === null
+      ? []
+      : [`${shown} ${value <= limits.high ? '≤' : '>'} ${show(limits.high, limits.unit)}, the most expected`]),
+  ]
+  if (within)
+    return clear(topic, `Read ${read}, within the expected ${expected}.`, {
+      why: 'It is what the plan works out for a supply and a machine without this fault.',
+      working,
+      action: null,
+      sources: [limitsSource],
+    })
+  const outside = limits.stopIf === null ? caution : stop
+  return outside(topic, `Read ${read}, outside the expected ${expected}.`, {
+    why:
+      limits.stopIf === null
+        ? 'Something differs from what the check says.'
+        : `The plan says to stop here if ${limits.stopIf}.`,
+    working,
+    action:
+      limits.stopIf === null
+        ? 'Measure once more; if it stays, find the cause before the next stage.'
+        : 'Switch off, unplug, let it discharge, and find the cause before anything else is tried.',
+    sources: [limitsSource],
+  })
+}

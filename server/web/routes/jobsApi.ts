@@ -1,0 +1,134 @@
+import { Router } from 'express'
+import type { Job } from '../../jobs/job.js'
+import {
+  addLog,
+  addPart,
+  addReading,
+  changePart,
+  judgeAgain,
+  patchJob,
+  withReadingsJudged,
+} from '../../jobs/jobChange.js'
+import { type JobSummary, jobDraft } from '../../jobs/jobDraft.js'
+import { limitsOf, newJob } from '../../jobs/newJob.js'
+import { direction, findingChanges } from '../../jobs/rejudge.js'
+import { standingStates } from '../../jobs/standing.js'
+import { newId } from '../../store/openStore.js'
+import type { Kept } from '../../store/store.js'
+import type { Context } from '../context.js'
+import { judged, planned } from '../judge.js'
+import { parse } from '../parse.js'
+import { conflictAs } from '../records/conflict.js'
+import { assessmentJson, jobRecord, jobRow, logJson, partJson, readingJson } from '../records/jobRecord.js'
+import {
+  jobPatchSchema,
+  jobsQuerySchema,
+  logSchema,
+  newJobSchema,
+  partPatchSchema,
+  partSchema,
+  readingSchema,
+  rejudgeSchema,
+} from '../schemas/jobs.js'
+import { mostListed, versionQuerySchema } from '../schemas/record.js'
+
+/** The jobs on the bench as JSON. */
+export function jobsApiRoutes({ store, now }: Context): Router {
+  const router = Router()
+  const all = '/api/jobs'
+  const one = `${all}/:id`
+  const last = <Entry>(entries: Entry[]): Entry => entries[entries.length - 1] as Entry
+  const record = async (kept: Kept<Job>) => jobRecord(kept, await store.photos(kept.id))
+  const change = (id: string, version: number | null, next: (job: Job, version: number) => Job): Promise<Kept<Job>> =>
+    conflictAs(
+      record,
+      store.change<Job>('job', id, version, (kept) => jobDraft(next(kept.body, kept.version + 1))),
+    )
+
+  router.get(all, async (request, response) => {
+    const { search, limit = mostListed, offset, state } = parse(jobsQuerySchema, request.query)
+    const states = state === undefined ? undefined : [state]
+    const { rows, total } = await store.list<JobSummary>('job', { search, states, order: 'latest', limit, offset })
+    const counts = await store.countStates('job')
+    const byState = Object.fromEntries(standingStates.map((name) => [name, counts[name] ?? 0]))
+    response.json({ jobs: rows.map(jobRow), total, states: byState })
+  })
+  router.post(all, async (request, response) => {
+    const { name, check, plan } = parse(newJobSchema, request.body)
+    const job = newJob({ name, check, plan: planned(check, plan ?? null), assessment: judged(check, now()) })
+    const kept = await store.add('job', jobDraft(job))
+    response.status(201).location(`${all}/${kept.id}`).json(jobRecord(kept, []))
+  })
+  router.get(one, async (request, response) => {
+    response.json(await record(await store.get<Job>('job', request.params.id)))
+  })
+  router.patch(one, async (request, response) => {
+    const { version, check, plan, ...patch } = parse(jobPatchSchema, request.body)
+    const kept = await change(request.params.id, version, (job) => {
+      const next = patchJob(job, patch)
+      if (!check && plan === undefined) return next
+      const newPlan = planned(check ?? job.check, plan ?? null)
+      const replanned = { ...next, plan: newPlan, limits: limitsOf(newPlan) }
+      const judgedReadings = withReadingsJudged(replanned)
+      return check ? judgeAgain({ ...judgedReadings, check }, judged(check, now())) : judgedReadings
+    })
+    response.json(await record(kept))
+  })
+  router.delete(one, async (request, response) => {
+    const version = parse(versionQuerySchema, request.query.version) ?? null
+    await conflictAs(record, store.remove('job', request.params.id, version))
+    response.status(204).end()
+  })
+  router.post(`${one}/restore`, async (request, response) => {
+    response.json(await record(await store.restore<Job>('job', request.params.id)))
+  })
+
+  router.post(`${one}/readings`, async (request, response) => {
+    const given = parse(readingSchema, request.body)
+    const kept = await change(request.params.id, null, (job) => addReading(job, given, { id: newId(), at: now() }))
+    response.status(201).json(readingJson(last(kept.body.readings)))
+  })
+  router.post(`${one}/parts`, async (request, response) => {
+    const given = parse(partSchema, request.body)
+    const kept = await change(request.params.id, null, (job, version) =>
+      addPart(job, given, { id: newId(), at: now(), version }),
+    )
+    response.status(201).json(partJson(last(kept.body.parts)))
+  })
+  router.patch(`${one}/parts/:partId`, async (request, response) => {
+    const { id, partId } = request.params
+    const given = parse(partPatchSchema, request.body)
+    const kept = await conflictAs(
+      partJson,
+      store.change<Job>('job', id, null, (kept) =>
+        jobDraft(changePart(kept.body, partId, given, { at: now(), version: kept.version + 1 })),
+      ),
+    )
+    const part = kept.body.parts.find((other) => other.id === partId)
+    response.json(part && partJson(part))
+  })
+  router.post(`${one}/log`, async (request, response) => {
+    const { text } = parse(logSchema, request.body)
+    const kept = await change(request.params.id, null, (job) => addLog(job, text, { id: newId(), at: now() }))
+    response.status(201).json(logJson(last(kept.body.log)))
+  })
+
+  /** what judging the check again with today's tables would change; nothing is kept */
+  router.get(`${one}/rejudge`, async (request, response) => {
+    const { body, version } = await store.get<Job>('job', request.params.id)
+    const again = judged(body.check, now())
+    const changes = findingChanges(body.assessment.findings, again.findings)
+    response.json({
+      version,
+      before: { dataVersion: body.assessment.dataVersion, verdict: body.assessment.verdict },
+      after: assessmentJson(again),
+      changes: changes.map((entry) => ({ ...entry, direction: direction(entry) })),
+    })
+  })
+  router.post(`${one}/rejudge`, async (request, response) => {
+    const { version } = parse(rejudgeSchema, request.body ?? {})
+    const kept = await change(request.params.id, version ?? null, (job) => judgeAgain(job, judged(job.check, now())))
+    response.json(await record(kept))
+  })
+  return router
+}

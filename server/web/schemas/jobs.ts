@@ -1,0 +1,77 @@
+import { z } from 'zod'
+import { partStates } from '../../jobs/job.js'
+import { standingStates } from '../../jobs/standing.js'
+import { checkSchema } from './check.js'
+import { line, listQuerySchema, nameSchema, noteSchema, versionSchema, words } from './record.js'
+
+const finite = z.number().min(-1e12).max(1e12)
+
+/** What of a plan's step readings are held against; the rest of a step is kept as it was sent. */
+const stepSchema = z.looseObject({
+  key: line(120).min(1),
+  text: words(2000).nullish(),
+  unit: line(20).nullish(),
+  low: finite.nullish(),
+  high: finite.nullish(),
+  stopIf: words(2000).nullish(),
+})
+
+/** A plan as the first-power calls answer it, or a part of one. */
+export const planSchema = z.looseObject({
+  stages: z
+    .array(
+      z.looseObject({
+        leftOut: words(2000).nullish(),
+        steps: z.array(stepSchema).max(200).nullish(),
+      }),
+    )
+    .max(20)
+    .nullish(),
+})
+
+export type PlanSent = z.output<typeof planSchema>
+
+export const observationsSchema = z.strictObject({
+  lamps: words(2000).nullish(),
+  display: words(2000).nullish(),
+  sounds: words(2000).nullish(),
+  smells: words(2000).nullish(),
+  moved: words(2000).nullish(),
+  drawnA: z.number().min(0).max(1000).nullish(),
+  works: z.enum(['yes', 'partly', 'no']).nullish(),
+  note: noteSchema,
+})
+
+export const newJobSchema = z.strictObject({ name: nameSchema, check: checkSchema, plan: planSchema.nullish() })
+
+export const jobPatchSchema = z.strictObject({
+  version: versionSchema,
+  name: nameSchema.optional(),
+  check: checkSchema.optional(),
+  plan: planSchema.nullish(),
+  observations: observationsSchema.optional(),
+})
+
+export const readingSchema = z.strictObject({
+  key: line(120).min(1),
+  value: finite,
+  unit: line(20).min(1),
+})
+
+const partStateSchema = z.enum(partStates)
+
+export const partSchema = z.strictObject({ name: nameSchema, state: partStateSchema, note: noteSchema })
+
+export const partPatchSchema = z.strictObject({
+  version: versionSchema.optional(),
+  name: nameSchema.optional(),
+  state: partStateSchema.optional(),
+  note: noteSchema,
+})
+
+export const logSchema = z.strictObject({ text: words(10_000).min(1) })
+
+export const rejudgeSchema = z.strictObject({ version: versionSchema.optional() })
+
+/** `?state=` beside what every list takes. */
+export const jobsQuerySchema = listQuerySchema.extend({ state: z.enum(standingStates).optional() })

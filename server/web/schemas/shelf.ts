@@ -1,0 +1,28 @@
+import { z } from 'zod'
+import { deviceSchema, supplySchema } from './check.js'
+import { nameSchema, noteSchema, placeSchema, versionSchema } from './record.js'
+
+export const shelfSupplySchema = z.strictObject({
+  name: nameSchema,
+  place: placeSchema,
+  note: noteSchema,
+  supply: supplySchema,
+})
+
+export const shelfDeviceSchema = z.strictObject({
+  name: nameSchema,
+  place: placeSchema,
+  note: noteSchema,
+  device: deviceSchema,
+})
+
+export const shelfSupplyPutSchema = shelfSupplySchema.extend({ version: versionSchema })
+
+export const shelfDevicePutSchema = shelfDeviceSchema.extend({ version: versionSchema })
+
+/** `?country=` of the matches; without it mains topics answer unknown. */
+export const countryQuerySchema = z
+  .string()
+  .regex(/^[A-Za-z]{2}$/, { error: 'country must be two letters as in ISO 3166-1, such as DE' })
+  .transform((code) => code.toUpperCase())
+  .optional()
