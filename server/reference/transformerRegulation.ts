@@ -1,100 +1,108 @@
-import { commonPractice, fromMemory, published, type Source } from './source.js'
+import { fromMemory, published, type Source } from './source.js'
+import type { Sourced } from './sourced.js'
 
-export interface RegulationRow {
-  /** rated VA the row covers */
+/** Regulation here: (no-load volts − full-load volts) / full-load volts. */
+export interface RegulationRow extends Sourced {
   readonly fromVA: number
   readonly toVA: number
-  /** rise from full load to no load, small laminated or encapsulated types [1] */
   readonly low: number
   readonly high: number
-  /** largest off-load rise allowed of a type that is not short-circuit-proof by itself [1] */
-  readonly largestRise: number
-  readonly source: Source
 }
 
-const catalogues = fromMemory(
-  'Catalogues of encapsulated and laminated transformers',
-  'typical regulation by size: an estimate with a range, no maker’s full table was found; measured units of 2.7 VA and 6 VA gave 19.5 % and 25 %',
-)
+export interface AllowedRiseRow extends Sourced {
+  /** rows reach from above the row before up to and including this */
+  readonly toVA: number
+  /** largest off-load rise allowed, as a fraction of the rated volts: not inherently short-circuit-proof */
+  readonly rise: number
+  /** the same for an inherently short-circuit-proof transformer */
+  readonly riseInherentlyProof: number
+}
 
-const row = (fromVA: number, toVA: number, low: number, high: number, largestRise: number): RegulationRow =>
-  Object.freeze({ fromVA, toVA, low, high, largestRise, source: catalogues })
+const catalogues = [
+  fromMemory(
+    'Catalogues of encapsulated and laminated transformers',
+    'typical regulation by size: an estimate with a range, no maker’s full table was found',
+  ),
+]
+const estimate = 'project estimate: remembered ranges; measured units of 2.7 VA and 6 VA gave 19.5 % and 25 %'
 
-/** Typical regulation by rated VA, rising; between rows the envelope of both neighbours holds. */
+const typical = (fromVA: number, toVA: number, low: number, high: number): RegulationRow =>
+  Object.freeze({ fromVA, toVA, low, high, sources: catalogues, doubt: estimate })
+
+/** Small laminated or encapsulated types, rising. */
 export const regulationRows: readonly RegulationRow[] = Object.freeze([
-  row(1, 3, 0.25, 0.5, 1),
-  row(5, 6, 0.2, 0.3, 1),
-  row(10, 12, 0.15, 0.25, 0.5),
-  row(15, 25, 0.15, 0.2, 0.5),
-  row(30, 30, 0.12, 0.18, 0.2),
-  row(50, 50, 0.1, 0.13, 0.2),
-  row(80, 80, 0.09, 0.12, 0.15),
-  row(120, 120, 0.08, 0.1, 0.15),
-  row(160, 225, 0.07, 0.09, 0.15),
-  row(300, 300, 0.06, 0.07, 0.1),
-  row(500, 500, 0.05, 0.05, 0.1),
+  typical(1, 3, 0.25, 0.5),
+  typical(5, 6, 0.2, 0.3),
+  typical(10, 12, 0.15, 0.25),
+  typical(15, 25, 0.15, 0.2),
+  typical(30, 30, 0.12, 0.18),
+  typical(50, 50, 0.1, 0.13),
+  typical(80, 80, 0.09, 0.12),
+  typical(120, 120, 0.08, 0.1),
+  typical(160, 225, 0.07, 0.09),
+  typical(300, 300, 0.06, 0.07),
+  typical(500, 500, 0.05, 0.05),
 ])
 
-/** Typical regulation for a size; undefined below 1 VA and above 500 VA. */
-export function typicalRegulation(ratedVA: number): { low: number; high: number; source: Source } | undefined {
-  const below = regulationRows.findLast((row) => row.fromVA <= ratedVA)
-  const above = regulationRows.find((row) => row.toVA >= ratedVA)
-  if (!below || !above) return undefined
-  return { low: Math.min(below.low, above.low), high: Math.max(below.high, above.high), source: catalogues }
-}
-
-/** Forward voltage of a silicon rectifier diode [V]. */
-export const diodeDrop = Object.freeze({
-  offLoadV: 0.7,
-  loadedV: 0.9,
-  source: commonPractice(
-    'Silicon rectifier diodes',
-    '0.7 V for the small currents of an unloaded output, 0.9 V to 1.0 V at rated current; at microamperes 0.4 V to 0.5 V',
+const remembered = [fromMemory('IEC 61558-2-6', 'largest rise of the off-load output, by rated VA')]
+const seen = [
+  published(
+    'Transformer maker’s answers on off-load voltage (bremer-trafo.de)',
+    '15 % for 63 VA to 250 VA; very small types may reach twice the rated volts',
   ),
-})
+]
 
-export const offLoadHigh = published(
-  'Transformer maker’s answers on off-load voltage',
-  'rated volts are reached only at rated current, so an idle unit reads high; very small types may reach twice the rated volts',
-)
+const allowed = (
+  toVA: number,
+  rise: number,
+  riseInherentlyProof: number,
+  sources: readonly Source[] = remembered,
+): AllowedRiseRow => Object.freeze({ toVA, rise, riseInherentlyProof, sources })
 
-export const cheapAdaptors = published(
-  'Measurement reports on two plug-in a.c. adaptors, 2013, public repository of an energy-monitor project',
-  '9 V types gave 11.20 V and 11.36 V off load on 240 V; the waveform was distorted by core saturation at 253 V',
-)
-
-/** Quick rule: loaded average of a bridge with capacitor over the winding's rated volts [1]. */
-export const loadedRule = Object.freeze({
-  factor: 0.9,
-  source: published(
-    'Transformer maker’s design guide for rectifier use',
-    'capacitor input, bridge: d.c. = 0.90 × a.c.; d.c. current = 0.62 × a.c. current',
-  ),
-})
-
-export interface WindingCurrent {
-  readonly rectifier: 'bridge' | 'centre-tap' | 'half-wave'
-  /** rms winding current over d.c. load current [1] */
-  readonly factor: number
-  readonly source: Source
-}
-
-const winding = (rectifier: WindingCurrent['rectifier'], factor: number, source: Source): WindingCurrent =>
-  Object.freeze({ rectifier, factor, source })
-
-const toroidNote = published('Toroid maker’s methods of determining secondary current', 'VA = 1.4 (W d.c. + 2 I)')
-
-/** Published factors; they disagree, and the larger one is the more cautious. */
-export const windingCurrents: readonly WindingCurrent[] = Object.freeze([
-  winding('bridge', 1.61, loadedRule.source),
-  winding('bridge', 1.8, toroidNote),
-  winding('centre-tap', 1, loadedRule.source),
-  winding('centre-tap', 0.8, toroidNote),
-  winding('half-wave', 3.6, loadedRule.source),
-  winding('half-wave', 2.6, toroidNote),
+export const allowedRiseRows: readonly AllowedRiseRow[] = Object.freeze([
+  allowed(10, 1, 1),
+  allowed(25, 0.5, 1),
+  allowed(63, 0.2, 1),
+  allowed(250, 0.15, 0.5, seen),
+  allowed(630, 0.1, 0.5),
 ])
 
-export const rippleSource = published(
-  'Textbook ripple of a reservoir capacitor',
-  'ΔV = I / (2 f C) full wave; an upper bound, about 0.7 of it is seen on real supplies',
-)
+export interface Regulation {
+  /** fraction of the full-load volts */
+  readonly low: number
+  readonly high: number
+  readonly allowedRise: number
+  readonly allowedRiseInherentlyProof: number
+  readonly sources: readonly Source[]
+}
+
+/**
+ * How far a small mains transformer rises above its rated volts with no load: the widest of what is
+ * attested for its size. Between two listed sizes, the lower figure of the larger and the upper figure of the smaller.
+ *
+ * @param ratedVA  rated output [VA]
+ * @returns undefined outside 1 to 500 VA
+ * @source the rows above
+ */
+export function regulationFor(ratedVA: number): Regulation | undefined {
+  const smaller = regulationRows.filter((row) => row.fromVA <= ratedVA)
+  const larger = regulationRows.filter((row) => row.toVA >= ratedVA)
+  const rise = allowedRiseRows.find((row) => ratedVA <= row.toVA)
+  const containing = smaller.filter((row) => row.toVA >= ratedVA)
+  const nearest = [
+    smaller.reduce<RegulationRow | undefined>((best, row) => (best && best.toVA >= row.toVA ? best : row), undefined),
+    larger.reduce<RegulationRow | undefined>(
+      (best, row) => (best && best.fromVA <= row.fromVA ? best : row),
+      undefined,
+    ),
+  ]
+  const rows = containing.length > 0 ? containing : nearest.filter((row) => row !== undefined)
+  if (smaller.length === 0 || larger.length === 0 || !rise) return undefined
+  return {
+    low: Math.min(...rows.map((row) => row.low)),
+    high: Math.max(...rows.map((row) => row.high)),
+    allowedRise: rise.rise,
+    allowedRiseInherentlyProof: rise.riseInherentlyProof,
+    sources: [...new Set([...rows, rise].flatMap((row) => row.sources))],
+  }
+}
