@@ -2,17 +2,22 @@ import { type CrossMating, crossMatings, type InletPair, inletPairs } from './in
 import { fromMemory, type Source } from './source.js'
 
 export type { CrossMating, InletPair }
+export { inletPairs }
 
 const shape = (text: string): string =>
   text
     .toUpperCase()
     .replace(/[^A-Z0-9]/g, '')
-    .replace(/^(IEC)?(60320|320)?/, '')
-    .replace(/(INLET|CONNECTOR)$/, '')
+    .replace(/^(IEC|EN)?(60320|320)?[13]?(?=C)/, '')
+    .replace(/(APPLIANCE)?(INLET|CONNECTOR)$/, '')
+    .replace(/^C7POLARI[SZ]ED$/, 'C7P')
 
 /** The pair of an inlet's name: "C14", "iec c14", "IEC 60320 C14 inlet"; undefined when it is none of IEC 60320. */
-export const inletByName = (name: string): InletPair | undefined =>
-  inletPairs.find((pair) => pair.inlet === shape(name))
+export const inletByName = (name: string): InletPair | undefined => {
+  const wanted = shape(name)
+  // a C8B differs from a C8 in the outline only
+  return inletPairs.find((pair) => pair.inlet === (wanted === 'C8B' ? 'C8' : wanted))
+}
 
 /** The pair of a connector's name: "C13", "iec c13"; undefined when it is none of IEC 60320. A C7 belongs to the plain C8. */
 export const connectorByName = (name: string): InletPair | undefined =>

@@ -2,6 +2,7 @@ import { type FitRow, plugFits } from './plugFits.js'
 import { type PlugType, plugTypes } from './plugTypes.js'
 
 export type { FitRow, PlugType }
+export { plugFits, plugTypes }
 
 /** IEC letters of mains sockets. */
 export const socketLetters = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'I', 'J', 'K', 'L', 'M', 'N', 'O'] as const
@@ -44,8 +45,9 @@ export function fits(plug: string, socketLetter: string, country?: string): Fit 
   const pair = plugFits.filter((row) => row.plugs.includes(name) && row.letters.includes(letter))
   const iso = country?.toUpperCase()
   const own = iso === undefined ? [] : pair.filter((row) => row.countries?.includes(iso))
-  const general = iso === undefined ? pair : pair.filter((row) => row.countries === undefined)
-  const rows = own.length > 0 ? own : general
+  const general = pair.filter((row) => row.countries === undefined)
+  // no country and only national rows: all of them
+  const rows = [own, general, iso === undefined ? pair : []].find((some) => some.length > 0) ?? []
   const usual = rows.filter((row) => row.commonness === 'usual')
   const deciding = usual.length > 0 ? usual : rows
   if (deciding.length === 0) return undefined
