@@ -41,13 +41,13 @@ export const checkLabels = {
 
   machine: 'Words on the machine’s plate',
   needreg: 'Needs a regulated supply',
-  jackouter: 'Jack takes a plug of outer diameter',
-  jackinner: 'Jack takes a plug of inner diameter',
+  jackouter: 'Jack, outer diameter of its plug',
+  jackinner: 'Jack, inner diameter of its plug',
   jackpol: 'Jack polarity',
   jackname: 'Jack name',
 
   cordplug: 'Wall plug',
-  cordend: 'Connector at the supply’s end',
+  cordend: 'Cord connector',
   cordv: 'Cord rated voltage',
   corda: 'Cord rated current',
   cordearth: 'Cord carries an earth',
@@ -57,7 +57,7 @@ export const checkLabels = {
   adapter: 'Travel adapter',
 
   converter: 'Voltage converter',
-  converterv: 'Converter output voltage',
+  converterv: 'Converter output',
   converterva: 'Converter rating',
 } as const
 
@@ -81,3 +81,23 @@ export const checkNames: readonly string[] = [
   ...rails.flatMap((row) => Object.values(outputRow(row))),
   ...rails.flatMap((row) => Object.values(needRow(row))),
 ]
+
+const railLabels = (row: number): Record<string, string> => {
+  const [out, need] = [outputRow(row), needRow(row)]
+  return {
+    [out.voltage]: `Output ${row}, voltage`,
+    [out.kind]: `Output ${row}, ac or dc`,
+    [out.current]: `Output ${row}, current`,
+    [out.power]: `Output ${row}, power`,
+    [need.voltage]: `Machine input ${row}, voltage`,
+    [need.kind]: `Machine input ${row}, ac or dc`,
+    [need.current]: `Machine input ${row}, current`,
+    [need.currentBy]: `Machine input ${row}, current known from`,
+    [need.tolerance]: `Machine input ${row}, tolerance`,
+  }
+}
+
+const labels: Record<string, string> = Object.assign(Object.create(null), checkLabels, ...rails.map(railLabels))
+
+/** The label of a parameter's field, as it stands on the page. */
+export const labelOf = (name: string): string => labels[name] ?? name

@@ -1,0 +1,115 @@
+import { type CheckResponse, type Finding, type Outcome, outcomes, type TopicName } from '../../chain/finding.js'
+import type { CheckRequest } from '../../chain/request.js'
+import { amperes, hertz, millimetres, voltAmperes, volts } from '../../physics/quantity.js'
+import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
+
+export type LinkKey =
+  | 'mains'
+  | 'socket'
+  | 'cord'
+  | 'converter'
+  | 'inlet'
+  | 'fuse'
+  | 'supply'
+  | 'lead'
+  | 'plug'
+  | 'jack'
+  | 'machine'
+
+export interface ChainLink {
+  key: LinkKey
+  name: string
+  /** what is there, in short; `null` where nothing was entered */
+  what: string | null
+  /** the worst finding about it; `null` where no topic judged it */
+  outcome: Outcome | null
+  /** that finding's title */
+  title: string | null
+}
+
+const names: Record<LinkKey, string> = {
+  mains: 'Site mains',
+  socket: 'Socket',
+  cord: 'Cord',
+  converter: 'Converter',
+  inlet: 'Inlet',
+  fuse: 'Fuse',
+  supply: 'Supply',
+  lead: 'Lead',
+  plug: 'Plug',
+  jack: 'Jack',
+  machine: 'Machine',
+}
+
+/** At which link each topic shows. */
+export const linkOf: Record<TopicName, LinkKey> = {
+  'mains-voltage': 'mains',
+  'mains-frequency': 'mains',
+  converter: 'converter',
+  earthing: 'cord',
+  socket: 'socket',
+  cord: 'cord',
+  inlet: 'inlet',
+  fuse: 'fuse',
+  'output-kind': 'supply',
+  'output-voltage': 'supply',
+  'output-current': 'machine',
+  polarity: 'plug',
+  'dc-plug': 'jack',
+  'lead-drop': 'lead',
+}
+
+const worst = (findings: Finding[]): Finding | undefined =>
+  [...findings].sort((a, b) => outcomes.indexOf(a.outcome) - outcomes.indexOf(b.outcome))[0]
+
+const join = (parts: (string | null | undefined)[], glue = ' '): string | null =>
+  parts.filter((part) => part != null && part !== '').join(glue) || null
+
+const rail = ({ voltageV, kind, currentA }: Pick<LabelRail, 'voltageV' | 'kind'> & { currentA?: number | null }) =>
+  join([volts(voltageV), kind, currentA == null ? null : amperes(currentA)])
+
+const size = (plug: CheckRequest['supply']['plug']): string | null =>
+  join([
+    plug?.outerMm != null && plug.innerMm != null ? `${plug.outerMm} × ${millimetres(plug.innerMm)}` : plug?.name,
+    plug?.polarity?.replace('-', ' '),
+  ])
+
+function contents(request: CheckRequest, supply: LabelReading | null, device: LabelReading | null) {
+  const { site, cord, converter } = request
+  const gives = request.supply.outputs ?? supply?.outputs ?? []
+  const takes = request.device.inputs ?? device?.takes ?? []
+  const polarity = request.supply.measured?.polarity ?? request.supply.plug?.polarity ?? supply?.polarity ?? null
+  const what: Record<LinkKey, string | null> = {
+    mains: join([
+      site.voltageV == null ? site.country : volts(site.voltageV),
+      site.frequencyHz == null ? null : hertz(site.frequencyHz),
+    ]),
+    socket: site.socket == null ? null : `type ${site.socket}`,
+    cord: join([cord?.plug, cord?.connector], ' to '),
+    converter: converter
+      ? join([
+          converter.outputV === null ? null : volts(converter.outputV),
+          converter.ratedVA === null ? null : voltAmperes(converter.ratedVA),
+        ])
+      : null,
+    inlet: request.supply.inlet ?? null,
+    fuse: request.supply.fuse ?? supply?.fuse ?? null,
+    supply: join(gives.map(rail), ', '),
+    lead: request.supply.lead ? `${request.supply.lead.lengthM}\u00a0m` : null,
+    plug: size({ ...request.supply.plug, polarity }),
+    jack: size({ ...request.device.jack, polarity: request.device.jack?.polarity ?? device?.polarity ?? null }),
+    machine: join(takes.map(rail), ', '),
+  }
+  return what
+}
+
+/** The power chain from the wall to the machine, each link with the worst that was found about it. */
+export function powerChain(request: CheckRequest, { findings, readings }: CheckResponse): ChainLink[] {
+  const what = contents(request, readings.supply, readings.device)
+  const links = (Object.keys(names) as LinkKey[]).map((key) => {
+    const found = worst(findings.filter(({ topic }) => linkOf[topic] === key))
+    return { key, name: names[key], what: what[key], outcome: found?.outcome ?? null, title: found?.title ?? null }
+  })
+  // a converter stands in the chain only where one is used or needed
+  return links.filter(({ key, outcome }) => key !== 'converter' || request.converter != null || outcome !== null)
+}

@@ -1,0 +1,120 @@
+import type { CheckResponse } from '../../chain/finding.js'
+import type { CheckRequest } from '../../chain/request.js'
+import type { LabelReading } from '../../plate/labelReading.js'
+import { type PlugDrawing, plugDrawing } from '../charts/plugDrawing.js'
+import { type ChainLink, powerChain } from '../charts/powerChain.js'
+import * as choices from '../forms/checkChoices.js'
+import type { CheckForm } from '../forms/checkForm.js'
+import { addressOf } from '../forms/checkForm.js'
+import { checkNames, labelOf, needRow, outputRow, rails } from '../forms/checkNames.js'
+import type { FormState } from '../forms/formState.js'
+import { head, type PageHead } from '../page.js'
+import { type CountryName, countryNames } from './countryNames.js'
+import { type Example, examples } from './examples.js'
+import { type Onward, onward } from './onward.js'
+import { type Line, plateFields, plateValues, type ReadingView, readingView } from './readingView.js'
+import { notJudged, tally, verdictWords } from './verdictWords.js'
+
+export interface ResultView {
+  verdict: (typeof verdictWords)[keyof typeof verdictWords]
+  tally: string
+  findings: CheckResponse['findings']
+  chain: ChainLink[]
+  plugs: PlugDrawing | null
+  notJudged: string[]
+  entered: Line[]
+  onward: Onward
+}
+
+export interface CheckPage {
+  page: PageHead
+  form: FormState
+  empty: boolean
+  examples: readonly Example[]
+  countries: readonly CountryName[]
+  choices: typeof choices
+  rails: { row: number; out: ReturnType<typeof outputRow>; need: ReturnType<typeof needRow> }[]
+  /** which folded groups hold something and stand open */
+  open: Record<Group, boolean>
+  readings: { supply: ReadingView | null; machine: ReadingView | null }
+  plateFields: { name: string; value: string }[]
+  result: ResultView | null
+  /** one sentence for the live region */
+  sentence: string
+}
+
+type Group = 'supply' | 'outputs' | 'measured' | 'machine' | 'needs' | 'cord' | 'converter'
+
+const groups: Record<Group, readonly string[]> = {
+  supply: ['in', 'inhz', 'ina', 'inva', 'inw', 'selector', 'class', 'fuse'],
+  outputs: rails.flatMap((row) => Object.values(outputRow(row))),
+  measured: ['offload', 'loaded', 'measuredpol', 'leadm', 'leadmm2', 'leadawg', 'plugname'],
+  machine: ['jackname'],
+  needs: rails.flatMap((row) => Object.values(needRow(row))),
+  cord: ['cordv', 'corda', 'cordmm2', 'cordawg', 'cordplugfitted', 'adapter'],
+  converter: ['converter', 'converterv', 'converterva'],
+}
+
+const openGroups = ({ values, errors }: FormState): Record<Group, boolean> => {
+  const open = (names: readonly string[]): boolean =>
+    names.some((name) => (values[name] ?? '').trim() !== '' || errors[name] !== undefined)
+  return Object.fromEntries(Object.entries(groups).map(([group, names]) => [group, open(names)])) as Record<
+    Group,
+    boolean
+  >
+}
+
+function resultView(request: CheckRequest, response: CheckResponse, state: FormState): ResultView {
+  const { findings, verdict, readings } = response
+  const { supply, device } = request
+  const address = addressOf(state.values)
+  return {
+    verdict: verdictWords[verdict],
+    tally: tally(findings),
+    findings,
+    chain: powerChain(request, response),
+    plugs: plugDrawing({
+      plug: supply.plug
+        ? { ...supply.plug, polarity: supply.measured?.polarity ?? supply.plug.polarity ?? readings.supply?.polarity }
+        : null,
+      jack: device.jack ? { ...device.jack, polarity: device.jack.polarity ?? readings.device?.polarity } : null,
+    }),
+    notJudged: notJudged(findings),
+    entered: checkNames.flatMap((name) => {
+      const value = state.shown[name]
+      return value === undefined ? [] : [{ label: labelOf(name), value }]
+    }),
+    onward: onward(request, response, address),
+  }
+}
+
+export interface Checked {
+  form: CheckForm
+  readings: { supply: LabelReading | null; machine: LabelReading | null }
+  /** `null` while there is nothing to judge */
+  response: CheckResponse | null
+}
+
+/** Everything the page "/" shows. */
+export function checkView({ form, readings, response }: Checked): CheckPage {
+  const { state, faults, request, empty } = form
+  const read = plateValues(readings.supply, readings.machine)
+  state.read = read
+  const result = request && response ? resultView(request, response, state) : null
+  const title = result ? `${result.verdict.title}: a check` : 'Check a power supply'
+  const count = faults.length === 1 ? 'One entry cannot be used yet' : `${faults.length} entries cannot be used yet`
+  return {
+    page: head(title, 'check', faults),
+    form: state,
+    empty,
+    examples,
+    countries: countryNames,
+    choices,
+    rails: rails.map((row) => ({ row, out: outputRow(row), need: needRow(row) })),
+    open: openGroups(state),
+    readings: { supply: readingView(readings.supply), machine: readingView(readings.machine) },
+    plateFields: plateFields.map((name) => ({ name, value: read[name] ?? '' })),
+    result,
+    sentence: result ? `${result.verdict.title}. ${result.tally}.` : faults.length > 0 ? `${count}.` : '',
+  }
+}

@@ -1,0 +1,126 @@
+import { amperes, hertz, voltAmperes, volts, watts } from '../../physics/quantity.js'
+import type { LabelInput, LabelRail, LabelReading } from '../../plate/labelReading.js'
+import { needRow, outputRow, rails } from '../forms/checkNames.js'
+
+export interface Line {
+  label: string
+  value: string
+}
+
+/** What was made of a plate's words, for the page. */
+export interface ReadingView {
+  lines: Line[]
+  /** every piece that found no place */
+  unread: string[]
+  /** words were given, but nothing in them was understood */
+  nothing: boolean
+}
+
+const kindWords = { dc: 'DC', ac: 'AC' } as const
+
+const inputVoltages = ({ voltages }: LabelInput): string =>
+  voltages.map(({ min, max }) => (min === max ? volts(min) : `${volts(min)} to ${volts(max)}`)).join(' or ')
+
+const frequencies = ({ frequenciesHz }: LabelInput): string => frequenciesHz.map((value) => hertz(value)).join(' or ')
+
+const railVoltage = ({ voltageV, voltageMaxV }: LabelRail): string =>
+  voltageMaxV === null ? volts(voltageV) : `${volts(voltageV)} to ${volts(voltageMaxV)}`
+
+const railWords = (rail: LabelRail): string =>
+  [
+    railVoltage(rail),
+    rail.kind === null ? '(AC or DC not printed)' : kindWords[rail.kind],
+    rail.currentA === null ? '' : amperes(rail.currentA),
+    rail.powerVA === null ? '' : voltAmperes(rail.powerVA),
+    rail.powerW === null ? '' : watts(rail.powerW),
+  ]
+    .filter(Boolean)
+    .join(', ')
+
+const inputWords = (input: LabelInput): string =>
+  [
+    inputVoltages(input),
+    input.kind === null ? '' : kindWords[input.kind],
+    frequencies(input),
+    input.currentA === null ? '' : amperes(input.currentA),
+    input.powerVA === null ? '' : voltAmperes(input.powerVA),
+    input.powerW === null ? '' : watts(input.powerW),
+  ]
+    .filter(Boolean)
+    .join(', ')
+
+const polarityWords = (reading: LabelReading): string => reading.polarity?.replace('-', ' ') ?? ''
+
+/** The reading as lines to show; `null` where no words were given. */
+export function readingView(reading: LabelReading | null): ReadingView | null {
+  if (reading === null) return null
+  const { input, outputs, takes, protectionClass, fuse, unread } = reading
+  const lines = [
+    { label: 'Input', value: input ? inputWords(input) : '' },
+    ...outputs.map((rail, index) => ({
+      label: outputs.length > 1 ? `Output ${index + 1}` : 'Output',
+      value: railWords(rail),
+    })),
+    ...takes.map((rail, index) => ({
+      label: takes.length > 1 ? `Takes ${index + 1}` : 'Takes',
+      value: railWords(rail),
+    })),
+    { label: 'Polarity', value: polarityWords(reading) },
+    { label: 'Protection', value: protectionClass ? `class ${protectionClass}` : '' },
+    { label: 'Fuse', value: fuse ?? '' },
+  ].filter(({ value }) => value !== '')
+  return { lines, unread, nothing: lines.length === 0 }
+}
+
+/** What the plates say, by the name of the field that could correct it. */
+export function plateValues(supply: LabelReading | null, machine: LabelReading | null): Record<string, string> {
+  const read: Record<string, string> = Object.create(null)
+  const put = (name: string, value: string | null | undefined): void => {
+    if (value) read[name] = value
+  }
+  const input = supply?.input
+  if (input) {
+    put('in', inputVoltages(input))
+    put('inhz', frequencies(input))
+    put('ina', input.currentA === null ? null : amperes(input.currentA))
+    put('inva', input.powerVA === null ? null : voltAmperes(input.powerVA))
+    put('inw', input.powerW === null ? null : watts(input.powerW))
+  }
+  put('class', supply?.protectionClass && `class ${supply.protectionClass}`)
+  put('fuse', supply?.fuse)
+  put('plugpol', supply && polarityWords(supply))
+  put('jackpol', machine && polarityWords(machine))
+  for (const row of rails) {
+    const [out, need] = [outputRow(row), needRow(row)]
+    const [gives, takes] = [supply?.outputs[row - 1], machine?.takes[row - 1]]
+    if (gives) {
+      put(out.voltage, railVoltage(gives))
+      put(out.kind, gives.kind && kindWords[gives.kind])
+      put(out.current, gives.currentA === null ? null : amperes(gives.currentA))
+      put(out.power, gives.powerW === null ? null : watts(gives.powerW))
+    }
+    if (takes) {
+      put(need.voltage, railVoltage(takes))
+      put(need.kind, takes.kind && kindWords[takes.kind])
+      put(need.current, takes.currentA === null ? null : amperes(takes.currentA))
+    }
+  }
+  return read
+}
+
+/** The fields a plate may fill, each with its "Plate: …" line on the page. */
+export const plateFields: readonly string[] = [
+  'in',
+  'inhz',
+  'ina',
+  'inva',
+  'inw',
+  'class',
+  'fuse',
+  'plugpol',
+  'jackpol',
+  ...rails.flatMap((row) => {
+    const [out, need] = [outputRow(row), needRow(row)]
+    return [out.voltage, out.kind, out.current, out.power, need.voltage, need.kind, need.current]
+  }),
+]

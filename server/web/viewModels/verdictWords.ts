@@ -1,0 +1,67 @@
+import { type Finding, type Outcome, outcomes, type TopicName, topics, type Verdict } from '../../chain/finding.js'
+
+interface VerdictWords {
+  outcome: Outcome
+  title: string
+  text: string
+}
+
+/** The four verdicts as a person reads them. */
+export const verdictWords: Record<Verdict, VerdictWords> = {
+  'do-not-connect': {
+    outcome: 'stop',
+    title: 'Do not connect',
+    text: 'At least one thing must change first. Each is named below, with what to do about it.',
+  },
+  'find-out-first': {
+    outcome: 'unknown',
+    title: 'Find out first',
+    text: 'Nothing entered forbids it, but something that decides is not known yet. Each is named below, with how to find out.',
+  },
+  'take-care': {
+    outcome: 'caution',
+    title: 'Take care',
+    text: 'No conflict that forbids it was found in what you entered. What needs care is named below.',
+  },
+  'no-conflict-found': {
+    outcome: 'clear',
+    title: 'No conflict found in what you entered',
+    text: 'Every topic that applies was answered. This speaks of what you entered only: see what was not checked.',
+  },
+}
+
+const counted: Record<Outcome, [one: string, many: string]> = {
+  stop: ['stop', 'stops'],
+  unknown: ['thing to find out', 'things to find out'],
+  caution: ['caution', 'cautions'],
+  clear: ['without conflict', 'without conflict'],
+}
+
+/** "2 stops, 1 thing to find out, 5 without conflict". */
+export const tally = (findings: readonly Finding[]): string =>
+  outcomes
+    .map((outcome) => [outcome, findings.filter((finding) => finding.outcome === outcome).length] as const)
+    .filter(([, count]) => count > 0)
+    .map(([outcome, count]) => `${count} ${counted[outcome][count === 1 ? 0 : 1]}`)
+    .join(', ')
+
+const topicWords: Record<TopicName, string> = {
+  'mains-voltage': 'the mains voltage',
+  'mains-frequency': 'the mains frequency',
+  converter: 'a voltage converter',
+  earthing: 'the earth path',
+  socket: 'the wall plug in the socket',
+  cord: 'the cord',
+  inlet: 'the connector in the inlet',
+  fuse: 'the mains fuse-link',
+  'output-kind': 'AC or DC',
+  'output-voltage': 'the output voltage',
+  'output-current': 'the output current',
+  polarity: 'the polarity',
+  'dc-plug': 'the low-voltage plug in the jack',
+  'lead-drop': 'the voltage lost along the lead',
+}
+
+/** The topics no finding speaks of, in chain order, in words. */
+export const notJudged = (findings: readonly Finding[]): string[] =>
+  topics.filter((topic) => !findings.some((finding) => finding.topic === topic)).map((topic) => topicWords[topic])
