@@ -85,15 +85,15 @@ export const checkNames: readonly string[] = [
 const railLabels = (row: number): Record<string, string> => {
   const [out, need] = [outputRow(row), needRow(row)]
   return {
-    [out.voltage]: `Output ${row}, voltage`,
-    [out.kind]: `Output ${row}, ac or dc`,
-    [out.current]: `Output ${row}, current`,
-    [out.power]: `Output ${row}, power`,
-    [need.voltage]: `Machine input ${row}, voltage`,
-    [need.kind]: `Machine input ${row}, ac or dc`,
-    [need.current]: `Machine input ${row}, current`,
-    [need.currentBy]: `Machine input ${row}, current known from`,
-    [need.tolerance]: `Machine input ${row}, tolerance`,
+    [out.voltage]: `Voltage of output ${row}`,
+    [out.kind]: `AC or DC of output ${row}`,
+    [out.current]: `Current of output ${row}`,
+    [out.power]: `Power of output ${row}`,
+    [need.voltage]: `Voltage of machine input ${row}`,
+    [need.kind]: `AC or DC of machine input ${row}`,
+    [need.current]: `Current of machine input ${row}`,
+    [need.currentBy]: `Source of the current of machine input ${row}`,
+    [need.tolerance]: `Tolerance of machine input ${row}`,
   }
 }
 
