@@ -6,7 +6,9 @@ import type { Context } from './web/context.js'
 import { handleErrors, notFound } from './web/errorPages.js'
 import { refusePrototypeKeys } from './web/refusePrototypeKeys.js'
 import { enterRoutes } from './web/routes/enter.js'
+import { exchangeApiRoutes } from './web/routes/exchangeApi.js'
 import { healthRoutes } from './web/routes/health.js'
+import { mainsRoutes } from './web/routes/mains.js'
 import { seriesLampRoutes } from './web/routes/seriesLamp.js'
 import { shelfApiRoutes } from './web/routes/shelfApi.js'
 import { sameOrigin } from './web/sameOrigin.js'
@@ -23,17 +25,21 @@ export function createApp(context: Context): Express {
         directives: { defaultSrc: ["'self'"], imgSrc: ["'self'", 'data:', 'blob:'], upgradeInsecureRequests: null },
       },
       strictTransportSecurity: false,
+      // with no-referrer a browser hides from us that its own form was sent from here
+      referrerPolicy: { policy: 'same-origin' },
     }),
   )
   app.use(compression())
   app.use('/static', staticFiles())
   app.use(requirePassphrase(context.config))
   app.use(sameOrigin)
+  app.use(exchangeApiRoutes(context))
   app.use(express.json({ limit: '1mb', strict: true }))
   app.use(express.urlencoded({ limit: '1mb', extended: false }))
   app.use(refusePrototypeKeys)
   app.use(healthRoutes())
   app.use(enterRoutes(context))
+  app.use(mainsRoutes())
   app.use(seriesLampRoutes())
   app.use(shelfApiRoutes(context))
   app.use(notFound)

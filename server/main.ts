@@ -3,6 +3,7 @@ import type { AddressInfo } from 'node:net'
 import { pino } from 'pino'
 import { createApp } from './app.js'
 import { type Config, readConfig } from './config.js'
+import { validateReference } from './reference/validate.js'
 import { openStore } from './store/openStore.js'
 import { storageFault } from './store/storageFault.js'
 
@@ -14,6 +15,9 @@ function settings(): Config {
     process.exit(1)
   }
 }
+
+const faults = validateReference()
+if (faults.length > 0) throw new Error(`The reference tables are at fault:\n${faults.join('\n')}`)
 
 const config = settings()
 const logger = pino({ level: config.logLevel })

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -20,7 +21,7 @@ const handbook: readonly Source[] = [
   fromMemory('NBS Handbook 100, Copper Wire Tables (1966), and ASTM B258', 'Ω per 1000 ft; converted to metric units'),
 ]
 
-export const awgRows: readonly AwgRow[] = [
+export const awgRows: readonly AwgRow[] = frozen([
   { awg: 10, diameterMm: 2.588, areaMm2: 5.26, ohmPerKm: 3.277, sources: handbook },
   { awg: 11, diameterMm: 2.305, areaMm2: 4.172, ohmPerKm: 4.134, sources: handbook },
   { awg: 12, diameterMm: 2.053, areaMm2: 3.309, ohmPerKm: 5.21, sources: printed },
@@ -42,7 +43,7 @@ export const awgRows: readonly AwgRow[] = [
   { awg: 28, diameterMm: 0.3211, areaMm2: 0.08097, ohmPerKm: 212.9, sources: printed },
   { awg: 29, diameterMm: 0.2859, areaMm2: 0.06421, ohmPerKm: 268.5, sources: printed },
   { awg: 30, diameterMm: 0.2546, areaMm2: 0.05092, ohmPerKm: 338.6, sources: printed },
-]
+])
 
 /** The row of a gauge number; undefined outside 10 to 30. */
 export const awgRow = (awg: number): AwgRow | undefined => awgRows.find((row) => row.awg === awg)

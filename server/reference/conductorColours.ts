@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -25,7 +26,7 @@ const cannagement = published('cannagement.com, wire colours', 'quoting the note
 const usWire = published('uswireandcable.com, glossary', 'conductor colours')
 const darshan = published('Darshan cables (darshancable.com)', 'core identification')
 
-export const conductorColours: readonly ColourRow[] = [
+export const conductorColours: readonly ColourRow[] = frozen([
   {
     region: 'IEC, EU, UK, Ireland: flexible cord, present',
     line: 'brown',
@@ -193,4 +194,4 @@ export const conductorColours: readonly ColourRow[] = [
     since: 'IEC 60446',
     sources: [cannagement],
   },
-]
+])

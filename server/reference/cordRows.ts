@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { fromMemory, published } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -130,7 +131,7 @@ const gauge = (
   ...rest,
 })
 
-export const cordRows: readonly CordRow[] = [
+export const cordRows: readonly CordRow[] = frozen([
   metric('H03VVH2-F', 0.5, 3, '300/300 V', 'PVC flat, light', [table11, harmonised, cordTypes, codeKey, plugTable], {
     lengthRule: shortHalf,
     notes: ['60227 IEC 52. Lamp, radio and C7 cords; not for class I. UK: a plug fuse of 3 A at most.'],
@@ -247,9 +248,9 @@ export const cordRows: readonly CordRow[] = [
   gauge('SJT', 14, 18, 15, '300 V', 'jacketed, hard service', [ulConstruction, nec, usWire], {
     notes: ['A NEMA 5-15 plug still limits the cord to 15 A.'],
   }),
-]
+])
 
-export const minimumAreaRows: readonly MinimumAreaRow[] = [
+export const minimumAreaRows: readonly MinimumAreaRow[] = frozen([
   { toA: 3, areaMm2: 0.75, shortAreaMm2: 0.5, shortM: 2, sources: [table11] },
   { toA: 6, areaMm2: 0.75, shortAreaMm2: null, shortM: null, sources: [table11] },
   {
@@ -268,9 +269,9 @@ export const minimumAreaRows: readonly MinimumAreaRow[] = [
     doubt: 'The smaller area up to 2 m rests on one forum post and memory.',
     sources: [table11, twoMetres, cordSets],
   },
-]
+])
 
-export const plugFuseRows: readonly PlugFuseRow[] = [
+export const plugFuseRows: readonly PlugFuseRow[] = frozen([
   {
     areaMm2: 0.5,
     largestFuseA: 3,
@@ -286,4 +287,4 @@ export const plugFuseRows: readonly PlugFuseRow[] = [
   { areaMm2: 1, largestFuseA: 13, note: null, sources: [plugTable] },
   { areaMm2: 1.25, largestFuseA: 13, note: null, sources: [plugTable] },
   { areaMm2: 1.5, largestFuseA: 13, note: null, sources: [plugTable] },
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -65,9 +66,9 @@ const plug = (
   ...rest,
 })
 
-export const dcPlugRows: readonly DcPlugRow[] = [
+export const dcPlugRows: readonly DcPlugRow[] = frozen([
   plug('EIAJ-01', 2.35, 0.7, [eiaj, eiajGerman], {
-    aliases: ['JEITA RC-5320A type 1', 'RC-5320A type 1', 'EIAJ type 1', 'EIAJ-1', 'EIAJ 1', '2.35 x 0.7'],
+    aliases: ['JEITA RC-5320A type 1', 'RC-5320A type 1', 'EIAJ type 1', 'EIAJ 1', '2.35 x 0.7'],
     standard: 'JEITA RC-5320A type 1',
     voltageMinV: 0,
     voltageMaxV: 3.15,
@@ -75,7 +76,7 @@ export const dcPlugRows: readonly DcPlugRow[] = [
     notes: [rc5320, 'Jack: 2.75 mm hole, 0.65 mm pin. Usually a yellow insulating tip.'],
   }),
   plug('EIAJ-02', 4, 1.7, [eiaj, eiajGerman], {
-    aliases: ['JEITA RC-5320A type 2', 'RC-5320A type 2', 'EIAJ type 2', 'EIAJ-2', 'EIAJ 2'],
+    aliases: ['JEITA RC-5320A type 2', 'RC-5320A type 2', 'EIAJ type 2', 'EIAJ 2'],
     standard: 'JEITA RC-5320A type 2',
     voltageMinV: 3.15,
     voltageMaxV: 6.3,
@@ -87,7 +88,7 @@ export const dcPlugRows: readonly DcPlugRow[] = [
     ],
   }),
   plug('EIAJ-03', 4.75, 1.7, [eiaj, eiajGerman], {
-    aliases: ['JEITA RC-5320A type 3', 'RC-5320A type 3', 'EIAJ type 3', 'EIAJ-3', 'EIAJ 3', '4.75 x 1.7'],
+    aliases: ['JEITA RC-5320A type 3', 'RC-5320A type 3', 'EIAJ type 3', 'EIAJ 3', '4.75 x 1.7'],
     standard: 'JEITA RC-5320A type 3',
     voltageMinV: 6.3,
     voltageMaxV: 10.5,
@@ -95,7 +96,7 @@ export const dcPlugRows: readonly DcPlugRow[] = [
     notes: [rc5320, 'Jack: 5.15 mm hole, 1.65 mm pin.', 'Practically the same shell as 4.8 × 1.7, used at 12 to 19 V.'],
   }),
   plug('EIAJ-04', 5.5, 3.3, [eiaj, eiajGerman, retail], {
-    aliases: ['JEITA RC-5320A type 4', 'RC-5320A type 4', 'EIAJ type 4', 'EIAJ-4', 'EIAJ 4', '5.5 x 3.3', '5.5 x 3.4'],
+    aliases: ['JEITA RC-5320A type 4', 'RC-5320A type 4', 'EIAJ type 4', 'EIAJ 4', '5.5 x 3.3', '5.5 x 3.4'],
     standard: 'JEITA RC-5320A type 4',
     centrePinMm: 1,
     voltageMinV: 10.5,
@@ -105,7 +106,7 @@ export const dcPlugRows: readonly DcPlugRow[] = [
     doubt: 'Sources differ on the bore: 3.3 mm against 3.4 mm.',
   }),
   plug('EIAJ-05', 6.5, 4.4, [eiaj, eiajGerman, retail, makers], {
-    aliases: ['JEITA RC-5320A type 5', 'RC-5320A type 5', 'EIAJ type 5', 'EIAJ-5', 'EIAJ 5', '6.5 x 4.4', '6.5 x 4.3'],
+    aliases: ['JEITA RC-5320A type 5', 'RC-5320A type 5', 'EIAJ type 5', 'EIAJ 5', '6.5 x 4.4', '6.5 x 4.3'],
     standard: 'JEITA RC-5320A type 5',
     centrePinMm: 1.4,
     voltageMinV: 13.5,
@@ -292,4 +293,4 @@ export const dcPlugRows: readonly DcPlugRow[] = [
     notes: ['Notebook supplies; sold with 20 V 4.5 A. The pin is an identification contact.'],
     doubt: 'Written 7.5, 7.9 and 8.0 × 5.5; the pin size is common practice, unverified.',
   }),
-]
+])

@@ -21,7 +21,8 @@ export function dcPlugsBySize(outerMm: number, innerMm: number): DcPlugRow[] {
 const plain = (text: string): string =>
   text
     .toUpperCase()
-    .replace(/[×]/g, 'X')
+    .replace(/×/g, 'X')
+    .replace(/,/g, '.')
     .replace(/[^A-Z0-9.]/g, '')
     .replace(/MM/g, '')
 

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -49,7 +50,7 @@ const usual = commonPractice('Usual cord', 'what cord sets of this kind are sold
 
 const listed: readonly Source[] = [table, stayOnline]
 
-export const inletPairs: readonly InletPair[] = [
+export const inletPairs: readonly InletPair[] = frozen([
   {
     connector: 'C1',
     inlet: 'C2',
@@ -234,7 +235,7 @@ export const inletPairs: readonly InletPair[] = [
     notes: ['Rare.'],
     sources: [table, museum],
   },
-]
+])
 
 const mates = (connector: string, inlet: string, why: string, rest: Pick<CrossMating, 'sources' | 'doubt'>) => ({
   connector,
@@ -254,7 +255,7 @@ const hotter = 'A hotter connector goes into a cooler inlet; the reverse does no
 const cooler = 'A connector made for cooler pins is kept out of a hotter inlet by its shape.'
 const remembered = 'From memory only.'
 
-export const crossMatings: readonly CrossMating[] = [
+export const crossMatings: readonly CrossMating[] = frozen([
   mates('C15', 'C14', hotter, { sources: [table, cableLeader] }),
   mates('C15A', 'C14', hotter, { sources: [sheets], doubt: remembered }),
   mates('C15A', 'C16', hotter, { sources: [sheets], doubt: remembered }),
@@ -281,4 +282,4 @@ export const crossMatings: readonly CrossMating[] = [
     sources: [sheets],
     doubt: remembered,
   }),
-]
+])

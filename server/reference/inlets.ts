@@ -30,7 +30,11 @@ export interface Mating {
   readonly sources: readonly Source[]
 }
 
-const keyed = fromMemory('IEC 60320-1', 'connectors and inlets of different standard sheets are shaped not to mate')
+/** Why a pair that no row names does not mate. */
+export const keyed = fromMemory(
+  'IEC 60320-1',
+  'connectors and inlets of different standard sheets are shaped not to mate',
+)
 
 /**
  * Whether a connector goes into an appliance inlet: its own pair does, a hotter connector goes into a cooler inlet,

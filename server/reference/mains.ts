@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { mainsBands } from './mainsBands.js'
 import { type CountryRow, countryRows } from './mainsCountries.js'
 import { commonPractice, type Source } from './source.js'
@@ -31,7 +32,8 @@ export interface Band {
 }
 
 const usualBand = 0.1
-const usualBandSource = commonPractice(
+/** Where no row decides. */
+export const usualBandSource = commonPractice(
   'Usual mains band',
   '±10 % of the nominal voltage where no firm national figure was found: as wide as or wider than nearly all published bands',
 )
@@ -85,7 +87,7 @@ const asCountry = ({ country, name, systems, sockets, notes, doubt, sources }: C
 })
 
 /** Every country listed, by its letters. */
-export const countries: readonly MainsCountry[] = countryRows.map(asCountry)
+export const countries: readonly MainsCountry[] = frozen(countryRows.map(asCountry))
 
 const byCountry = new Map(countries.map((row) => [row.country, row]))
 

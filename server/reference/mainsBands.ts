@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -61,7 +62,7 @@ const european = [
 ]
 const unitedStates = ['US', 'PR', 'VI', 'GU', 'AS', 'MP']
 
-export const mainsBands: readonly MainsBand[] = [
+export const mainsBands: readonly MainsBand[] = frozen([
   {
     name: 'IEC 60038, 230/400 V systems',
     voltageV: 230,
@@ -595,4 +596,4 @@ export const mainsBands: readonly MainsBand[] = [
       published('web.kiozk.ru, "220 or 230 V"', 'nominal voltage'),
     ],
   },
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -34,7 +35,7 @@ const country = (
  * Where lists disagree within one voltage class the row takes the figure of most of them and its doubt says so;
  * where they disagree on the class both are kept as systems.
  */
-export const countryRows: readonly CountryRow[] = [
+export const countryRows: readonly CountryRow[] = frozen([
   country('AD', 'Andorra', [[230, 50]], 'C F'),
   country('AE', 'United Arab Emirates', [[230, 50]], 'G', {
     doubt:
@@ -731,4 +732,4 @@ export const countryRows: readonly CountryRow[] = [
   country('ZA', 'South Africa', [[230, 50]], 'C M N', { doubt: 'Socket letters named by one list only: D (IEC).' }),
   country('ZM', 'Zambia', [[230, 50]], 'C D G'),
   country('ZW', 'Zimbabwe', [[220, 50]], 'D G', { doubt: 'IEC 220 V; Wikipedia 220 V; World Standards 230 V.' }),
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import * as from from './plugSources.js'
 import type { Sourced } from './sourced.js'
 
@@ -411,4 +412,4 @@ const differentShape: readonly FitRow[] = [
   no('TIS 166-2549', 'A B C D E F G I J L M N', 'any other', 'The earth pin has no hole.', [from.shapesDiffer]),
 ]
 
-export const plugFits: readonly FitRow[] = [...particular, ...differentShape]
+export const plugFits: readonly FitRow[] = frozen([...particular, ...differentShape])

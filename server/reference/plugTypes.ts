@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import * as from from './plugSources.js'
 import type { Sourced } from './sourced.js'
 
@@ -19,7 +20,7 @@ export interface PlugType extends Sourced {
   readonly aliases: readonly string[]
 }
 
-export const plugTypes: readonly PlugType[] = [
+export const plugTypes: readonly PlugType[] = frozen([
   {
     name: 'NEMA 1-15P',
     letters: ['A'],
@@ -485,4 +486,4 @@ export const plugTypes: readonly PlugType[] = [
     doubt: 'The museum says 10 A, World Standards 16 A: the lower figure is taken.',
     sources: [from.museumThai, from.worldStandardsO],
   },
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { fromMemory, published } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -17,7 +18,7 @@ const iec60950 = published(
 )
 const iec60950FromMemory = fromMemory('IEC 60950-1, clause 1.4.5', 'supply tolerance +6/−10 %, but ±10 % for 230 V')
 
-export const ratingTests: readonly RatingTest[] = [
+export const ratingTests: readonly RatingTest[] = frozen([
   {
     standard: 'IEC 60950-1',
     applies: 'any plate',
@@ -43,7 +44,7 @@ export const ratingTests: readonly RatingTest[] = [
       fromMemory('IEC 62368-1, clause B.2.3', 'supply tolerance ±10 %'),
     ],
   },
-]
+])
 
 /** A window is wide when its top is at least this many times its bottom: 100–240 V is, 220–240 V is not. */
 const wideRatio = 1.5

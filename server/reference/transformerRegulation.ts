@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -42,7 +43,7 @@ const bremer = published(
 const iec61558 = fromMemory('IEC 61558-2-6', 'largest off-load rise by rated output')
 
 /** Typical ranges from memory, widened by what was measured or printed. */
-export const regulationRows: readonly RegulationRow[] = [
+export const regulationRows: readonly RegulationRow[] = frozen([
   { fromVA: 1, toVA: 3, low: 0.195, high: 0.5, doubt: typicalOnly, sources: [encapsulated, adaptor300] },
   { fromVA: 5, toVA: 7, low: 0.2, high: 0.31, doubt: typicalOnly, sources: [encapsulated, adaptor666, ptc7] },
   { fromVA: 10, toVA: 12, low: 0.15, high: 0.3, doubt: typicalOnly, sources: [encapsulated, seller] },
@@ -54,15 +55,15 @@ export const regulationRows: readonly RegulationRow[] = [
   { fromVA: 160, toVA: 225, low: 0.07, high: 0.09, doubt: typicalOnly, sources: [encapsulated, toroids] },
   { fromVA: 300, toVA: 300, low: 0.06, high: 0.07, doubt: typicalOnly, sources: [encapsulated, toroids] },
   { fromVA: 500, toVA: 500, low: 0.04, high: 0.05, doubt: typicalOnly, sources: [encapsulated, toroids] },
-]
+])
 
-export const allowedRiseRows: readonly AllowedRiseRow[] = [
+export const allowedRiseRows: readonly AllowedRiseRow[] = frozen([
   { toVA: 10, rise: 1, riseInherentlyProof: 1, sources: [iec61558, bremer] },
   { toVA: 25, rise: 0.5, riseInherentlyProof: 1, sources: [iec61558] },
   { toVA: 63, rise: 0.2, riseInherentlyProof: 1, sources: [iec61558] },
   { toVA: 250, rise: 0.15, riseInherentlyProof: 0.5, sources: [iec61558, bremer] },
   { toVA: 630, rise: 0.1, riseInherentlyProof: 0.5, sources: [iec61558] },
-]
+])
 
 export interface Regulation {
   /** fraction of the full-load volts */
