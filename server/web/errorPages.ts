@@ -2,6 +2,7 @@ import type { ErrorRequestHandler, RequestHandler } from 'express'
 import { StorageFault } from '../store/errors.js'
 import type { Context } from './context.js'
 import { Conflict, type FieldError, NotFound } from './errors.js'
+import { wantsFragment } from './page.js'
 
 export const notFound: RequestHandler = () => {
   throw new NotFound()
@@ -43,6 +44,15 @@ function answer(error: unknown): Answer {
   }
 }
 
+const titles: Record<number, string> = {
+  404: 'Not found',
+  409: 'Changed meanwhile',
+  413: 'Too large',
+  500: 'A fault in Lampline',
+  503: 'Not available now',
+}
+
+/** Every error as a page, as a part of a page where htmx asked, or as JSON under /api/. */
 export function handleErrors({ logger }: Context): ErrorRequestHandler {
   return (error, request, response, next) => {
     if (response.headersSent) return next(error)
@@ -54,6 +64,7 @@ export function handleErrors({ logger }: Context): ErrorRequestHandler {
       response.json({ error: { message, ...(fields.length ? { fields } : {}) }, ...current })
       return
     }
-    response.render('error', { page: { title: status === 404 ? 'Not found' : 'Error', status, message, fields } })
+    const page = { title: titles[status] ?? 'This cannot be used', nav: null, errors: [], status, message, fields }
+    response.render(wantsFragment(request) ? 'errorPart' : 'error', { page })
   }
 }
