@@ -30,7 +30,8 @@ await store.ready().catch((error: unknown) => {
   console.error(`Lampline starts without its records: ${fault.message}\n${(fault.cause as Error).message}`)
 })
 
-const server = createServer(createApp({ config, logger, store, now: Date.now }))
+// a check is held by its address, and htmx sends that address once more as a header
+const server = createServer({ maxHeaderSize: 131_072 }, createApp({ config, logger, store, now: Date.now }))
 server.on('error', (error) => {
   console.error(`Lampline cannot listen on http://${config.host}:${config.port}: ${error.message}`)
   process.exit(1)

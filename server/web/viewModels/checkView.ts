@@ -100,6 +100,8 @@ export function checkView({ form, readings, response }: Checked): CheckPage {
   const { state, faults, request, empty } = form
   const read = plateValues(readings.supply, readings.machine)
   state.read = read
+  // the address carries the code; a person reads the name
+  if (state.shown.country !== undefined) state.values.country = state.shown.country
   const result = request && response ? resultView(request, response, state) : null
   const title = result ? `${result.verdict.title}: a check` : 'Check a power supply'
   const count = faults.length === 1 ? 'One entry cannot be used yet' : `${faults.length} entries cannot be used yet`
