@@ -1,5 +1,5 @@
 import { frozen } from './frozen.js'
-import { fromMemory, published, type Source } from './source.js'
+import { published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
 
 /** Solid copper wire of an American wire gauge number. */
@@ -17,13 +17,16 @@ const printed: readonly Source[] = [
     'diameter in mils, area in circular mils, resistance in Ω per 100 ft; converted to metric units',
   ),
 ]
-const handbook: readonly Source[] = [
-  fromMemory('NBS Handbook 100, Copper Wire Tables (1966), and ASTM B258', 'Ω per 1000 ft; converted to metric units'),
+const floyd: readonly Source[] = [
+  published(
+    'Floyd, Electric Circuit Fundamentals, 2nd edition, wire table as given by HyperPhysics (Georgia State University)',
+    'diameter in inches, area in circular mils, resistance in Ω per 1000 ft at 20 °C; converted to metric units',
+  ),
 ]
 
 export const awgRows: readonly AwgRow[] = frozen([
-  { awg: 10, diameterMm: 2.588, areaMm2: 5.26, ohmPerKm: 3.277, sources: handbook },
-  { awg: 11, diameterMm: 2.305, areaMm2: 4.172, ohmPerKm: 4.134, sources: handbook },
+  { awg: 10, diameterMm: 2.588, areaMm2: 5.26, ohmPerKm: 3.277, sources: floyd },
+  { awg: 11, diameterMm: 2.305, areaMm2: 4.172, ohmPerKm: 4.134, sources: floyd },
   { awg: 12, diameterMm: 2.053, areaMm2: 3.309, ohmPerKm: 5.21, sources: printed },
   { awg: 13, diameterMm: 1.826, areaMm2: 2.624, ohmPerKm: 6.572, sources: printed },
   { awg: 14, diameterMm: 1.628, areaMm2: 2.081, ohmPerKm: 8.284, sources: printed },
@@ -33,7 +36,7 @@ export const awgRows: readonly AwgRow[] = frozen([
   { awg: 18, diameterMm: 1.024, areaMm2: 0.823, ohmPerKm: 20.95, sources: printed },
   { awg: 19, diameterMm: 0.9116, areaMm2: 0.6527, ohmPerKm: 26.41, sources: printed },
   { awg: 20, diameterMm: 0.8118, areaMm2: 0.5176, ohmPerKm: 33.3, sources: printed },
-  { awg: 21, diameterMm: 0.7229, areaMm2: 0.4105, ohmPerKm: 41.99, sources: handbook },
+  { awg: 21, diameterMm: 0.7229, areaMm2: 0.4105, ohmPerKm: 41.99, sources: floyd },
   { awg: 22, diameterMm: 0.6438, areaMm2: 0.3255, ohmPerKm: 52.95, sources: printed },
   { awg: 23, diameterMm: 0.5733, areaMm2: 0.2581, ohmPerKm: 66.8, sources: printed },
   { awg: 24, diameterMm: 0.5105, areaMm2: 0.2047, ohmPerKm: 84.22, sources: printed },

@@ -64,6 +64,10 @@ const patTraining = published(
   'note c to BS 1363 table 2; flexes of 0.5, 0.75, 1.0, 1.25, 1.5 mm² carry 3, 6, 10, 13, 15 A',
 )
 const flexRatings = published('diynot.com, thread 531581', 'usual ratings of flexes: 6 A for 0.75 mm²')
+const table3B = published(
+  'BS EN 60950-1:2006, table 3B, as quoted at seaward.co.uk (forum 12)',
+  '0.75 mm² for detachable cords with C13, C15, C15A and C17 connectors of 10 A, up to 2 m',
+)
 const cordSets = fromMemory('IEC 60799, table 1', 'the 2 m allowance')
 const darshan = published(
   'Darshan cables (darshancable.com), table to IS 694',
@@ -150,11 +154,11 @@ export const cordRows: readonly CordRow[] = frozen([
     6,
     '300/500 V',
     'PVC round',
-    [table11, harmonised, twoMetres, testHouse, patTraining, flexRatings, cordSets],
+    [table11, harmonised, table3B, twoMetres, testHouse, patTraining, flexRatings],
     {
       lengthRule: fewMetres,
       notes: ['60227 IEC 53.'],
-      doubt: 'The 10 A up to 2 m is for uncoiled cord sets; secondary sources only. 6 A otherwise.',
+      doubt: 'The 10 A up to 2 m is for uncoiled cord sets with a 10 A connector; 6 A otherwise.',
     },
   ),
   metric('H05VV-F', 1.0, 10, '300/500 V', 'PVC round', [table11, harmonised, twoMetres, cordSets], {
@@ -258,8 +262,7 @@ export const minimumAreaRows: readonly MinimumAreaRow[] = frozen([
     areaMm2: 1,
     shortAreaMm2: 0.75,
     shortM: 2,
-    doubt: 'The smaller area up to 2 m rests on secondary sources.',
-    sources: [table11, twoMetres, testHouse, cordSets],
+    sources: [table11, table3B, twoMetres, testHouse],
   },
   {
     toA: 16,

@@ -45,6 +45,10 @@ const cordSet = published(
   'IEC 60799, clauses 5.2.1 and 5.2.2',
   'as given in GB 15934 and in "International Cord Regulations" (blogquail.com): plug current not below the connector\'s',
 )
+const stayOnlineShapes = published(
+  'StayOnline, "The Shape of Things: C13, C15, C19 and C21" (2025-10-21)',
+  'C15 goes into C14 and C16, C13 into C14 only; C21 into C20 and C22, C19 into C20 only',
+)
 const sheets = fromMemory('IEC 60320-3', 'standard sheets: shapes and mating')
 const usual = commonPractice('Usual cord', 'what cord sets of this kind are sold with')
 
@@ -220,7 +224,8 @@ export const inletPairs: readonly InletPair[] = frozen([
     nicknames: ['very-hot-condition lead'],
     usualCord: '3 × 1.5 mm² rubber',
     notes: [],
-    sources: [table, museum],
+    doubt: 'One seller says 120 °C; the table and the museum say 155 °C.',
+    sources: [table, museum, stayOnlineShapes],
   },
   {
     connector: 'C23',
@@ -256,14 +261,14 @@ const cooler = 'A connector made for cooler pins is kept out of a hotter inlet b
 const remembered = 'From memory only.'
 
 export const crossMatings: readonly CrossMating[] = frozen([
-  mates('C15', 'C14', hotter, { sources: [table, cableLeader] }),
+  mates('C15', 'C14', hotter, { sources: [cableLeader, stayOnlineShapes] }),
   mates('C15A', 'C14', hotter, { sources: [sheets], doubt: remembered }),
   mates('C15A', 'C16', hotter, { sources: [sheets], doubt: remembered }),
-  mates('C21', 'C20', hotter, { sources: [sheets], doubt: remembered }),
-  doesNot('C13', 'C16', cooler, { sources: [table, cableLeader] }),
+  mates('C21', 'C20', hotter, { sources: [stayOnlineShapes] }),
+  doesNot('C13', 'C16', cooler, { sources: [cableLeader, stayOnlineShapes] }),
   doesNot('C13', 'C16A', cooler, { sources: [sheets], doubt: remembered }),
   doesNot('C15', 'C16A', cooler, { sources: [sheets], doubt: remembered }),
-  doesNot('C19', 'C22', cooler, { sources: [sheets], doubt: remembered }),
+  doesNot('C19', 'C22', cooler, { sources: [stayOnlineShapes] }),
   mates(
     'C7',
     'C8A',
