@@ -5,6 +5,7 @@ import { requirePassphrase } from './web/access.js'
 import type { Context } from './web/context.js'
 import { handleErrors, notFound } from './web/errorPages.js'
 import { refusePrototypeKeys } from './web/refusePrototypeKeys.js'
+import { benchRoutes } from './web/routes/bench.js'
 import { enterRoutes } from './web/routes/enter.js'
 import { exchangeApiRoutes } from './web/routes/exchangeApi.js'
 import { healthRoutes } from './web/routes/health.js'
@@ -41,6 +42,7 @@ export function createApp(context: Context): Express {
   app.use(enterRoutes(context))
   app.use(mainsRoutes())
   app.use(seriesLampRoutes())
+  app.use(benchRoutes())
   app.use(shelfApiRoutes(context))
   app.use(notFound)
   app.use(handleErrors(context))
