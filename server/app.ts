@@ -9,6 +9,7 @@ import { benchRoutes } from './web/routes/bench.js'
 import { enterRoutes } from './web/routes/enter.js'
 import { exchangeApiRoutes } from './web/routes/exchangeApi.js'
 import { healthRoutes } from './web/routes/health.js'
+import { inrushRoutes } from './web/routes/inrush.js'
 import { mainsRoutes } from './web/routes/mains.js'
 import { seriesLampRoutes } from './web/routes/seriesLamp.js'
 import { shelfApiRoutes } from './web/routes/shelfApi.js'
@@ -42,6 +43,7 @@ export function createApp(context: Context): Express {
   app.use(enterRoutes(context))
   app.use(mainsRoutes())
   app.use(seriesLampRoutes())
+  app.use(inrushRoutes())
   app.use(benchRoutes())
   app.use(shelfApiRoutes(context))
   app.use(notFound)

@@ -3,9 +3,10 @@ import { lampChoice } from '../../plan/firstPower/lampChoice.js'
 import { lampReading } from '../../plan/firstPower/lampReading.js'
 import { type LampSetup, lampsFault } from '../../plan/firstPower/lamps.js'
 import { seriesLamp } from '../../plan/firstPower/seriesLamp.js'
+import { lampTransient } from '../../plan/firstPower/transient.js'
 import { Unprocessable } from '../errors.js'
 import { parse } from '../parse.js'
-import { lampChoiceSchema, lampReadingSchema, seriesLampSchema } from '../schemas/seriesLamp.js'
+import { lampChoiceSchema, lampReadingSchema, lampTransientSchema, seriesLampSchema } from '../schemas/seriesLamp.js'
 
 /** Lamps that melt on this mains are refused before anything is worked out. */
 function usable<Setup extends LampSetup>(setup: Setup): Setup {
@@ -28,6 +29,10 @@ export function seriesLampRoutes(): Router {
   router.post('/api/series-lamp/choose', (request, response) => {
     const { mains, load, lampsOnHand } = parse(lampChoiceSchema, request.body)
     response.json(lampChoice(mains, { ...load, minimumV: load.minimumV ?? null }, lampsOnHand ?? null))
+  })
+  router.post('/api/series-lamp/transient', (request, response) => {
+    const { load, switchAt, durationS, ...setup } = parse(lampTransientSchema, request.body)
+    response.json(lampTransient(usable(setup), load, switchAt, durationS))
   })
   return router
 }

@@ -78,7 +78,7 @@ const switchAt = z
   .nullish()
   .transform((value) => value ?? ('crest' as const))
 
-const bulkF = z.number().min(1e-7).max(0.1)
+const bulkF = z.number().min(1e-6).max(0.1)
 const loadOhm = z.number().min(1).max(1e9).nullish()
 
 /** Longest run that is worked out [s]; a filament settles within a few seconds. */
