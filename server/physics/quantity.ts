@@ -93,3 +93,10 @@ export const millimetres = (value: number, digits = 4): string => plain(value, '
 /** A fraction as a percentage: 0.125 is "12.5 %". */
 export const percent = (fraction: number, digits = 3, rounding: Rounding = 'nearest'): string =>
   plain(fraction * 100, '%', digits, rounding)
+/** A wait as people say it: "10 s", "5 min", "4 h". */
+export const duration = (value: number, digits = 3, rounding: Rounding = 'nearest'): string =>
+  value < 120
+    ? seconds(value, digits, rounding)
+    : value < 7200
+      ? plain(value / 60, 'min', digits, rounding)
+      : plain(value / 3600, 'h', digits, rounding)

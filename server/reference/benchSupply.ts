@@ -27,7 +27,7 @@ export const benchRules = Object.freeze({
 })
 
 export const holdTimes = published(
-  'Notebook of an electronics teaching laboratory, safe power-up procedures',
+  'Notebook of an electronics teaching laboratory, chapter on the first power-up',
   'hold, note current and temperatures; limit at the expected idle draw or lower; a current that creeps up over minutes points to thermal runaway',
 )
 

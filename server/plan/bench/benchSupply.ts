@@ -1,0 +1,202 @@
+import {
+  type BenchStage,
+  benchStages,
+  minimumResistance,
+  overVoltage,
+  type ResistanceReading,
+  readResistance,
+} from '../../physics/benchSupply.js'
+import { amperes, decimal, duration, ohms, volts } from '../../physics/quantity.js'
+import {
+  backFeed,
+  benchRules,
+  holdTimes,
+  latchUp,
+  latchUpFactor,
+  overVoltageSetting,
+  railOrder,
+  resistanceReadings,
+  senseLeads,
+  unknownCurrent,
+} from '../../reference/benchSupply.js'
+import { outputToleranceRegulated } from '../../reference/thresholds.js'
+import type { Explained } from '../firstPower/lamps.js'
+import { type LeadSize, leadLoss } from './leadLoss.js'
+import { type UsbAnswer, usbSource } from './usbSource.js'
+
+export interface BenchSupplyRequest {
+  rails: { voltageV: number; currentA: number | null; tolerance?: number | null }[]
+  lead?: LeadSize | null
+  /** lower reading across the first rail, both ways round, power off [Ω] */
+  measuredOhm?: number | null
+  /** what takes the power: a converter (constant power) or plain logic and regulators */
+  input?: 'constant-power' | 'plain' | 'unknown' | null
+}
+
+export interface BenchRailStage extends BenchStage {
+  /** index of the rail, from 0, and its signed voltage [V] */
+  rail: number
+  railV: number
+  expect: string
+  stopIf: string
+}
+
+export interface BenchRailAnswer {
+  voltageV: number
+  currentA: number | null
+  overVoltageV: number
+  minimumResistanceOhm: number | null
+  lead: { resistanceOhm: number; dropV: number; leftV: number } | null
+  usb: UsbAnswer
+}
+
+export interface BenchSupplyAnswer extends Explained {
+  /** empty where the resistance reading forbids going on */
+  stages: BenchRailStage[]
+  /** of the first rail */
+  overVoltageV: number
+  /** of the first rail; null where its current is not known */
+  minimumResistanceOhm: number | null
+  rails: BenchRailAnswer[]
+  /** how to read the resistance that was measured; null where none was */
+  reading: { kind: ResistanceReading; expectedA: number | null; says: string } | null
+}
+
+/**
+ * A first power-up of a machine from a current-limited source.
+ *
+ * @throws RangeError for 0 V, currents of 0 or less, or no rail
+ * @source steps and limits as in the sources of the answer
+ */
+export function benchSupply(request: BenchSupplyRequest): BenchSupplyAnswer {
+  const [first] = request.rails
+  if (!first) throw new RangeError('rails must hold at least one')
+  const rails = request.rails.map((rail) => railAnswer(rail, request.lead ?? null))
+  const [firstAnswer] = rails as [BenchRailAnswer]
+  const reading = request.measuredOhm == null ? null : readingOf(request.measuredOhm, firstAnswer)
+  const goOn = reading === null || reading.kind === 'plausible' || reading.kind === 'open'
+  return {
+    stages: goOn ? request.rails.flatMap((rail, index) => railStages(rail, index, request)) : [],
+    overVoltageV: firstAnswer.overVoltageV,
+    minimumResistanceOhm: firstAnswer.minimumResistanceOhm,
+    rails,
+    reading,
+    working: [
+      ...rails.flatMap(railWorking),
+      ...request.rails.flatMap((rail) =>
+        request.lead && rail.currentA !== null
+          ? (leadLoss(request.lead, rail.currentA, Math.abs(rail.voltageV))?.working ?? [])
+          : [],
+      ),
+      ...(reading && request.measuredOhm
+        ? [
+            `${volts(Math.abs(first.voltageV))} / ${ohms(request.measuredOhm)} = ${amperes(reading.expectedA ?? 0)} at least, by the reading`,
+          ]
+        : []),
+    ],
+    cautions: [...(reading ? [reading.says] : []), ...cautionsFor(request)],
+    sources: [
+      benchRules.source,
+      holdTimes,
+      overVoltageSetting,
+      resistanceReadings.source,
+      ...(request.rails.some(({ currentA }) => currentA === null) ? [unknownCurrent] : []),
+      ...(request.input === 'plain' ? [] : [latchUp, latchUpFactor]),
+      ...(request.rails.length > 1 ? [railOrder] : []),
+      backFeed,
+      senseLeads,
+      ...rails.flatMap(({ usb }) => usb.sources).filter((source, index, all) => all.indexOf(source) === index),
+    ],
+  }
+}
+
+function railAnswer(rail: BenchSupplyRequest['rails'][number], lead: LeadSize | null): BenchRailAnswer {
+  const size = Math.abs(rail.voltageV)
+  const loss = lead && rail.currentA !== null ? leadLoss(lead, rail.currentA, size) : null
+  return {
+    voltageV: rail.voltageV,
+    currentA: rail.currentA,
+    overVoltageV: overVoltage(rail.voltageV, benchRules.overVoltage),
+    minimumResistanceOhm: rail.currentA === null ? null : minimumResistance(rail.voltageV, rail.currentA),
+    lead: loss && { resistanceOhm: loss.resistanceOhm, dropV: loss.dropV, leftV: loss.leftV },
+    usb: usbSource(rail, rail.tolerance ?? outputToleranceRegulated.value),
+  }
+}
+
+function readingOf(measuredOhm: number, rail: BenchRailAnswer): NonNullable<BenchSupplyAnswer['reading']> {
+  const { shortOhm, openOhm } = resistanceReadings
+  const kind = readResistance(measuredOhm, rail.minimumResistanceOhm, shortOhm, openOhm)
+  const expectedA = measuredOhm > 0 ? Math.abs(rail.voltageV) / measuredOhm : null
+  const least = rail.minimumResistanceOhm === null ? '' : ohms(rail.minimumResistanceOhm)
+  const says = {
+    short: `${ohms(measuredOhm)} is a short until explained: do not apply power. Look for a shorted capacitor, a reversed or failed regulator, a clamp that has fired.`,
+    low: `${ohms(measuredOhm)} is less than ${least}, so the machine would draw more than it is said to: find out why before any power. A motor, a relay or a lamp in the path reads low when cold; disconnect it and measure again.`,
+    plausible: `${ohms(measuredOhm)} is no short. Silicon hides behind an ohmmeter’s small voltage, so the reading excludes a dead short and nothing more.`,
+    open: `${ohms(measuredOhm)} looks like nothing connected: check switch, fuse and connector, or the machine has an electronic switch.`,
+  }
+  return { kind, expectedA, says: says[kind] }
+}
+
+function railStages(
+  rail: BenchSupplyRequest['rails'][number],
+  index: number,
+  request: BenchSupplyRequest,
+): BenchRailStage[] {
+  const constantPower = request.input === 'constant-power'
+  const stages = benchStages(rail, constantPower, benchRules)
+  return stages.map((stage, at) => ({
+    ...stage,
+    rail: index,
+    railV: rail.voltageV,
+    expect: expectation(stage, Math.abs(rail.voltageV)),
+    stopIf:
+      at === stages.length - 1
+        ? `the current climbs, anything is too hot to touch for 3 s, smells or buzzes`
+        : `the supply stays in current limit for more than about 1 s, or anything smells, buzzes or warms`,
+  }))
+}
+
+function expectation(stage: BenchStage, fullV: number): string {
+  const below = `the current settles below ${amperes(stage.limitA, 3)}`
+  return stage.voltageV < fullV
+    ? `${below}, and the voltage stays at ${volts(stage.voltageV)}; the machine need not work yet`
+    : `${below}, and the voltage stays at ${volts(stage.voltageV)} for ${duration(stage.holdS)}`
+}
+
+const railWorking = (rail: BenchRailAnswer): string[] => [
+  `over-voltage: ${decimal(benchRules.overVoltage)} × ${volts(Math.abs(rail.voltageV))} = ${volts(rail.overVoltageV)}`,
+  ...(rail.currentA === null || rail.minimumResistanceOhm === null
+    ? [
+        `current not known: the limit starts at ${amperes(benchRules.unknownFirstA)} and is doubled from step to step, only while no fault shows`,
+      ]
+    : [
+        `least resistance: ${volts(Math.abs(rail.voltageV))} / ${amperes(rail.currentA)} = ${ohms(rail.minimumResistanceOhm)}`,
+      ]),
+]
+
+function cautionsFor(request: BenchSupplyRequest): string[] {
+  const several = request.rails.length > 1
+  return [
+    'Take batteries out first. Set voltage, current limit and over-voltage with the output off, and check the polarity at the plug with a meter.',
+    'Never raise the limit to make a fault go away: lower the voltage and look for the part that warms.',
+    'A reversed connection kills tantalum capacitors even at 0.1 A: check twice.',
+    ...(request.input === 'plain'
+      ? []
+      : [
+          'A converter in the input takes constant power: on a tight limit it can hang at a low voltage. Give it its full voltage at once, with the limit at two to three times its running current and a short on-time.',
+        ]),
+    'Disconnect motors, drives, picture tubes and relays first: they draw 2 to 10 times their current when starting.',
+    ...(several
+      ? [
+          'Several rails: find their order before any power. Memories that take −5 V, +5 V and +12 V need the negative one first and lose it last. Bring the rails up together from a tracking supply, or one by one only where the circuit allows it.',
+          'Supplies with floating outputs are joined at one point only; check which terminal is earthed before two are joined.',
+        ]
+      : []),
+    ...(request.rails.some(({ voltageV }) => voltageV < 0)
+      ? ['A negative rail is set as a positive number with the leads swapped: plus to the common, minus to the rail.']
+      : []),
+    'Do not feed the output of a linear regulator while its input is open: current flows back through it.',
+    'With loose sense links the output rises: take the load from the sense terminals, and measure the voltage at the machine.',
+    'An a.c. input is not fed from this supply unless its circuit is known.',
+  ]
+}

@@ -1,0 +1,43 @@
+import { awgAreaMm2, dropV, loopResistanceOhm } from '../../physics/conductor.js'
+import { amperes, ohms, percent, plain, volts } from '../../physics/quantity.js'
+import type { Source } from '../../reference/source.js'
+import { copperResistivity } from '../../reference/thresholds.js'
+
+export interface LeadSize {
+  lengthM: number
+  areaMm2?: number | null
+  awg?: number | null
+}
+
+export interface LeadLoss {
+  resistanceOhm: number
+  dropV: number
+  /** at the machine [V] */
+  leftV: number
+  working: string[]
+  source: Source
+}
+
+/**
+ * What a lead takes from a rail; null where neither area nor gauge is known.
+ *
+ * @param voltageV  at the supply, a magnitude [V], more than 0
+ * @throws RangeError for impossible sizes
+ * @source Ohm's law; ASTM B258 for the gauge
+ */
+export function leadLoss(lead: LeadSize, currentA: number, voltageV: number): LeadLoss | null {
+  const areaMm2 = lead.areaMm2 ?? (lead.awg == null ? null : awgAreaMm2(lead.awg))
+  if (areaMm2 === null) return null
+  const resistanceOhm = loopResistanceOhm(lead.lengthM, areaMm2, copperResistivity.value)
+  const lost = dropV(currentA, resistanceOhm)
+  return {
+    resistanceOhm,
+    dropV: lost,
+    leftV: voltageV - lost,
+    working: [
+      `lead: ${plain(copperResistivity.value, copperResistivity.unit, 5)} × 2 × ${plain(lead.lengthM, 'm')} / ${plain(areaMm2, 'mm²')} = ${ohms(resistanceOhm)}`,
+      `lead: ${amperes(currentA)} × ${ohms(resistanceOhm)} = ${volts(lost)} lost, ${percent(lost / voltageV)} of ${volts(voltageV)}; ${volts(voltageV - lost)} at the machine`,
+    ],
+    source: copperResistivity.source,
+  }
+}

@@ -1,0 +1,61 @@
+import { capacitorCurrent, largestCapacitor } from '../../physics/leakage.js'
+import { amperes, farads, hertz, volts } from '../../physics/quantity.js'
+import { impregnatedPaper, touchCurrentLimits } from '../../reference/capacitors.js'
+import type { Explained } from '../firstPower/lamps.js'
+
+export interface LeakageRequest {
+  /** of one Y capacitor */
+  capacitanceF: number
+  voltageV: number
+  frequencyHz: number
+  limitA?: number | null
+}
+
+export interface LeakageAnswer extends Explained {
+  currentA: number
+  /** for the limit asked about, or the class II one [F] */
+  largestF: number
+  limitA: number
+  within: boolean
+  /** what a voltmeter shows on a floating case between two equal capacitors [V] */
+  openV: number
+  limits: { limitA: number; what: string; largestF: number; within: boolean }[]
+}
+
+/**
+ * The tingle of a Y capacitor, and the largest that keeps it within a limit.
+ *
+ * @throws RangeError for values of 0 or less
+ * @source I = 2 π f C V
+ */
+export function leakage(request: LeakageRequest): LeakageAnswer {
+  const { capacitanceF, voltageV, frequencyHz } = request
+  const limitA = request.limitA ?? touchCurrentLimits[0]?.limitA ?? 0
+  const currentA = capacitorCurrent(capacitanceF, voltageV, frequencyHz)
+  const largestF = largestCapacitor(limitA, voltageV, frequencyHz)
+  return {
+    currentA,
+    largestF,
+    limitA,
+    within: currentA <= limitA,
+    openV: voltageV / 2,
+    limits: touchCurrentLimits.map((row) => ({
+      limitA: row.limitA,
+      what: row.what,
+      largestF: largestCapacitor(row.limitA, voltageV, frequencyHz),
+      within: currentA <= row.limitA,
+    })),
+    working: [
+      `I = 2 π × ${hertz(frequencyHz)} × ${farads(capacitanceF)} × ${volts(voltageV)} = ${amperes(currentA)}`,
+      `C = ${amperes(limitA)} / (2 π × ${hertz(frequencyHz)} × ${volts(voltageV)}) = ${farads(largestF)}`,
+      `open case between two equal capacitors: ${volts(voltageV)} / 2 = ${volts(voltageV / 2)}`,
+    ],
+    cautions: [
+      'The figure is an upper bound where the capacitor goes to the rectified side, as in most class II supplies.',
+      'A tingle above the limit of the class, or one that changes suddenly, is a fault until measured.',
+      'A replacement must be a capacitor of the same class for this place (Y1, Y2), never an ordinary one, and never larger.',
+      'Capacitors in clear resin from the 1970s to the 1990s crack and fail with smoke: replace them on sight. Work inside a mains enclosure is for a licensed electrician or other qualified person.',
+    ],
+    sources: [...touchCurrentLimits.map(({ source }) => source), impregnatedPaper],
+  }
+}

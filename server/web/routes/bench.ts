@@ -1,0 +1,52 @@
+import { Router } from 'express'
+import { benchSupply } from '../../plan/bench/benchSupply.js'
+import { discharge } from '../../plan/bench/discharge.js'
+import { dummyLoad } from '../../plan/bench/dummyLoad.js'
+import { insulationAnswer } from '../../plan/bench/insulation.js'
+import { leakage } from '../../plan/bench/leakage.js'
+import { offLoad } from '../../plan/bench/offLoad.js'
+import { reform } from '../../plan/bench/reform.js'
+import { parse } from '../parse.js'
+import {
+  benchSupplySchema,
+  dischargeSchema,
+  dummyLoadSchema,
+  insulationSchema,
+  leakageSchema,
+  offLoadSchema,
+  reformSchema,
+} from '../schemas/bench.js'
+
+/** What is worked out at the bench: loads, limits, discharge, reforming, off-load volts, leakage, test readings. */
+export function benchRoutes(): Router {
+  const router = Router()
+  router.post('/api/bench-supply', (request, response) => {
+    const { rails, ...rest } = parse(benchSupplySchema, request.body)
+    const asked = rails.map(({ voltageV, currentA, tolerancePercent }) => ({
+      voltageV,
+      currentA,
+      tolerance: tolerancePercent == null ? null : tolerancePercent / 100,
+    }))
+    response.json(benchSupply({ rails: asked, ...rest }))
+  })
+  router.post('/api/dummy-load', (request, response) => {
+    response.json(dummyLoad(parse(dummyLoadSchema, request.body)))
+  })
+  router.post('/api/discharge', (request, response) => {
+    response.json(discharge(parse(dischargeSchema, request.body)))
+  })
+  router.post('/api/reform', (request, response) => {
+    response.json(reform(parse(reformSchema, request.body)))
+  })
+  router.post('/api/off-load', (request, response) => {
+    response.json(offLoad(parse(offLoadSchema, request.body)))
+  })
+  router.post('/api/leakage', (request, response) => {
+    response.json(leakage(parse(leakageSchema, request.body)))
+  })
+  router.post('/api/insulation', (request, response) => {
+    const { scheme, ...readings } = parse(insulationSchema, request.body)
+    response.json(insulationAnswer({ schemes: scheme, ...readings }))
+  })
+  return router
+}
