@@ -8,6 +8,7 @@ import { refusePrototypeKeys } from './web/refusePrototypeKeys.js'
 import { benchRoutes } from './web/routes/bench.js'
 import { enterRoutes } from './web/routes/enter.js'
 import { exchangeApiRoutes } from './web/routes/exchangeApi.js'
+import { fuseRoutes } from './web/routes/fuse.js'
 import { healthRoutes } from './web/routes/health.js'
 import { inrushRoutes } from './web/routes/inrush.js'
 import { mainsRoutes } from './web/routes/mains.js'
@@ -45,6 +46,7 @@ export function createApp(context: Context): Express {
   app.use(seriesLampRoutes())
   app.use(inrushRoutes())
   app.use(benchRoutes())
+  app.use(fuseRoutes())
   app.use(shelfApiRoutes(context))
   app.use(notFound)
   app.use(handleErrors(context))

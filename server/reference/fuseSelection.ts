@@ -53,6 +53,15 @@ export const ambientPoints: readonly {
   },
 ])
 
+/** How near a published ambient point must be to be used [°C]; nothing is drawn between points. */
+export const ambientMatchC = Object.freeze({
+  value: 0.5,
+  source: commonPractice(
+    'A published point counts for its own temperature',
+    'rounding of a thermometer; no curve is made up between points',
+  ),
+})
+
 const pulseChart = published('Littelfuse Fuse Products catalogue, rev. 03/03/17', 'p. 12, charts 1 and 2')
 
 /** Part of the typical melting I²t that a pulse may reach, so that the link survives the number of pulses. */
@@ -105,3 +114,12 @@ export const currentLimited = commonPractice(
   'An open link is a fault until shown otherwise',
   'first power again only behind a current limit',
 )
+
+/** Within this share two mains voltages count as one for a prescription. */
+export const nominalMatchOfMains = Object.freeze({
+  value: 0.1,
+  source: commonPractice(
+    'Same mains for a fuse rating',
+    '220, 230 and 240 V draw within 10 % of one another; so do 110 and 120 V',
+  ),
+})

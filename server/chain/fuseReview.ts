@@ -1,0 +1,82 @@
+import type { FittedFuse } from '../plate/fuseMarking.js'
+import { nominalMatchOfMains } from '../reference/fuseSelection.js'
+import { outcomes } from './finding.js'
+import { fittedLink, gatesOf, prescriptionAt } from './fuseLink.js'
+import type { FuseOutcome, FuseRequest, FuseResponse } from './fuseRequest.js'
+import { demandOf } from './fuseRequired.js'
+import { type FuseSituation, fuseRules, worst } from './fuseRules.js'
+
+const facts = ({ ratedA, ratedV, characteristic, breaking, breakingCapacityA, scheme }: FittedFuse): FittedFuse => ({
+  ratedA,
+  ratedV,
+  characteristic,
+  breaking,
+  breakingCapacityA,
+  scheme,
+})
+
+/** Everything the rules look at, worked out once. */
+function situationOf(request: FuseRequest): FuseSituation {
+  const { circuit, formerVoltageV } = request
+  const fitted = fittedLink(request)
+  const prescription = prescriptionAt(request.prescribed, circuit.voltageV)
+  const entered = Object.values(request.fuse ?? {}).some((value) => value != null)
+  const moved =
+    formerVoltageV != null &&
+    !prescription?.chosenByVoltage &&
+    Math.abs(formerVoltageV / circuit.voltageV - 1) > nominalMatchOfMains.value
+  const link = prescription?.link
+  const usable = link?.ratedA != null && !moved && !(link.ratedV !== null && link.ratedV < circuit.voltageV)
+  return {
+    request,
+    fitted,
+    fittedEntered: entered || Boolean(request.marking?.trim()),
+    prescription,
+    moved,
+    usable,
+    demand: demandOf(request, fitted, prescription),
+  }
+}
+
+/**
+ * Judges a fuse-link: what is fitted, what is prescribed, what the circuit asks.
+ *
+ * The prescription on the unit wins: nothing above its rating, slower, of lower breaking capacity or of lower voltage is
+ * ever recommended; the calculation can only warn. Pure and cheap; unknown stays null.
+ *
+ * @param request  quantities in SI units, positive where given
+ * @returns `replace` where something fitted is wrong and what to fit is known; `find-out-first` where the cause or the
+ *          right link has to be found; `keep` otherwise
+ */
+export function reviewFuse(request: FuseRequest): FuseResponse {
+  const situation = situationOf(request)
+  const { fitted, prescription, demand } = situation
+  const findings = fuseRules
+    .flatMap((rule) => rule(situation))
+    .sort((a, b) => outcomes.indexOf(a.outcome) - outcomes.indexOf(b.outcome))
+  const drawn = fitted.ratedA === null && prescription ? prescription.link : fitted
+  const { points, notes } = gatesOf(drawn)
+  const ratedA = drawn.ratedA ?? 0
+  return {
+    outcome: outcomeOf(situation, findings),
+    fitted: facts(fitted),
+    prescribed: prescription && prescription.link.ratedA !== null ? facts(prescription.link) : null,
+    required: demand.required,
+    findings,
+    curve: points.map(({ multiple, minS, maxS }) => ({
+      multiple,
+      // 12 figures: 2.1 × 0.8 A is 1.68 A
+      currentA: Number((multiple * ratedA).toPrecision(12)),
+      minTimeS: minS,
+      maxTimeS: maxS,
+    })),
+    curveNotes: notes,
+  }
+}
+
+function outcomeOf({ request, usable }: FuseSituation, findings: FuseResponse['findings']): FuseOutcome {
+  if (request.blown === true) return 'find-out-first'
+  const known = usable || (request.position === 'plug' && !worst(findings, 'unknown'))
+  if (worst(findings, 'stop')) return known ? 'replace' : 'find-out-first'
+  return worst(findings, 'unknown') ? 'find-out-first' : 'keep'
+}

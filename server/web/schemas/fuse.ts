@@ -1,0 +1,54 @@
+import { z } from 'zod'
+import { fusePositions, fuseSchemes, inrushShapes } from '../../chain/fuseRequest.js'
+import { breakingLetters, characteristics } from '../../reference/fuseMarks.js'
+
+const positive = (max: number) => z.number().gt(0).max(max)
+
+/** Accepted ranges: wide enough for anything plugged into a wall, narrow enough to show a slip of the finger. */
+export const fuseLimits = {
+  voltageV: 1000,
+  currentA: 1000,
+  powerW: 100_000,
+  inrushPeakA: 100_000,
+  inrushTimeS: 1000,
+  pulses: 1_000_000_000,
+  ambientMinC: -60,
+  ambientMaxC: 150,
+  faultA: 200_000,
+  ratedA: 1000,
+  ratedV: 1500,
+  text: 2000,
+  markingText: 200_000,
+} as const
+
+export const fuseMarkingRequest = z.strictObject({ text: z.string().max(fuseLimits.markingText) })
+
+export const fuseRequest = z.strictObject({
+  marking: z.string().max(fuseLimits.text).nullish(),
+  prescribed: z.string().max(fuseLimits.text).nullish(),
+  fuse: z
+    .strictObject({
+      ratedA: positive(fuseLimits.ratedA).nullish(),
+      ratedV: positive(fuseLimits.ratedV).nullish(),
+      characteristic: z.enum(characteristics).nullish(),
+      breaking: z.enum(breakingLetters).nullish(),
+      scheme: z.enum(fuseSchemes).nullish(),
+    })
+    .nullish(),
+  position: z.enum(fusePositions),
+  circuit: z.strictObject({
+    voltageV: positive(fuseLimits.voltageV),
+    currentA: positive(fuseLimits.currentA).nullish(),
+    powerW: positive(fuseLimits.powerW).nullish(),
+    powerFactor: positive(1).nullish(),
+    inrushPeakA: positive(fuseLimits.inrushPeakA).nullish(),
+    inrushTimeS: positive(fuseLimits.inrushTimeS).nullish(),
+    inrushShape: z.enum(inrushShapes).nullish(),
+    pulses: z.number().min(1).max(fuseLimits.pulses).nullish(),
+    ambientC: z.number().min(fuseLimits.ambientMinC).max(fuseLimits.ambientMaxC).nullish(),
+    prospectiveFaultA: positive(fuseLimits.faultA).nullish(),
+  }),
+  formerVoltageV: positive(fuseLimits.voltageV).nullish(),
+  blown: z.boolean().nullish(),
+  seriesLampA: positive(fuseLimits.currentA).nullish(),
+})
