@@ -2,6 +2,7 @@ import { type CheckResponse, type Finding, type Outcome, outcomes, type TopicNam
 import type { CheckRequest } from '../../chain/request.js'
 import { amperes, hertz, millimetres, voltAmperes, volts } from '../../physics/quantity.js'
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
+import { countryName } from '../viewModels/countryNames.js'
 
 export type LinkKey =
   | 'mains'
@@ -81,7 +82,7 @@ function contents(request: CheckRequest, supply: LabelReading | null, device: La
   const polarity = request.supply.measured?.polarity ?? request.supply.plug?.polarity ?? supply?.polarity ?? null
   const what: Record<LinkKey, string | null> = {
     mains: join([
-      site.voltageV == null ? site.country : volts(site.voltageV),
+      site.voltageV == null ? site.country && countryName(site.country) : volts(site.voltageV),
       site.frequencyHz == null ? null : hertz(site.frequencyHz),
     ]),
     socket: site.socket == null ? null : `type ${site.socket}`,

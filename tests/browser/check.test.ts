@@ -1,0 +1,180 @@
+import { gzipSync } from 'node:zlib'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { examples } from '../../server/web/viewModels/examples.js'
+import { violations } from './axe.js'
+import { launch, type Running, run, withoutBrowser } from './browser.js'
+
+describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }, () => {
+  let browser: Browser
+  let server: Running
+  beforeAll(async () => {
+    browser = await launch()
+    server = await run()
+  }, 60_000)
+  afterAll(async () => {
+    await browser?.close()
+    await server?.stop()
+  })
+
+  interface Setting {
+    width?: number
+    scripts?: boolean
+    dark?: boolean
+  }
+
+  /** Opens a page; whatever leaves the host or is thrown on it is gathered. */
+  async function visit(address: string, { width = 1280, scripts = true, dark = false }: Setting = {}) {
+    const context = await browser.newContext({
+      viewport: { width, height: 900 },
+      javaScriptEnabled: scripts,
+      colorScheme: dark ? 'dark' : 'light',
+      bypassCSP: false,
+    })
+    const page = await context.newPage()
+    const faults: string[] = []
+    page.on('pageerror', (error) => faults.push(error.message))
+    page.on('console', (message) => {
+      // a 422 is told in the console by the browser itself
+      if (message.type() === 'error' && !message.text().includes('422')) faults.push(message.text())
+    })
+    page.on('request', (request) => {
+      if (!request.url().startsWith(server.origin)) faults.push(`left the host: ${request.url()}`)
+    })
+    await page.goto(server.origin + address)
+    return { page, faults, close: () => context.close() }
+  }
+
+  const unfold = `for (const part of document.querySelectorAll('details')) part.open = true`
+
+  const plate = 'INPUT 100-240V~ 50/60Hz 0.8A OUTPUT 12V DC 2A'
+
+  const sideways = (page: Page) =>
+    page.evaluate<boolean>('document.documentElement.scrollWidth > document.documentElement.clientWidth')
+
+  it.each([1280, 360])('without scripts, at %d px: fill in, press the button, read the result', async (width) => {
+    const { page, faults, close } = await visit('/', { width, scripts: false })
+    await page.fill('#country', 'Germany')
+    await page.fill('#supply', plate)
+    await page.fill('#machine', '12V DC 1.2A')
+    await page.click('#check-form button[type=submit]')
+    expect(page.url()).toContain('country=DE&supply=INPUT')
+    expect(page.url()).not.toContain('mains=&')
+    expect(await page.textContent('.verdict h2')).toBe('Find out first')
+    expect(await page.locator('.chain li').count()).toBeGreaterThanOrEqual(10)
+    expect(await page.inputValue('#supply')).toBe(plate)
+    expect(await page.textContent('#supply-reading')).toMatch(/100\s*V to 240\s*V/)
+    expect(faults).toEqual([])
+    await close()
+  })
+
+  it.each([1280, 360])(
+    'with scripts, at %d px: reading and result follow the typing, the focus stays',
+    async (width) => {
+      const { page, faults, close } = await visit('/', { width })
+      await page.focus('#supply')
+      await page.keyboard.type(plate)
+      await page.waitForSelector('#supply-reading dd')
+      expect(await page.textContent('#supply-reading')).toMatch(/100\s*V to 240\s*V/)
+      await page.waitForSelector('#result')
+      expect(await page.evaluate<string>('document.activeElement.id')).toBe('supply')
+      expect(await page.inputValue('#supply')).toBe(plate)
+      expect(await page.textContent('#live')).toContain('Find out first.')
+      await page.selectOption('#socket', 'F')
+      await page.waitForFunction(`location.search.includes('socket=F')`)
+      await page.waitForFunction(`document.querySelector('#ina-read').textContent.includes('800')`)
+      expect(faults).toEqual([])
+      await close()
+    },
+  )
+
+  it('with scripts: a number that can be read two ways waits without taking the focus; the button leads to the fault', async () => {
+    const { page, close } = await visit('/')
+    await page.focus('#mains')
+    await page.keyboard.type('1,500')
+    await page.waitForSelector('.waiting')
+    expect(await page.evaluate<string>('document.activeElement.id')).toBe('mains')
+    await page.click('#check-form button[type=submit]')
+    await page.waitForSelector('.error-summary')
+    expect(await page.title()).toMatch(/^Error: /)
+    await page.waitForFunction(`document.activeElement.className === 'error-summary'`)
+    await page.click('.error-summary a')
+    expect(await page.evaluate<string>('document.activeElement.id')).toBe('mains')
+    expect(await page.inputValue('#mains')).toBe('1,500')
+    await close()
+  })
+
+  it('by keyboard alone: skip link, an example, its result, its working', async () => {
+    const { page, faults, close } = await visit('/')
+    await page.keyboard.press('Tab')
+    expect(await page.evaluate<string>('document.activeElement.className')).toBe('skip')
+    await page.keyboard.press('Enter')
+    await page.keyboard.press('Tab')
+    expect(await page.evaluate<string>('document.activeElement.textContent')).toBe(examples[0]?.title)
+    await page.keyboard.press('Enter')
+    await page.waitForSelector('#result')
+    await page.locator('.finding summary').first().focus()
+    await page.keyboard.press('Enter')
+    expect(await page.locator('.finding details').first().getAttribute('open')).not.toBeNull()
+    expect(faults).toEqual([])
+    await close()
+  })
+
+  const pages: [name: string, address: string][] = [
+    ['the empty check', '/'],
+    ...examples.map(({ title, address }): [string, string] => [title, address]),
+    ['a check with faults', '/?mains=1%2C500&ina=-2&out1a=3&supply=a%00b&adapter=x'],
+    ['a page that is not there', '/nowhere'],
+  ]
+
+  it.each(pages)('%s: nothing for axe-core to find, light and dark, everything unfolded', async (_name, address) => {
+    for (const dark of [false, true]) {
+      const context = await browser.newContext({
+        viewport: { width: 1280, height: 900 },
+        colorScheme: dark ? 'dark' : 'light',
+        bypassCSP: true,
+      })
+      const page = await context.newPage()
+      await page.goto(server.origin + address)
+      await page.evaluate(unfold)
+      expect(await violations(page)).toEqual([])
+      await context.close()
+    }
+  })
+
+  it.each(pages)('%s: no sideways scrolling at 320 px', async (_name, address) => {
+    const { page, close } = await visit(address, { width: 320 })
+    await page.evaluate(unfold)
+    expect(await sideways(page)).toBe(false)
+    await close()
+  })
+
+  it('a check with its result weighs at most 60 kB over the wire, style, script and drawings included', async () => {
+    const { page, close } = await visit('/')
+    let bytes = 0
+    page.on('response', async (response) => {
+      const sizes = await response.request().sizes()
+      bytes += sizes.responseBodySize + sizes.responseHeadersSize
+    })
+    await page.context().clearCookies()
+    const session = await page.context().newCDPSession(page)
+    await session.send('Network.setCacheDisabled', { cacheDisabled: true })
+    await page.goto(server.origin + (examples[2]?.address ?? ''), { waitUntil: 'networkidle' })
+    expect(bytes).toBeGreaterThan(gzipSync('x').length)
+    console.log(`A check with its result: ${bytes} bytes over the wire.`)
+    expect(bytes).toBeLessThanOrEqual(60_000)
+    await close()
+  })
+
+  it('on paper: the result unfolded, without form and navigation, in black on white', async () => {
+    const { page, close } = await visit(examples[2]?.address ?? '/', { scripts: false, dark: true })
+    await page.emulateMedia({ media: 'print', colorScheme: 'dark' })
+    expect(await page.locator('#check-form').isVisible()).toBe(false)
+    expect(await page.locator('header nav').isVisible()).toBe(false)
+    expect(await page.locator('.who').isVisible()).toBe(true)
+    expect(await page.locator('.finding .sources').first().isVisible()).toBe(true)
+    expect(await page.locator('.entered dd').first().isVisible()).toBe(true)
+    expect(await page.evaluate<string>('getComputedStyle(document.documentElement).color')).toBe('rgb(0, 0, 0)')
+    await close()
+  })
+})

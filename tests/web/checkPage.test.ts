@@ -1,0 +1,186 @@
+import { pino } from 'pino'
+import request from 'supertest'
+import { describe, expect, it } from 'vitest'
+import { createApp } from '../../server/app.js'
+import { readConfig } from '../../server/config.js'
+import type { Context } from '../../server/web/context.js'
+import { examples } from '../../server/web/viewModels/examples.js'
+
+// a check keeps nothing, so these pages need no store
+const app = createApp({ config: readConfig({}), logger: pino({ level: 'silent' }), now: () => 0 } as unknown as Context)
+
+const open = (address: string) => request(app).get(address)
+const part = (address: string) => request(app).get(address).set('HX-Request', 'true')
+const [match, wrongVoltage, lostEarth, sixtyHertz] = examples.map(({ address }) => address)
+
+/** What a person reads: without tags, with the usual entities. */
+const read = (html: string): string =>
+  html
+    .replace(/<[^>]+>/g, ' ')
+    .replace(/&quot;/g, '"')
+    .replace(/&amp;/g, '&')
+    .replace(/&gt;/g, '>')
+    .replace(/\u00a0/g, ' ')
+    .replace(/\s+/g, ' ')
+
+describe('the page of a check', () => {
+  it('tells a beginner how to begin and offers four worked examples', async () => {
+    const { status, text } = await open('/')
+    expect(status).toBe(200)
+    expect(read(text)).toContain('Leave everything unplugged.')
+    for (const { title } of examples) expect(text).toContain(title)
+    expect(examples).toHaveLength(4)
+    expect(text).not.toContain('id="result"')
+  })
+
+  it('says on every page who may do mains wiring', async () => {
+    for (const address of ['/', match ?? '', '/nowhere'])
+      expect((await open(address)).text).toContain(
+        'Mains wiring is for a licensed electrician or other qualified person, under local codes.',
+      )
+  })
+
+  it.each([
+    { name: 'a clean match', address: match, verdict: 'No conflict found in what you entered' },
+    { name: 'a supply for the wrong voltage', address: wrongVoltage, verdict: 'Do not connect' },
+    { name: 'an earth lost on the way', address: lostEarth, verdict: 'Do not connect' },
+    { name: 'a 60 Hz transformer on 50 Hz', address: sixtyHertz, verdict: 'Do not connect' },
+  ])('judges $name: $verdict', async ({ address = '', verdict }) => {
+    const { status, text } = await open(address)
+    expect(status).toBe(200)
+    expect(text).toContain(`<h2>${verdict}</h2>`)
+    expect(read(text)).toContain('What was not checked')
+  })
+
+  it.each([
+    { name: 'voltage', address: wrongVoltage, topic: 'mains voltage' },
+    { name: 'earth', address: lostEarth, topic: 'earthing' },
+    { name: 'frequency', address: sixtyHertz, topic: 'mains frequency' },
+  ])('puts the stop of the $name example among the first findings', async ({ address = '', topic }) => {
+    const { text } = await open(address)
+    const stops = [...text.matchAll(/<article class="finding stop">.*?<span class="topic">([^<]*)</gs)].map(
+      ([, name]) => name,
+    )
+    expect(stops).toContain(topic)
+  })
+
+  it('shows findings worst first, each with its working and sources', async () => {
+    const { text } = await open(lostEarth ?? '')
+    const order = [...text.matchAll(/<article class="finding (\w+)"/g)].map(([, outcome]) => outcome ?? '')
+    const ranks = order.map((outcome) => ['stop', 'unknown', 'caution', 'clear'].indexOf(outcome))
+    expect(ranks.length).toBeGreaterThan(5)
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b))
+    expect(text.match(/Why, and the working/g)).toHaveLength(order.length)
+  })
+
+  it('draws every link of the chain with its outcome in words', async () => {
+    const { text } = await open(match ?? '')
+    const chain = /<ol class="chain".*?<\/ol>/s.exec(text)?.[0] ?? ''
+    for (const name of ['Site mains', 'Socket', 'Cord', 'Inlet', 'Fuse', 'Supply', 'Lead', 'Plug', 'Jack', 'Machine'])
+      expect(chain).toContain(`<strong>${name}</strong>`)
+    expect(chain).toContain('No conflict')
+  })
+
+  it('shows what was read and what was not', async () => {
+    const { text } = await open('/?supply=INPUT+100-240V+50%2F60Hz+0.8A+OUTPUT+12V+DC+2A+qqzz')
+    expect(read(text)).toContain('100 V to 240 V')
+    expect(read(text)).toMatch(/Not read: .*qqzz/)
+  })
+
+  it('gives the same result as a part of the page when htmx asks', async () => {
+    const whole = await open(lostEarth ?? '')
+    const fragment = await part(lostEarth ?? '')
+    expect(fragment.status).toBe(200)
+    expect(fragment.text).not.toContain('<html')
+    const result = (html: string) => /<header class="verdict.*?What was not checked/s.exec(html)?.[0]
+    expect(result(fragment.text)).toBeDefined()
+    expect(result(fragment.text)).toBe(result(whole.text))
+    expect(fragment.text).toContain('<p id="live" role="status" hx-swap-oob="innerHTML">Do not connect.')
+    expect(fragment.headers['hx-replace-url']).toBe(lostEarth)
+    expect(fragment.headers.vary).toContain('HX-Request')
+  })
+
+  it('drops empty fields from the address by a redirect', async () => {
+    const answer = await open('/?country=DE&mains=&supply=&in=230&socket=')
+    expect(answer.status).toBe(303)
+    expect(answer.headers.location).toBe('/?country=DE&in=230')
+    expect((await open('/?country=&supply=')).headers.location).toBe('/')
+  })
+
+  it('never calls anything safe', async () => {
+    for (const { address } of examples) expect(read((await open(address)).text)).not.toMatch(/\bsafe(ly)?\b/i)
+  })
+})
+
+describe('something typed wrong', () => {
+  const sent = '/?supply=INPUT+230V&mains=1%2C500&ina=-2&machine=%D7%93%D7%92%D7%9D'
+
+  it('answers 422 with the same form, the title marked, one link a fault, and the sentence beside the field', async () => {
+    const { status, text } = await open(sent)
+    expect(status).toBe(422)
+    expect(text).toContain('<title>Error: ')
+    expect(text).toContain('2 entries cannot be used')
+    expect(text).toContain('<a href="#mains">Mains voltage “1,500” can be read two ways: write 1500 or 1.5.</a>')
+    expect(text).toMatch(
+      /<input[^>]*id="mains"[^>]*value="1,500"[^>]*aria-invalid="true" aria-describedby="[^"]*mains-error/,
+    )
+    expect(text).toContain('id="mains-error"')
+  })
+
+  it('keeps everything that was typed', async () => {
+    const { text } = await open(sent)
+    expect(text).toContain('INPUT 230V</textarea>')
+    expect(text).toContain('דגם</textarea>')
+    expect(text).toContain('value="-2"')
+  })
+
+  it('opens the folded group that holds the fault', async () => {
+    const { text } = await open(sent)
+    expect(text).toMatch(/<details open><summary>Correct or add: mains side/)
+  })
+
+  it('says the same in a part of the page, without taking the focus', async () => {
+    const { status, text } = await part(sent)
+    expect(status).toBe(422)
+    expect(text).toContain('can be read two ways')
+    expect(text).not.toContain('autofocus')
+  })
+
+  it('does not let markup in what was typed become markup', async () => {
+    const { text } = await open('/?supply=%3Cscript%3Ealert(1)%3C/script%3E&inlet=%22%3E%3Cb%3E&country=%3Cimg%3E')
+    expect(text).not.toMatch(/<script>alert|<b>|<img>/)
+  })
+
+  it.each([
+    ['an unknown country', '/?country=Atlantis', 'Country must be a name from the list or its two-letter code'],
+    ['negative amperes', '/?ina=-1', 'Input current must be a number more than'],
+    ['a field given twice', '/?mains=230&mains=120', 'Mains voltage must be given once; it came 2 times.'],
+    ['a prototype name', '/?__proto__=1', 'The address holds “__proto__”'],
+    ['another prototype name', '/?constructor=1&mains=230', 'The address holds “constructor”'],
+    ['a control character', '/?supply=a%00b', 'take out the hidden character U+0000'],
+    ['a mark that turns text around', '/?fuse=%E2%80%AET2A', 'take out the hidden character U+202E'],
+    ['text that is too long', `/?supply=${'x'.repeat(1501)}`, 'must be at most 1500 characters long'],
+    ['a broken percent sign', '/?mains=%ZZ', 'Mains voltage must be a number'],
+  ])('answers %s with clear words', async (_what, address, words) => {
+    const { status, text } = await open(address)
+    expect(status).toBe(422)
+    expect(read(text)).toContain(words)
+    expect(text).toContain('id="check-form"')
+  })
+})
+
+describe('a page that is not there', () => {
+  it('is answered 404 in plain words, with ways on', async () => {
+    const { status, text } = await open('/nowhere')
+    expect(status).toBe(404)
+    expect(text).toContain('There is nothing at this address.')
+    expect(text).toContain('<a href="/">Start a new check</a>')
+  })
+
+  it('is answered as a part of a page when htmx asks', async () => {
+    const { status, text } = await part('/nowhere')
+    expect(status).toBe(404)
+    expect(text).not.toContain('<html')
+    expect(text).toContain('There is nothing at this address.')
+  })
+})
