@@ -1,0 +1,301 @@
+import { z } from 'zod'
+import { outcomes, topics } from '../../chain/finding.js'
+
+/**
+ * The shapes of the answers, as the description of the calls and their tests need them.
+ * Fields may be added to an answer; none of these is renamed or removed.
+ */
+const number = z.number()
+const maybe = z.number().nullable()
+const text = z.string()
+const lines = z.array(text)
+
+export const sourceAnswer = z
+  .object({ title: text, detail: text, kind: z.enum(['published', 'common practice', 'from memory']) })
+  .meta({ id: 'Source' })
+
+export const findingAnswer = z
+  .object({
+    topic: z.enum(topics),
+    outcome: z.enum(outcomes),
+    title: text,
+    why: text,
+    working: lines,
+    action: text.nullable(),
+    sources: z.array(sourceAnswer),
+  })
+  .meta({ id: 'Finding' })
+
+/** What every first-power call adds to its numbers. */
+const shown = { working: lines, cautions: lines, sources: z.array(sourceAnswer) }
+
+const kind = z.enum(['ac', 'dc']).nullable()
+const rail = z
+  .object({ kind, voltageV: number, voltageMaxV: maybe, currentA: maybe, powerVA: maybe, powerW: maybe })
+  .meta({ id: 'LabelRail' })
+
+export const labelAnswer = z
+  .object({
+    input: z
+      .object({
+        kind,
+        voltages: z.array(z.object({ min: number, max: number })),
+        frequenciesHz: z.array(number),
+        currentA: maybe,
+        powerVA: maybe,
+        powerW: maybe,
+      })
+      .nullable(),
+    outputs: z.array(rail),
+    takes: z.array(rail),
+    polarity: z.enum(['centre-positive', 'centre-negative']).nullable(),
+    protectionClass: z.enum(['I', 'II', 'III']).nullable(),
+    fuse: text.nullable(),
+    unread: lines,
+  })
+  .meta({ id: 'LabelReading' })
+
+const verdict = z.enum(['do-not-connect', 'find-out-first', 'take-care', 'no-conflict-found'])
+
+export const checkAnswer = z
+  .object({
+    verdict,
+    findings: z.array(findingAnswer),
+    readings: z.object({ supply: labelAnswer.nullable(), device: labelAnswer.nullable() }),
+  })
+  .meta({ id: 'CheckResponse' })
+
+export const mainsCountryAnswer = z
+  .object({
+    country: text,
+    name: text,
+    systems: z.array(z.object({ voltageV: number, frequencyHz: number, minV: number, maxV: number })),
+    sockets: lines,
+    sources: z.array(sourceAnswer),
+  })
+  .meta({ id: 'MainsCountry' })
+
+const fitted = {
+  ratedA: maybe,
+  ratedV: maybe,
+  characteristic: text.nullable(),
+  breaking: text.nullable(),
+  breakingCapacityA: maybe,
+  scheme: text.nullable(),
+}
+
+export const fuseMarkingAnswer = z
+  .object({ ...fitted, sizeMm: text.nullable(), unread: lines })
+  .meta({ id: 'FuseMarking' })
+
+export const fuseAnswer = z
+  .object({
+    outcome: z.enum(['keep', 'replace', 'find-out-first']),
+    fitted: z.object(fitted),
+    required: z.object({
+      currentA: maybe,
+      minimumRatedA: maybe,
+      recommendedRatedA: maybe,
+      scheme: text,
+      inrushI2t: maybe,
+      minimumMeltingI2t: maybe,
+    }),
+    findings: z.array(findingAnswer),
+    curve: z.array(z.object({ multiple: number, currentA: number, minTimeS: maybe, maxTimeS: maybe })),
+  })
+  .meta({ id: 'FuseResponse' })
+
+const glow = z.enum(['none', 'dull', 'part', 'bright', 'full'])
+
+export const seriesLampAnswer = z.object({
+  currentA: number,
+  lampV: number,
+  loadV: number,
+  lampW: number,
+  loadW: number,
+  lampResistanceOhm: number,
+  filamentK: number,
+  glow,
+  starts: z.boolean().nullable(),
+  largestConstantPowerW: number,
+  others: z.array(z.object({ currentA: number, lampV: number, loadV: number, stable: z.boolean() })),
+  ...shown,
+})
+
+export const lampReadingAnswer = z.object({ currentA: number, loadV: number, loadVA: number, glow, ...shown })
+
+export const lampChoiceAnswer = z.object({
+  options: z.array(
+    z.object({
+      ratedV: number,
+      ratedW: number,
+      arrangement: text,
+      shortA: number,
+      idleLoadV: maybe,
+      ratedLoadV: maybe,
+      suits: z.boolean(),
+      reason: text,
+    }),
+  ),
+  order: z.array(z.unknown()),
+  ...shown,
+})
+
+export const lampTransientAnswer = z.object({
+  timeS: z.array(number),
+  filamentK: z.array(number),
+  glow: z.array(glow),
+  bulkV: z.array(number),
+  currentA: z.array(number),
+  peakA: number,
+  i2t: number,
+  settlesToS: maybe,
+  endFilamentK: number,
+  endBulkV: number,
+  ...shown,
+})
+
+export const inrushAnswer = z.object({
+  peakA: number,
+  firstHalfCycleI2t: number,
+  totalI2t: number,
+  meanV: number,
+  rippleV: number,
+  rmsA: number,
+  ...shown,
+})
+
+export const benchSupplyAnswer = z.object({
+  stages: z.array(z.object({ voltageV: number, limitA: number, holdS: number, expect: text, stopIf: text })),
+  overVoltageV: number,
+  minimumResistanceOhm: number,
+  ...shown,
+})
+
+export const dummyLoadAnswer = z.object({
+  points: z.array(
+    z.object({
+      fraction: number,
+      resistanceOhm: number,
+      standardOhm: number,
+      currentA: number,
+      powerW: number,
+      ratedW: number,
+      lowV: number,
+      highV: number,
+    }),
+  ),
+  ...shown,
+})
+
+export const dischargeAnswer = z.object({
+  timeS: number,
+  energyJ: number,
+  peakW: number,
+  resistanceOhm: number,
+  standardOhm: number,
+  ...shown,
+})
+
+export const reformAnswer = z.object({
+  stages: z.array(z.object({ voltageV: number, seriesOhm: number, holdS: number, maxLeakageA: number })),
+  resistorW: number,
+  acceptLeakageA: number,
+  ...shown,
+})
+
+export const offLoadAnswer = z.object({
+  dcOffLoadV: maybe.optional(),
+  dcLoadedV: maybe.optional(),
+  rippleV: maybe.optional(),
+  acOffLoadV: maybe.optional(),
+  ...shown,
+})
+
+export const leadDropAnswer = z.object({
+  resistanceOhm: number,
+  dropV: number,
+  dropPercent: number,
+  lostW: number,
+  ...shown,
+})
+
+export const converterAnswer = z.object({
+  neededVA: maybe,
+  standardVA: maybe,
+  outputV: maybe,
+  fluxRatio: maybe,
+  kinds: z.array(z.object({ kind: text, suits: z.boolean().nullable(), reason: text })),
+  ...shown,
+})
+
+export const leakageAnswer = z.object({ currentA: number, largestF: maybe, ...shown })
+
+export const insulationAnswer = z.object({ findings: z.array(findingAnswer) })
+
+/** Every kept record. */
+const record = { id: text, version: number, createdAt: z.union([text, number]), updatedAt: z.union([text, number]) }
+
+export const supplyRecordAnswer = z
+  .object({ ...record, name: text, place: text.nullable(), note: text.nullable(), supply: z.unknown() })
+  .meta({ id: 'ShelfSupply' })
+
+export const deviceRecordAnswer = z
+  .object({ ...record, name: text, place: text.nullable(), note: text.nullable(), device: z.unknown() })
+  .meta({ id: 'ShelfDevice' })
+
+export const matchesAnswer = z.object({
+  matches: z.array(z.object({ id: text, name: text, verdict, against: findingAnswer.nullable() })),
+})
+
+export const checklistAnswer = z.object({
+  stages: z.array(
+    z.object({
+      title: text,
+      pause: text.nullable(),
+      lines: z.array(
+        z.object({
+          text,
+          expect: text.nullable(),
+          unit: text.nullable(),
+          lowV: number.optional(),
+          highV: number.optional(),
+          stopIf: text.nullable(),
+          who: text,
+          caution: z.unknown(),
+        }),
+      ),
+    }),
+  ),
+})
+
+export const partAnswer = z
+  .object({ id: text, name: text, state: z.enum(['wanted', 'ordered', 'arrived', 'fitted']), note: text.nullable() })
+  .meta({ id: 'Part' })
+
+export const readingAnswer = z
+  .object({ id: text, key: text, value: number, unit: text, finding: findingAnswer })
+  .meta({ id: 'Reading' })
+
+export const jobAnswer = z
+  .object({
+    ...record,
+    name: text,
+    check: z.unknown(),
+    assessment: checkAnswer,
+    readings: z.array(readingAnswer),
+    observations: z.unknown(),
+    parts: z.array(partAnswer),
+    log: z.array(z.object({ text })),
+    standing: z.object({ state: text, waitsFor: z.array(z.unknown()), canGoOn: z.boolean() }),
+  })
+  .meta({ id: 'Job' })
+
+export const errorAnswer = z
+  .object({
+    error: z.object({
+      message: text,
+      fields: z.array(z.object({ path: text, message: text })).optional(),
+    }),
+  })
+  .meta({ id: 'Error' })
