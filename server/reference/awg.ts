@@ -28,7 +28,7 @@ export const awgRows: readonly AwgRow[] = frozen([
   { awg: 10, diameterMm: 2.588, areaMm2: 5.26, ohmPerKm: 3.277, sources: floyd },
   { awg: 11, diameterMm: 2.305, areaMm2: 4.172, ohmPerKm: 4.134, sources: floyd },
   { awg: 12, diameterMm: 2.053, areaMm2: 3.309, ohmPerKm: 5.21, sources: printed },
-  { awg: 13, diameterMm: 1.826, areaMm2: 2.624, ohmPerKm: 6.572, sources: printed },
+  { awg: 13, diameterMm: 1.828, areaMm2: 2.624, ohmPerKm: 6.572, sources: floyd },
   { awg: 14, diameterMm: 1.628, areaMm2: 2.081, ohmPerKm: 8.284, sources: printed },
   { awg: 15, diameterMm: 1.45, areaMm2: 1.65, ohmPerKm: 10.45, sources: printed },
   { awg: 16, diameterMm: 1.291, areaMm2: 1.309, ohmPerKm: 13.18, sources: printed },
