@@ -1,0 +1,66 @@
+import { type Judgement, judging, type Text, unique, uniqueSources } from './judgement.js'
+import type { Mains } from './situation.js'
+import { listText, mainsText } from './words.js'
+
+/**
+ * One topic judged for each mains system that may be met, as one: the common outcome where all agree, else unknown.
+ *
+ * @param systems  two or more
+ * @param each     the judgements of the topic, by system, in the same order
+ */
+export function acrossSystems(systems: readonly Mains[], each: readonly (readonly Judgement[])[]): Judgement[] {
+  const most = Math.max(...each.map(({ length }) => length))
+  return Array.from({ length: most }, (_, index) =>
+    agreed(
+      systems,
+      each.map((judged) => judged[index]),
+    ),
+  ).flat()
+}
+
+function agreed(systems: readonly Mains[], judged: readonly (Judgement | undefined)[]): Judgement[] {
+  const known = judged.filter((judgement) => judgement !== undefined)
+  const [first] = known
+  if (!first) return []
+  const alike = known.length === judged.length && known.every(({ outcome }) => outcome === first.outcome)
+  if (alike) return [{ ...first, say: () => alikeWords(systems, known) }]
+  return [judging(first.topic).unknown(() => differentWords(systems, judged))]
+}
+
+function alikeWords(systems: readonly Mains[], judged: readonly Judgement[]): Text {
+  const texts = judged.map(({ say }) => say())
+  const [first] = texts
+  if (first && texts.every(({ title }) => title === first.title)) return first
+  const actions = unique(texts.flatMap(({ action }) => action ?? []))
+  return {
+    title: `${listText(systems.map(mainsText), 'or')}: ${unique(texts.map(({ title }) => title)).join('; ')}`,
+    why: unique(texts.map(({ why }) => why)).join(' '),
+    working: texts.flatMap(({ working }, index) => working.map((line) => `${nameOf(systems, index)}: ${line}`)),
+    action: actions.length > 0 ? actions.join(' ') : null,
+    sources: uniqueSources(texts.flatMap(({ sources }) => sources)),
+  }
+}
+
+function differentWords(systems: readonly Mains[], judged: readonly (Judgement | undefined)[]): Text {
+  const texts = judged.map((judgement) => judgement?.say() ?? null)
+  const line = (index: number): string => {
+    const judgement = judged[index]
+    const text = texts[index]
+    return judgement && text
+      ? `${nameOf(systems, index)}: ${judgement.outcome}: ${text.title}`
+      : `${nameOf(systems, index)}: nothing to judge`
+  }
+  return {
+    title: `It depends on which mains the socket carries: ${listText(systems.map(mainsText), 'or')}`,
+    why: unique(texts.flatMap((text) => text?.why ?? [])).join(' '),
+    working: texts.flatMap((text, index) => [line(index), ...(text?.working ?? [])]),
+    action:
+      'Find out which mains the socket carries before anything is plugged in: ask the electricity company or the house’s licensed electrician, or have it measured by a qualified person, and enter the voltage and frequency.',
+    sources: uniqueSources(texts.flatMap((text) => text?.sources ?? [])),
+  }
+}
+
+const nameOf = (systems: readonly Mains[], index: number): string => {
+  const system = systems[index]
+  return system ? mainsText(system) : 'mains'
+}

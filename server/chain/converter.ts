@@ -1,0 +1,165 @@
+import { decimal, voltAmperes, volts } from '../physics/quantity.js'
+import { atMost } from '../physics/tolerance.js'
+import { commonPractice } from '../reference/source.js'
+import { converterLeast, converterReserve, converterSizesVA } from '../reference/thresholds.js'
+import { type InputPower, inputPower } from './inputPower.js'
+import { type Judgement, judging, type Text } from './judgement.js'
+import { mainsVoltage } from './mainsVoltage.js'
+import { nominalOutputV } from './nominalOutput.js'
+import type { Converter as ConverterFacts } from './request.js'
+import type { MainsSituation, MainsTopic } from './situation.js'
+import { qualifiedHands, ratingPlate } from './words.js'
+
+const judged = judging('converter')
+
+/** Phase-cut converters and supplies: decided in one place for the check and for choosing a converter. */
+export const phaseCut = commonPractice(
+  'Electronic voltage converters',
+  'they cut the sine to pieces for heaters and lamps; the crest keeps its height, which is what a supply charges to',
+)
+
+/** An autotransformer's two sides share a winding. */
+export const noIsolation = commonPractice(
+  'Autotransformers',
+  'input and output share one winding: it changes the voltage and isolates nothing',
+)
+
+/** The smallest usual size that carries a need with reserve [VA]; null beyond the largest. */
+export const standardSizeVA = (neededVA: number): number | null =>
+  converterSizesVA.value.find((size) => atMost(neededVA, size)) ?? null
+
+/** Whether a voltage converter is needed, and whether the one that is used suits. */
+export const converter: MainsTopic = {
+  topic: 'converter',
+  judge(situation) {
+    const used = situation.converter
+    if (used) return [judgeUsed(situation, used)]
+    return needed(situation) ? [judged.unknown(() => noneDescribed(situation))] : []
+  },
+}
+
+/** Needed where the plate's windows, not its kind, are what stops it, and no selector position suits. */
+function needed(situation: MainsSituation): boolean {
+  const { input } = situation.supply
+  if (input.kind === 'dc' || input.threePhase || situation.reach.voltageV === null) return false
+  const open = { ...situation, supply: { ...situation.supply, input: { ...input, selectorV: null } } }
+  const [verdict] = mainsVoltage.judge(input.windows.length > 0 ? open : situation)
+  return verdict?.outcome === 'stop'
+}
+
+function judgeUsed(situation: MainsSituation, used: ConverterFacts): Judgement {
+  if (used.kind === 'electronic') return judged.stop(electronic)
+  const power = inputPower(situation.supply)
+  const { ratedVA } = used
+  if (used.kind === null || used.outputV === null || ratedVA === null || power === null) {
+    if (ratedVA !== null && power !== null && !atMost(converterLeast.value * power.powerVA, ratedVA))
+      return judged.stop(() => rated(situation, used, ratedVA, power, 'stop'))
+    return judged.unknown(() => missing(used, power))
+  }
+  const outcome = atMost(converterReserve.value * power.powerVA, ratedVA)
+    ? 'clear'
+    : atMost(converterLeast.value * power.powerVA, ratedVA)
+      ? 'caution'
+      : 'stop'
+  return { topic: 'converter', outcome, say: () => rated(situation, used, ratedVA, power, outcome) }
+}
+
+function sizing(power: InputPower): { neededVA: number; line: string; advice: string } {
+  const neededVA = converterReserve.value * power.powerVA
+  const size = standardSizeVA(neededVA)
+  return {
+    neededVA,
+    line: `${decimal(converterReserve.value)} × ${voltAmperes(power.powerVA, 4, 'up')} = ${voltAmperes(neededVA, 4, 'up')}`,
+    advice:
+      size === null
+        ? `more than the ${voltAmperes(converterSizesVA.value[converterSizesVA.value.length - 1] ?? 0)} usually offered`
+        : `${voltAmperes(size)}`,
+  }
+}
+
+function rated(
+  { mains }: MainsSituation,
+  used: ConverterFacts,
+  ratedVA: number,
+  power: InputPower,
+  outcome: 'stop' | 'caution' | 'clear',
+): Text {
+  const { line, advice } = sizing(power)
+  const ratio = ratedVA / power.powerVA
+  const isolation =
+    used.kind === 'autotransformer'
+      ? ' An autotransformer does not isolate: its output is as dangerous to touch as the mains.'
+      : ''
+  const plate = `Read the converter’s own plate: its input has to name ${mains.voltageV === null ? 'the mains voltage of the site' : volts(mains.voltageV)} and the frequency there.`
+  const sources = [...power.sources, converterReserve.source, ...(used.kind === 'autotransformer' ? [noIsolation] : [])]
+  const working = [
+    ...power.working,
+    `input power from ${power.basis}`,
+    `${voltAmperes(ratedVA)} / ${voltAmperes(power.powerVA, 4, 'up')} = ${decimal(ratio, 3, 'down')}`,
+    line,
+  ]
+  if (outcome === 'stop')
+    return {
+      title: `A converter of ${voltAmperes(ratedVA)} is too small for ${voltAmperes(power.powerVA, 4, 'up')}`,
+      why: 'Overloaded, it overheats, and its output sags under the peaks of a rectifier.',
+      working,
+      action: `Use one of ${advice} or more. ${plate}`,
+      sources: [...sources, converterLeast.source],
+    }
+  if (outcome === 'caution')
+    return {
+      title: `A converter of ${voltAmperes(ratedVA)} carries ${voltAmperes(power.powerVA, 4, 'up')} with little reserve: ${decimal(ratio, 3, 'down')} times`,
+      why: `Sellers advise ${decimal(converterReserve.value)} times or more, for switch-on and for warmth.${isolation}`,
+      working,
+      action: `Prefer one of ${advice} or more; with this one feel for heat in the first hour with the plug pulled. ${plate}`,
+      sources,
+    }
+  return {
+    title: `A converter of ${voltAmperes(ratedVA)} carries ${voltAmperes(power.powerVA, 4, 'up')} with reserve: ${decimal(ratio, 3, 'down')} times`,
+    why: `${decimal(converterReserve.value)} times or more is what sellers advise.${isolation}`,
+    working,
+    action: `${plate} It does not change the frequency.`,
+    sources,
+  }
+}
+
+const electronic = (): Text => ({
+  title: 'An electronic converter must not feed a power supply',
+  why: 'It cuts the sine for heaters and lamps; the crest stays as high as the mains, and a supply charges to the crest. Both may be destroyed.',
+  working: [],
+  action: `Use a transformer: an autotransformer or an isolating one. ${qualifiedHands}`,
+  sources: [phaseCut],
+})
+
+function missing(used: ConverterFacts, power: InputPower | null): Text {
+  const facts = [
+    used.kind === null ? 'its kind' : null,
+    used.outputV === null ? 'its output voltage' : null,
+    used.ratedVA === null ? 'its rating in VA' : null,
+    power === null ? 'what the supply takes' : null,
+  ].filter((fact) => fact !== null)
+  return {
+    title: `Whether the converter suits is not known: ${facts.join(', ')} ${facts.length > 1 ? 'are' : 'is'} missing`,
+    why: 'Too small a converter overheats; an electronic one destroys a supply.',
+    working: power ? [...power.working, sizing(power).line] : [],
+    action: `Read the converter’s plate (kind, output voltage, VA)${power ? `; it needs ${sizing(power).advice}` : ' and the input amperes, VA or watts on the supply’s plate'}. A heavy one is a transformer; a light one of high wattage is electronic and not to be used.`,
+    sources: [...(power?.sources ?? [ratingPlate]), converterReserve.source],
+  }
+}
+
+function noneDescribed(situation: MainsSituation): Text {
+  const power = inputPower(situation.supply)
+  const outputV = nominalOutputV(situation.supply.input.windows, situation.mains.voltageV)
+  const from = situation.mains.voltageV === null ? '' : ` from ${volts(situation.mains.voltageV)}`
+  const to = outputV === null ? '' : ` to ${volts(outputV)}`
+  const size = power ? `, ${sizing(power).advice} or more` : ''
+  return {
+    title: `This mains needs a converter${from}${to}${size}; none is described`,
+    why: 'Without one the supply must not meet this mains at all.',
+    working: power
+      ? [...power.working, `input power from ${power.basis}`, sizing(power).line]
+      : ['what the supply takes is not on the plate as entered'],
+    action: `Use a supply made for this mains, which is simpler; or enter the converter you have: a transformer${from}${to}${size}, never an electronic one. It does not change the frequency.`,
+    sources: [...(power?.sources ?? [ratingPlate]), converterReserve.source, converterSizesVA.source, phaseCut],
+  }
+}

@@ -1,0 +1,186 @@
+import { amperes, decimal, millimetres, plain, volts } from '../physics/quantity.js'
+import { atMost } from '../physics/tolerance.js'
+import { type DcPlugRow, dcPlugsBySize } from '../reference/dcPlugs.js'
+import { commonPractice, type Source } from '../reference/source.js'
+import { plugBoreLoose, plugBoreTight, plugOuterMost } from '../reference/thresholds.js'
+import { dcInvolved } from './dcInvolved.js'
+import { type Judgement, judging, together, uniqueSources } from './judgement.js'
+import { drawnA, ends, ratedA } from './matchRails.js'
+import type { PairSituation, PairTopic, PreparedPlug } from './situation.js'
+
+const judged = judging('dc-plug')
+
+const sizeNames = commonPractice(
+  'Plug sizes',
+  'outer diameter by bore, both of the plug; a jack is called by the plug it takes',
+)
+
+/** Whether the plug on the lead fits the machine's jack, and may carry this voltage and current. */
+export const dcPlug: PairTopic = {
+  topic: 'dc-plug',
+  judge(situation) {
+    if (!dcInvolved(situation)) return []
+    const { plug } = situation.supply
+    const { jack } = situation.device
+    return together([...outer(plug, jack), ...bore(plug, jack), ...missing(plug, jack), ...usage(situation)])
+  },
+}
+
+const size = ({ outerMm, innerMm }: PreparedPlug): string =>
+  outerMm !== null && innerMm !== null
+    ? `${decimal(outerMm)} × ${millimetres(innerMm)}`
+    : outerMm !== null
+      ? `${millimetres(outerMm)} outside`
+      : innerMm !== null
+        ? `${millimetres(innerMm)} bore`
+        : 'of unknown size'
+
+function outer(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
+  if (plug.outerMm === null || jack.outerMm === null) return []
+  const difference = Math.abs(plug.outerMm - jack.outerMm)
+  if (atMost(difference, plugOuterMost.value)) return []
+  const working = [
+    `|${millimetres(plug.outerMm)} − ${millimetres(jack.outerMm)}| = ${millimetres(difference)}, more than ${millimetres(plugOuterMost.value)}`,
+  ]
+  return [
+    judged.stop(() => ({
+      title: `A plug of ${size(plug)} is not the plug of a ${size(jack)} jack: the outside differs by ${millimetres(difference)}`,
+      why: 'It does not go in, or sits loose and shorts or arcs.',
+      working,
+      action:
+        'Use a supply with the right plug, or a ready-made adaptor for both sizes that is marked with them; check polarity again behind it.',
+      sources: [plugOuterMost.source, sizeNames],
+    })),
+  ]
+}
+
+/** Sizes that lists write two ways and that are one [mm]. */
+const sameBore: readonly (readonly [number, number])[] = [
+  [2, 2.1],
+  [3, 3.1],
+]
+
+const isSameBore = (a: number, b: number): boolean => sameBore.some((pair) => pair.includes(a) && pair.includes(b))
+
+function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
+  const hole = plug.innerMm
+  const pin = jack.innerMm
+  if (hole === null || pin === null) return []
+  const difference = isSameBore(hole, pin) ? 0 : hole - pin
+  const working = [`bore ${millimetres(hole)} − pin ${millimetres(pin)} = ${millimetres(hole - pin)}`]
+  if (!atMost(-difference, plugBoreTight.value))
+    return [
+      judged.stop(() => ({
+        title: `The plug’s ${millimetres(hole)} bore does not go over a ${millimetres(pin)} pin`,
+        why: 'Forced, it splits the plug or breaks the pin out of the machine.',
+        working,
+        action: 'Use a supply with the right plug, or a ready-made adaptor; do not drill or force it.',
+        sources: [plugBoreTight.source, sizeNames],
+      })),
+    ]
+  if (atMost(plugBoreLoose.value, difference))
+    return [
+      judged.caution(() => ({
+        title: `The plug’s ${millimetres(hole)} bore is loose on a ${millimetres(pin)} pin`,
+        why: 'It goes on and seems to fit, then arcs, heats up and drops out when moved.',
+        working,
+        action: 'Use a plug with the right bore; until then watch for resets when the lead moves.',
+        sources: [plugBoreLoose.source, sizeNames],
+      })),
+    ]
+  if (plug.outerMm === null || jack.outerMm === null) return []
+  if (!atMost(Math.abs(plug.outerMm - jack.outerMm), plugOuterMost.value)) return []
+  return [
+    judged.clear(() => ({
+      title: `A plug of ${size(plug)} belongs in a ${size(jack)} jack`,
+      why: 'Both contacts are made. The size says nothing of voltage or polarity.',
+      working,
+      action: null,
+      sources: [plugOuterMost.source, plugBoreTight.source, sizeNames],
+    })),
+  ]
+}
+
+function missing(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
+  const open = [
+    ...(plug.outerMm === null ? ['the plug’s outer diameter'] : []),
+    ...(plug.innerMm === null ? ['the plug’s bore'] : []),
+    ...(jack.outerMm === null ? ['the plug size the jack takes, outside'] : []),
+    ...(jack.innerMm === null ? ['the jack’s pin'] : []),
+  ]
+  if (open.length === 0) return []
+  return [
+    judged.unknown(() => ({
+      title:
+        open.length === 4
+          ? 'Neither the size of the plug nor that of the jack is known'
+          : `Plug ${named(plug)}, jack ${named(jack)}; not known: ${open.join(', ')}`,
+      why: 'Sizes a few tenths apart look alike; one goes on and makes bad contact, the other breaks the pin.',
+      working: [],
+      action:
+        'Measure the plug’s outside with a caliper, and its bore with a drill shank or a gauge pin that just goes in. The jack’s pin: with a caliper, or by the plug that belonged to it. A connector with several pins: compare it pin by pin with the manual.',
+      sources: [sizeNames],
+    })),
+  ]
+}
+
+const named = (plug: PreparedPlug): string => (plug.name ? `“${plug.name.slice(0, 40)}” (${size(plug)})` : size(plug))
+
+/** A voltage class of the plug's series, and the usual rating of its contacts. */
+function usage(situation: PairSituation): Judgement[] {
+  const { plug } = situation.supply
+  const rows = plug.row ? [plug.row] : bySize(plug)
+  if (rows.length === 0) return []
+  return [...voltageClass(situation, rows), ...contactCurrent(situation, rows)]
+}
+
+const bySize = ({ outerMm, innerMm }: PreparedPlug): DcPlugRow[] =>
+  outerMm === null || innerMm === null ? [] : dcPlugsBySize(outerMm, innerMm)
+
+/** Only where every plug of this size, or the one named, is of a voltage-coded series: a size alone proves no voltage. */
+function voltageClass({ supply, device }: PairSituation, rows: readonly DcPlugRow[]): Judgement[] {
+  const rail = supply.rails.length === 1 ? supply.rails[0] : device.rails.length === 1 ? device.rails[0] : undefined
+  if (!rail) return []
+  const [low, high] = ends(rail).map(Math.abs)
+  const outside = rows.every(
+    ({ voltageMinV, voltageMaxV }) =>
+      voltageMinV !== null &&
+      voltageMaxV !== null &&
+      (!atMost(Math.max(low ?? 0, high ?? 0), voltageMaxV) || !atMost(voltageMinV, Math.min(low ?? 0, high ?? 0))),
+  )
+  const [row] = rows
+  if (!outside || !row) return []
+  return [
+    judged.caution(() => ({
+      title: `A plug of the ${row.name} size is coded for ${volts(row.voltageMinV ?? 0)} to ${volts(row.voltageMaxV ?? 0)}; the supply gives ${volts(Math.max(low ?? 0, high ?? 0))}`,
+      why: 'The series codes the voltage by size so that nothing can be mixed up: here something was changed, or the plug is not of the series.',
+      working: [],
+      action: 'Measure the output with nothing connected before the machine is.',
+      sources: sourcesOf(rows),
+    })),
+  ]
+}
+
+function contactCurrent({ supply, pairs }: PairSituation, rows: readonly DcPlugRow[]): Judgement[] {
+  const contacts = rows.flatMap(({ contactA }) => contactA ?? [])
+  const [pair] = pairs
+  const drawn = pair ? drawnA(pair.device) : null
+  const rail = supply.rails[0]
+  const currentA = drawn ?? (rail && pairs.length === 0 ? ratedA(rail) : null)
+  if (contacts.length === 0 || currentA === null || pairs.length > 1) return []
+  const contactA = Math.min(...contacts)
+  if (atMost(currentA, contactA)) return []
+  return [
+    judged.caution(() => ({
+      title: `${amperes(currentA, 3, 'up')} through contacts usually rated ${amperes(contactA)}`,
+      why: 'The contact heats up, its spring softens, and it heats up more.',
+      working: [
+        `${amperes(currentA, 3, 'up')} / ${amperes(contactA)} = ${plain(currentA / contactA, 'times', 3, 'up')}`,
+      ],
+      action: 'Feel the plug after ten minutes under load; look up the rating of the actual part.',
+      sources: sourcesOf(rows),
+    })),
+  ]
+}
+
+const sourcesOf = (rows: readonly DcPlugRow[]): Source[] => uniqueSources(rows.flatMap(({ sources }) => sources))

@@ -1,0 +1,265 @@
+import { volts } from '../physics/quantity.js'
+import { connectorByName, inletByName } from '../reference/inlets.js'
+import { fits, plugByName } from '../reference/sockets.js'
+import { commonPractice, fromMemory, type Source } from '../reference/source.js'
+import { extraLowVoltageMostV } from '../reference/thresholds.js'
+import { judging, type Text, uniqueSources } from './judgement.js'
+import { isCaptive, isPlugIn, type KnownClass, protectionClassOf } from './protectionClass.js'
+import type { MainsSituation, MainsTopic } from './situation.js'
+import { listText, qualifiedHands, ratingPlate, windowText } from './words.js'
+
+const judged = judging('earthing')
+
+const classes = fromMemory(
+  'IEC 61140, classes of equipment',
+  'class I relies on the protective earth; class II needs none; class III takes extra-low voltage only',
+)
+
+const everyLink = commonPractice(
+  'Protective earth of class I equipment',
+  'it is only as good as its weakest link, so each is judged and each is tested with an instrument before first power',
+)
+
+interface Link {
+  name: string
+  carries: 'yes' | 'no' | 'not known'
+  /** what is known, or how to find out */
+  says: string
+  sources: readonly Source[]
+}
+
+/** Whether the protective earth reaches the supply, if it needs one. */
+export const earthing: MainsTopic = {
+  topic: 'earthing',
+  judge(situation) {
+    const { supply } = situation
+    if (supply.input.kind === 'dc') return []
+    const known = protectionClassOf(supply)
+    if (!known) return [judged.unknown(() => classNotKnown(situation))]
+    if (known.protectionClass === 'II') return [judged.clear(() => classTwo(known))]
+    if (known.protectionClass === 'III') return [classThree(situation)]
+    const links = linksOf(situation)
+    if (links.some(({ carries }) => carries === 'no')) return [judged.stop(() => lost(known, links))]
+    if (links.some(({ carries }) => carries === 'not known')) return [judged.unknown(() => notKnown(known, links))]
+    return [judged.clear(() => carried(known, links))]
+  },
+}
+
+function linksOf(situation: MainsSituation): Link[] {
+  const captive = isCaptive(situation.supply.inlet)
+  return [
+    inletLink(situation),
+    ...(captive ? [] : [cordLink(situation)]),
+    ...plugLinks(situation),
+    ...converterLink(situation),
+  ]
+}
+
+function inletLink({ supply, cord }: MainsSituation): Link {
+  const name = 'inlet'
+  const { inlet } = supply
+  if (isCaptive(inlet))
+    return {
+      name: 'captive flex',
+      carries: cord?.earthed == null ? 'not known' : cord.earthed ? 'yes' : 'no',
+      says:
+        cord?.earthed == null
+          ? 'count its cores or read the print on it (3G, 3 ×)'
+          : cord.earthed
+            ? 'three-core'
+            : 'two-core',
+      sources: [everyLink],
+    }
+  if (isPlugIn(inlet)) return { name, carries: 'yes', says: 'plugs straight into the socket', sources: [everyLink] }
+  const pair = inlet === null ? undefined : inletByName(inlet)
+  if (!pair)
+    return {
+      name,
+      carries: 'not known',
+      says: 'read its shape: C14 and C6 have an earth pin, C8 and C18 have none',
+      sources: [classes],
+    }
+  return {
+    name: `${pair.inlet} inlet`,
+    carries: pair.earthed ? 'yes' : 'no',
+    says: pair.earthed ? 'has an earth pin' : 'has no earth pin',
+    sources: pair.sources,
+  }
+}
+
+function cordLink({ supply, cord }: MainsSituation): Link {
+  const name = 'cord'
+  if (isPlugIn(supply.inlet)) return { name, carries: 'yes', says: 'none between', sources: [everyLink] }
+  const connector = cord?.connector ? connectorByName(cord.connector) : undefined
+  if (connector && !connector.earthed)
+    return {
+      name,
+      carries: 'no',
+      says: `a ${connector.connector} connector has no earth contact`,
+      sources: connector.sources,
+    }
+  if (cord?.earthed == null)
+    return {
+      name,
+      carries: 'not known',
+      says: 'find out whether the cord has an earth conductor: measure from the plug’s earth contact to the connector’s',
+      sources: [everyLink],
+    }
+  return {
+    name,
+    carries: cord.earthed ? 'yes' : 'no',
+    says: cord.earthed ? 'earthed' : 'not earthed',
+    sources: [everyLink],
+  }
+}
+
+function plugLinks({ cord, site }: MainsSituation): Link[] {
+  const plug = cord?.plug ? plugByName(cord.plug) : undefined
+  if (!plug)
+    return [{ name: 'plug', carries: 'not known', says: 'say which plug is on the cord', sources: [everyLink] }]
+  if (!plug.earthed)
+    return [{ name: `${plug.name} plug`, carries: 'no', says: 'has no earth contact', sources: plug.sources }]
+  if (cord?.adapter)
+    return [
+      {
+        name: 'adapter',
+        carries: cord.adapter.earthed === null ? 'not known' : cord.adapter.earthed ? 'yes' : 'no',
+        says:
+          cord.adapter.earthed === null
+            ? 'find out whether it passes the earth on: measure it from side to side'
+            : cord.adapter.earthed
+              ? 'earthed'
+              : 'drops the earth',
+        sources: [everyLink],
+      },
+    ]
+  if (site.sockets.length === 0)
+    return [
+      {
+        name: `${plug.name} plug in the socket`,
+        carries: 'not known',
+        says: 'say which socket the site has',
+        sources: plug.sources,
+      },
+    ]
+  return [socketLink(plug.name, site.sockets, site.country)]
+}
+
+function socketLink(plug: string, sockets: readonly string[], country: string | null): Link {
+  const made: { letter: string; earth: string; sources: readonly Source[] }[] = []
+  for (const letter of sockets) {
+    const fit = fits(plug, letter, country ?? undefined)
+    if (!fit) made.push({ letter, earth: 'depends', sources: [] })
+    else if (fit.fits !== 'no')
+      made.push({ letter, earth: fit.earth, sources: fit.rows.flatMap(({ sources }) => sources) })
+  }
+  const sources = made.flatMap((entry) => entry.sources)
+  const each = listText(made.map(({ letter, earth }) => `${letter}: ${earthText(earth)}`))
+  const name = `${plug} plug in the socket`
+  if (made.length === 0)
+    return { name, carries: 'not known', says: `it goes into none of ${listText(sockets, 'or')}`, sources: [everyLink] }
+  if (made.every(({ earth }) => earth === 'made')) return { name, carries: 'yes', says: each, sources }
+  if (made.every(({ earth }) => earth === 'lost' || earth === 'not applicable'))
+    return { name, carries: 'no', says: each, sources }
+  return { name, carries: 'not known', says: `${each}; look at the socket and enter its letter`, sources }
+}
+
+const earthText = (earth: string): string =>
+  earth === 'made' ? 'earth made' : earth === 'depends' ? 'depends on the socket' : 'earth lost'
+
+function converterLink({ converter }: MainsSituation): Link[] {
+  if (!converter) return []
+  return [
+    {
+      name: 'converter',
+      carries: 'not known',
+      says: 'measure from the earth contact of its output socket to that of its plug',
+      sources: [everyLink],
+    },
+  ]
+}
+
+const linkLine = ({ name, carries, says }: Link): string =>
+  `${name}: ${carries === 'yes' ? 'carries the earth' : carries === 'no' ? 'breaks the earth' : 'not known'} (${says})`
+
+const sourcesOf = (known: KnownClass, links: readonly Link[]): Source[] =>
+  uniqueSources([...known.sources, classes, everyLink, ...links.flatMap(({ sources }) => sources)])
+
+function lost(known: KnownClass, links: readonly Link[]): Text {
+  const broken = links.filter(({ carries }) => carries === 'no')
+  return {
+    title: `Class I (${known.from}) needs an earth, and it is lost at the ${listText(broken.map(({ name, says }) => `${name} (${says})`))}`,
+    why: 'After one fault inside, every metal part and the machine’s chassis can carry mains.',
+    working: links.map(linkLine),
+    action: `Do not connect it. Use a whole three-core cord set whose plug meets the socket’s earth contact, in an earthed socket, without an adapter; do not make up an earth by hand. ${qualifiedHands}`,
+    sources: sourcesOf(known, links),
+  }
+}
+
+function notKnown(known: KnownClass, links: readonly Link[]): Text {
+  const open = links.filter(({ carries }) => carries === 'not known')
+  return {
+    title: `Class I (${known.from}) needs an earth; not known: ${listText(open.map(({ name }) => name))}`,
+    why: 'After one fault inside, every metal part and the machine’s chassis can carry mains, unless each link carries the earth.',
+    working: links.map(linkLine),
+    action: `${open.map(({ name, says }) => `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${says}.`).join(' ')} Whether the socket’s own earth is connected is for a licensed electrician or another qualified person to test.`,
+    sources: sourcesOf(known, links),
+  }
+}
+
+const carried = (known: KnownClass, links: readonly Link[]): Text => ({
+  title: `Class I (${known.from}): every link described carries the earth`,
+  why: 'A fault inside then blows a fuse or trips the circuit, as long as the socket’s earth is connected.',
+  working: links.map(linkLine),
+  action: `Before first power have the earth resistance from plug to chassis measured. ${qualifiedHands}`,
+  sources: sourcesOf(known, links),
+})
+
+const classTwo = (known: KnownClass): Text => ({
+  title: `Class II (${known.from}): needs no earth`,
+  why: 'Its insulation is double or reinforced; a two-core cord is right.',
+  working: [],
+  action: 'Never add an earth by hand.',
+  sources: uniqueSources([...known.sources, classes]),
+})
+
+function classThree({ supply }: MainsSituation) {
+  const { windows } = supply.input
+  const claimed = windows.filter(({ max }) => max > extraLowVoltageMostV.value)
+  const sources = [classes, extraLowVoltageMostV.source, ratingPlate]
+  if (claimed.length > 0)
+    return judged.stop(() => ({
+      title: `Class III cannot take mains, yet its input is entered as ${listText(claimed.map(windowText), 'or')}`,
+      why: 'Class III equipment is built for extra-low voltage and has no insulation against mains: one of the two facts is wrong.',
+      working: [
+        `${volts(Math.max(...claimed.map(({ max }) => max)))} is more than ${volts(extraLowVoltageMostV.value)}`,
+      ],
+      action:
+        'Do not connect it. Read the plate again: the class (a square in a square is class II, a rhombus with III is class III) and the input voltage.',
+      sources,
+    }))
+  if (windows.length === 0)
+    return judged.unknown(() => ({
+      title: 'Class III takes extra-low voltage only; the input on the plate is not known',
+      why: 'Equipment of class III has no insulation against mains.',
+      working: [],
+      action: 'Read the input line of the plate and enter it. Never connect class III equipment to mains.',
+      sources,
+    }))
+  return judged.clear(() => ({
+    title: `Class III on ${listText(windows.map(windowText), 'or')} needs no earth`,
+    why: 'It takes extra-low voltage only, from a unit that is itself judged.',
+    working: [],
+    action: null,
+    sources,
+  }))
+}
+
+const classNotKnown = ({ supply }: MainsSituation): Text => ({
+  title: `Whether the supply needs an earth is not known: no class stated${supply.inlet === null ? ' and no inlet named' : isCaptive(supply.inlet) ? ', and a captive flex does not tell' : ''}`,
+  why: 'A class I supply without an earth can put mains on the machine’s chassis after one fault.',
+  working: [],
+  action:
+    'Look on the plate for a square inside a square (class II: no earth), or find the inlet: two pins mean class II, three mean class I. A metal case with a captive flex: count the cores.',
+  sources: [classes],
+})

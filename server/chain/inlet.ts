@@ -1,0 +1,80 @@
+import { connectorByName, connectorFits, inletByName } from '../reference/inlets.js'
+import { commonPractice, fromMemory } from '../reference/source.js'
+import { judging, type Text } from './judgement.js'
+import { isCaptive, isPlugIn } from './protectionClass.js'
+import type { MainsTopic } from './situation.js'
+import { qualifiedHands } from './words.js'
+
+const judged = judging('inlet')
+
+const sheets = fromMemory('IEC 60320-1 and IEC 60320-3', 'standard sheets of connectors and appliance inlets')
+const noCoupler = commonPractice('Captive flex', 'a flex led into the unit has no appliance coupler')
+
+/** Whether the cord's connector goes into the supply's appliance inlet. */
+export const inlet: MainsTopic = {
+  topic: 'inlet',
+  judge({ supply, cord }) {
+    if (supply.input.kind === 'dc') return []
+    const has = supply.inlet
+    const connector = cord?.connector?.trim() || null
+    const captive = isCaptive(has) || isPlugIn(has)
+    if (captive && (connector === null || isCaptive(connector))) return [judged.clear(captiveBoth)]
+    if (has === null || connector === null) return [judged.unknown(() => missing(has, connector))]
+    if (captive || isCaptive(connector)) return [judged.unknown(() => contradiction(has, connector))]
+    const mating = connectorFits(connector, has)
+    if (!mating) return [judged.unknown(() => notListed(has, connector))]
+    const text: Text = {
+      title: mating.fits
+        ? `A ${name(connector)} connector goes into the ${inletName(has)} inlet`
+        : `A ${name(connector)} connector does not go into the ${inletName(has)} inlet`,
+      why: mating.fits ? mating.why : `${mating.why} Forced or filed it makes poor contact, or leaves the earth out.`,
+      working: mating.doubt ? [mating.doubt] : [],
+      action: mating.fits
+        ? null
+        : `Buy a whole cord set with a ${inletByName(has)?.connector ?? 'matching'} connector; change neither connector nor inlet by hand. ${qualifiedHands}`,
+      sources: [...mating.sources],
+    }
+    return [mating.fits ? judged.clear(() => text) : judged.stop(() => text)]
+  },
+}
+
+const name = (connector: string): string => connectorByName(connector)?.connector ?? connector
+const inletName = (has: string): string => inletByName(has)?.inlet ?? has
+
+const captiveBoth = (): Text => ({
+  title: 'The flex is captive: there is no inlet to match',
+  why: 'Nothing can be plugged together wrongly here.',
+  working: [],
+  action: null,
+  sources: [noCoupler],
+})
+
+const missing = (has: string | null, connector: string | null): Text => ({
+  title:
+    has === null && connector === null
+      ? 'Neither the supply’s inlet nor the cord’s connector is known'
+      : has === null
+        ? `The supply’s inlet is not known; the cord has a ${connector} connector`
+        : `The cord’s connector is not known; the supply has a ${has} inlet`,
+  why: 'A connector of another pair does not go in, or goes in without its earth or at too high a temperature.',
+  working: [],
+  action:
+    'Compare the shapes: C14 is the usual three-pin inlet, C8 the figure of eight, C6 the clover leaf, C16 has a notch and a ridge for hot pins, C18 is a C14 without earth. A flex that cannot be pulled out is “captive”.',
+  sources: [sheets],
+})
+
+const contradiction = (has: string, connector: string): Text => ({
+  title: `A captive flex and a coupler exclude each other: inlet ${has}, connector ${connector}`,
+  why: 'One of the two facts belongs to another unit.',
+  working: [],
+  action: 'Look whether the flex can be pulled out of the supply, and enter both again.',
+  sources: [noCoupler],
+})
+
+const notListed = (has: string, connector: string): Text => ({
+  title: `Inlet “${has.slice(0, 30)}” with connector “${connector.slice(0, 30)}” is not in the table`,
+  why: 'Whether they mate, at what current and with what earth, cannot be told.',
+  working: [],
+  action: `Look for a number such as C13 or C14 moulded into them and enter it. An inlet of another system needs its own maker’s cord. ${qualifiedHands}`,
+  sources: [sheets],
+})

@@ -1,0 +1,82 @@
+import { apparentFromActiveVA, apparentPowerVA, inputFromOutputW } from '../physics/apparentPower.js'
+import { amperes, decimal, voltAmperes, volts, watts } from '../physics/quantity.js'
+import type { Source } from '../reference/source.js'
+import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../reference/thresholds.js'
+import type { PreparedSupply, Rail } from './situation.js'
+import { ratingPlate } from './words.js'
+
+/** What a supply takes from the mains at most. */
+export interface InputPower {
+  powerVA: number
+  /** how it was found, as the last words of a sentence */
+  basis: string
+  working: string[]
+  sources: Source[]
+}
+
+/**
+ * What a supply takes from the mains at most, from the best fact there is: VA printed; amperes times the lowest voltage of the plate,
+ * where they are drawn; watts over a power factor; output watts over an efficiency and a power factor.
+ * Null where the plate says none of them.
+ */
+export function inputPower({ input, technology, rails }: PreparedSupply): InputPower | null {
+  const { powerVA, currentA, powerW, windows } = input
+  if (powerVA !== null && powerVA > 0)
+    return {
+      powerVA,
+      basis: 'the VA on the plate',
+      working: [`plate: ${voltAmperes(powerVA)}`],
+      sources: [ratingPlate],
+    }
+  const lowestV = Math.min(...windows.map(({ min }) => min))
+  if (currentA !== null && currentA > 0 && lowestV > 0 && Number.isFinite(lowestV)) {
+    const product = apparentPowerVA(lowestV, currentA)
+    return {
+      powerVA: product,
+      basis: 'the amperes on the plate, which belong to its lowest voltage',
+      working: [`${volts(lowestV)} × ${amperes(currentA)} = ${voltAmperes(product)}`],
+      sources: [ratingPlate],
+    }
+  }
+  const factor = technology === 'transformer' ? transformerPowerFactor : switchModePowerFactor
+  const factorText = `power factor ${decimal(factor.value)}${technology === null ? ', taken low as it is not known whether it is a switch-mode supply' : ''}`
+  if (powerW !== null && powerW > 0) {
+    const apparent = apparentFromActiveVA(powerW, factor.value)
+    return {
+      powerVA: apparent,
+      basis: `the watts on the plate and a ${factorText}`,
+      working: [`${watts(powerW)} / ${decimal(factor.value)} = ${voltAmperes(apparent, 4, 'up')} (${factorText})`],
+      sources: [ratingPlate, factor.source],
+    }
+  }
+  const outputW = outputPowerW(rails)
+  if (outputW === null) return null
+  const takenW = inputFromOutputW(outputW, supplyEfficiency.value)
+  const apparent = apparentFromActiveVA(takenW, factor.value)
+  return {
+    powerVA: apparent,
+    basis: `its outputs, an efficiency of ${decimal(supplyEfficiency.value)} and a ${factorText}`,
+    working: [
+      `${watts(outputW)} / ${decimal(supplyEfficiency.value)} / ${decimal(factor.value)} = ${voltAmperes(apparent, 4, 'up')} (${factorText})`,
+    ],
+    sources: [ratingPlate, supplyEfficiency.source, factor.source],
+  }
+}
+
+/** What one rail gives at most [W], the lower of printed watts and volts times amperes; null where neither is known. */
+export function railPowerW({ voltageV, currentA, powerW }: Rail): number | null {
+  const product = currentA === null ? null : Math.abs(voltageV) * currentA
+  if (product === null || powerW === null) return product ?? powerW
+  return Math.min(product, powerW)
+}
+
+/** All outputs together [W]; null where there is none, or one is not known. */
+export function outputPowerW(rails: readonly Rail[]): number | null {
+  let sum = 0
+  for (const rail of rails) {
+    const power = railPowerW(rail)
+    if (power === null) return null
+    sum += power
+  }
+  return sum > 0 ? sum : null
+}

@@ -1,0 +1,88 @@
+import type { Source } from '../reference/source.js'
+import { type Finding, type Outcome, outcomes, type TopicName } from './finding.js'
+
+/** The words of a finding. */
+export interface Text {
+  /** one line, says the fact with its numbers */
+  title: string
+  /** what happens if it is ignored */
+  why: string
+  /** each calculation with its numbers and units, one per line */
+  working: string[]
+  /** what to do next; mains work says who may do it; null only where nothing is in conflict */
+  action: string | null
+  sources: Source[]
+}
+
+/** A decided outcome whose words are made only when someone reads them: a shelf decides a million and shows a few. */
+export interface Judgement {
+  readonly topic: TopicName
+  readonly outcome: Outcome
+  readonly say: () => Text
+}
+
+/** Makes the judgements of one topic. */
+export const judging = (topic: TopicName) => ({
+  /** Must not be connected as it stands. */
+  stop: (say: () => Text): Judgement => ({ topic, outcome: 'stop', say }),
+  /** Too little was entered to judge; the action says how to find out. */
+  unknown: (say: () => Text): Judgement => ({ topic, outcome: 'unknown', say }),
+  /** May go on with care. */
+  caution: (say: () => Text): Judgement => ({ topic, outcome: 'caution', say }),
+  /** No conflict in what was entered. */
+  clear: (say: () => Text): Judgement => ({ topic, outcome: 'clear', say }),
+})
+
+export const toFinding = ({ topic, outcome, say }: Judgement): Finding => ({ topic, outcome, ...say() })
+
+const rank: Record<Outcome, number> = { stop: 0, unknown: 1, caution: 2, clear: 3 }
+
+/** Orders outcomes worst first. */
+export const byWorst = (a: Outcome, b: Outcome): number => rank[a] - rank[b]
+
+/** The worst of some outcomes; undefined of none. */
+export function worstOf(judged: readonly { outcome: Outcome }[]): Outcome | undefined {
+  let worst: number = outcomes.length
+  for (const { outcome } of judged) if (rank[outcome] < worst) worst = rank[outcome]
+  return outcomes[worst]
+}
+
+/**
+ * Several judgements on one topic as one: the worst leads, the rest of its rank add their words,
+ * and the better ones stand in the working.
+ */
+export function together(judged: readonly Judgement[]): Judgement[] {
+  const worst = worstOf(judged)
+  const leading = judged.filter(({ outcome }) => outcome === worst)
+  const first = leading[0]
+  if (!first || judged.length === 1) return [...judged]
+  return [
+    {
+      topic: first.topic,
+      outcome: first.outcome,
+      say: () => {
+        const lead = leading.map(({ say }) => say())
+        const rest = judged.filter(({ outcome }) => outcome !== worst).map(({ say }) => say())
+        return {
+          title: unique(lead.map(({ title }) => title)).join('; '),
+          why: unique(lead.map(({ why }) => why)).join(' '),
+          working: unique([
+            ...lead.flatMap(({ working }) => working),
+            ...rest.flatMap(({ title, working }) => [...working, title]),
+          ]),
+          action: sentences(unique([...lead, ...rest].flatMap(({ action }) => action ?? []))),
+          sources: uniqueSources([...lead, ...rest].flatMap(({ sources }) => sources)),
+        }
+      },
+    },
+  ]
+}
+
+const sentences = (actions: string[]): string | null => (actions.length ? actions.join(' ') : null)
+
+export const unique = (texts: string[]): string[] => [...new Set(texts)]
+
+export function uniqueSources(sources: readonly Source[]): Source[] {
+  const seen = new Map(sources.map((source) => [`${source.kind} ${source.title} ${source.detail}`, source]))
+  return [...seen.values()]
+}

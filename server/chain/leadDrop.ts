@@ -1,0 +1,112 @@
+import { awgAreaMm2, dropV, loopResistanceOhm } from '../physics/conductor.js'
+import { amperes, decimal, ohms, percent, plain, volts } from '../physics/quantity.js'
+import { atMost } from '../physics/tolerance.js'
+import { copperResistivity, leadDropStopAbove } from '../reference/thresholds.js'
+import type { Outcome } from './finding.js'
+import { type Judgement, judging, type Text } from './judgement.js'
+import { drawnA, ends } from './matchRails.js'
+import { toleranceOf } from './outputVoltage.js'
+import { railText } from './railText.js'
+import type { Lead } from './request.js'
+import type { PairSituation, PairTopic, RailPair } from './situation.js'
+import { measuredThere, ratingPlate } from './words.js'
+
+const judged = judging('lead-drop')
+
+/** Whether the lead between supply and machine leaves enough of the voltage. */
+export const leadDrop: PairTopic = {
+  topic: 'lead-drop',
+  judge(situation) {
+    const { lead } = situation.supply
+    if (!lead) return []
+    const areaMm2 = leadArea(lead)
+    if (areaMm2 === null || situation.pairs.length === 0) return [judged.unknown(() => missing(lead, areaMm2, null))]
+    return situation.pairs.map((pair) => judgePair(situation, lead, areaMm2, pair))
+  },
+}
+
+/** Cross-section of a lead [mm²], as stated or by its gauge; null where neither is known. */
+export const leadArea = ({ areaMm2, awg }: Pick<Lead, 'areaMm2' | 'awg'>): number | null =>
+  areaMm2 ?? (awg == null ? null : awgAreaMm2(awg))
+
+function judgePair(situation: PairSituation, lead: Lead, areaMm2: number, pair: RailPair): Judgement {
+  const { device } = pair
+  const currentA = drawnA(device)
+  const wantedV = Math.min(...ends(device).map(Math.abs))
+  const suppliedV = startV(situation, pair)
+  if (currentA === null || !(wantedV > 0) || suppliedV === null)
+    return judged.unknown(() => missing(lead, areaMm2, pair))
+  const resistanceOhm = loopResistanceOhm(lead.lengthM, areaMm2, copperResistivity.value)
+  const lostV = dropV(currentA, resistanceOhm)
+  const share = lostV / wantedV
+  const tolerance = toleranceOf(device, situation.device)
+  const leftV = suppliedV.value - lostV
+  const leastV = wantedV * (1 - tolerance.share)
+  const outcome: Outcome = !atMost(share, leadDropStopAbove.value)
+    ? 'stop'
+    : atMost(leastV, leftV)
+      ? 'clear'
+      : 'caution'
+  return {
+    topic: 'lead-drop',
+    outcome,
+    say: (): Text => {
+      const figures = `${plain(lead.lengthM, 'm')} of ${plain(areaMm2, 'mm²', 3)} loses ${volts(lostV, 3, 'up')} (${percent(share, 3, 'up')}) at ${amperes(currentA, 3, 'up')}`
+      const working = [
+        ...(lead.areaMm2 == null && lead.awg != null ? [`AWG ${decimal(lead.awg)} = ${plain(areaMm2, 'mm²')}`] : []),
+        `R = ${copperResistivity.value} ${copperResistivity.unit} × 2 × ${plain(lead.lengthM, 'm')} / ${plain(areaMm2, 'mm²')} = ${ohms(resistanceOhm)} at 20 °C`,
+        `drop = ${amperes(currentA)} × ${ohms(resistanceOhm)} = ${volts(lostV)}`,
+        `at the machine: ${volts(suppliedV.value)} − ${volts(lostV)} = ${volts(leftV, 4, 'down')}; it wants at least ${volts(wantedV)} × (1 − ${percent(tolerance.share)}) = ${volts(leastV)}`,
+      ]
+      const sources = [copperResistivity.source, suppliedV.measured ? measuredThere : ratingPlate, tolerance.source]
+      if (outcome === 'stop')
+        return {
+          title: `${figures}: more than ${percent(leadDropStopAbove.value)}`,
+          why: 'The machine starves behind a supply that measures right.',
+          working,
+          action: 'Use a shorter or a thicker lead.',
+          sources: [...sources, leadDropStopAbove.source],
+        }
+      if (outcome === 'caution')
+        return {
+          title: `${figures}: the machine gets ${volts(leftV, 3, 'down')} of the ${volts(leastV)} it wants at least`,
+          why: 'It may reset or misread when it draws most.',
+          working,
+          action: 'Measure the voltage at the machine’s end under load; prefer a shorter or a thicker lead.',
+          sources,
+        }
+      return {
+        title: `${figures}: the machine gets ${volts(leftV, 4, 'down')} for ${railText(device)}`,
+        why: 'It stays within the machine’s tolerance.',
+        working,
+        action: null,
+        sources,
+      }
+    },
+  }
+}
+
+/** The voltage at the supply's end of the lead [V]: measured loaded where there is one output, else the plate's. */
+function startV({ supply }: PairSituation, pair: RailPair): { value: number; measured: boolean } | null {
+  if (!pair.supply) return null
+  const { loadedV } = supply.measured
+  if (loadedV != null && supply.rails.length === 1) return { value: Math.abs(loadedV), measured: true }
+  return { value: Math.min(...ends(pair.supply).map(Math.abs)), measured: false }
+}
+
+function missing(lead: Lead, areaMm2: number | null, pair: RailPair | null): Text {
+  const about = pair ? ` for ${railText(pair.device)}` : ''
+  return {
+    title:
+      areaMm2 === null
+        ? `What ${plain(lead.lengthM, 'm')} of lead loses is not known: its size is missing`
+        : `What ${plain(lead.lengthM, 'm')} of ${plain(areaMm2, 'mm²', 3)} loses${about} is not known: voltage or current is missing`,
+    why: 'A long thin lead can starve a machine behind a supply that measures right.',
+    working: [],
+    action:
+      areaMm2 === null
+        ? 'Read the print on the lead (AWG 18, 2 × 0.75 mm²) and enter it; or measure the voltage at both ends under load.'
+        : 'Enter the voltage and the amperes the machine wants, and what the supply gives.',
+    sources: [copperResistivity.source],
+  }
+}

@@ -1,0 +1,206 @@
+import { fluxRatio, voltageAtRatedFlux } from '../physics/flux.js'
+import { decimal, hertz, percent, volts } from '../physics/quantity.js'
+import { atMost } from '../physics/tolerance.js'
+import { homeFrequenciesOf, homeFrequencySource } from '../reference/homeFrequencies.js'
+import { commonPractice } from '../reference/source.js'
+import { fluxClear, fluxStopAbove, frequencyMatch, speedFollowsFrequency } from '../reference/thresholds.js'
+import type { Outcome } from './finding.js'
+import { type Judgement, judging, type Text, uniqueSources } from './judgement.js'
+import { windowsInUse } from './plateWindow.js'
+import type { VoltageWindow } from './request.js'
+import type { MainsSituation, MainsTopic } from './situation.js'
+import { listText, qualifiedHands, ratingPlate } from './words.js'
+
+const judged = judging('mains-frequency')
+
+const rectifiesFirst = commonPractice(
+  'Switch-mode supplies and frequency',
+  'the mains is rectified before anything else, so 50 Hz and 60 Hz are the same to it',
+)
+
+/** Whether the frequency of the mains suits what is inside the supply. */
+export const mainsFrequency: MainsTopic = {
+  topic: 'mains-frequency',
+  judge(situation) {
+    const { supply, reach } = situation
+    if (supply.input.kind === 'dc') return []
+    if (supply.technology === 'switch-mode') return [judged.clear(() => switchMode(situation))]
+    const siteHz = reach.frequencyHz
+    if (siteHz === null) return [judged.unknown(() => frequencyNotKnown(situation))]
+    const { windows } = windowsInUse(supply.input)
+    const plates = windows.length > 0 ? windows : [null]
+    const each = plates.map((window) => judgeWindow(situation, siteHz, window))
+    const first = each[0]
+    if (!first) return []
+    if (each.every(({ outcome }) => outcome === first.outcome)) return [first]
+    return [judged.unknown(() => dependsOnSelector(each))]
+  },
+}
+
+function judgeWindow(situation: MainsSituation, siteHz: number, window: VoltageWindow | null): Judgement {
+  const { supply, reach } = situation
+  const plate = plateFrequencies(supply.input.frequenciesHz, window)
+  if (!plate) return judged.unknown(() => plateSaysNothing(situation, siteHz))
+  const { frequenciesHz, assumed } = plate
+  const notes = [...(assumed ? [assumed] : []), ...speedNote(situation, siteHz, frequenciesHz)]
+  const sources = uniqueSources([
+    ratingPlate,
+    ...(assumed ? [homeFrequencySource] : []),
+    ...(situation.device?.turns ? [speedFollowsFrequency] : []),
+  ])
+  if (frequenciesHz.some((hz) => Math.abs(siteHz - hz) <= frequencyMatch.value * hz))
+    return judged.clear(() => ({
+      title: assumed
+        ? `The plate names no frequency; ${hertz(siteHz)} is what its voltage is used with at home`
+        : `${hertz(siteHz)} stands on the plate: ${listText(frequenciesHz.map((hz) => hertz(hz)))}`,
+      why: 'A supply on the frequency it was made for carries the flux it was made for.',
+      working: notes,
+      action: null,
+      sources: uniqueSources([...sources, frequencyMatch.source]),
+    }))
+  const voltageV = reach.voltageV
+  const lowestHz = Math.min(...frequenciesHz)
+  if (voltageV === null || window === null) return judged.unknown(() => fluxNotKnown(situation, siteHz, frequenciesHz))
+  const ratio = fluxRatio(voltageV, siteHz, window.max, lowestHz)
+  const outcome = fluxOutcome(ratio, supply.technology === 'transformer')
+  return {
+    topic: 'mains-frequency',
+    outcome,
+    say: () => {
+      const text = fluxWords({ outcome, ratio, voltageV, siteHz, ratedV: window.max, ratedHz: lowestHz })
+      return { ...text, working: [...text.working, ...notes], sources: uniqueSources([...sources, ...text.sources]) }
+    },
+  }
+}
+
+/** A flux above the plate's is judged only of what is known to be a transformer: else it may be a switch-mode supply. */
+function fluxOutcome(ratio: number, transformer: boolean): Outcome {
+  if (atMost(ratio, fluxClear.value)) return 'clear'
+  if (!transformer) return 'unknown'
+  return atMost(ratio, fluxStopAbove.value) ? 'caution' : 'stop'
+}
+
+/** What the plate lists, else what the home regions of its voltage have, with the sentence that says so. */
+function plateFrequencies(
+  printedHz: readonly number[],
+  window: VoltageWindow | null,
+): { frequenciesHz: readonly number[]; assumed: string | null } | null {
+  if (printedHz.length > 0) return { frequenciesHz: printedHz, assumed: null }
+  if (!window) return null
+  const homes = [homeFrequenciesOf(window.min), homeFrequenciesOf(window.max)].filter((home) => home !== undefined)
+  if (homes.length === 0) return null
+  const frequenciesHz = [...new Set(homes.flatMap((home) => home.frequenciesHz))].toSorted((a, b) => a - b)
+  const regions = [...new Set(homes.map((home) => home.regions))]
+  return {
+    frequenciesHz,
+    assumed: `no frequency on the plate: taken as ${listText(frequenciesHz.map((hz) => hertz(hz)))}, as in ${listText(regions)}`,
+  }
+}
+
+function speedNote({ device }: MainsSituation, siteHz: number, frequenciesHz: readonly number[]): string[] {
+  if (!device?.turns) return []
+  return frequenciesHz
+    .filter((hz) => Math.abs(siteHz - hz) > frequencyMatch.value * hz)
+    .map(
+      (hz) =>
+        `a synchronous motor or clock made for ${hertz(hz)} turns at ${hertz(siteHz)} / ${hertz(hz)} = ${percent(siteHz / hz)} of its speed`,
+    )
+}
+
+interface Flux {
+  outcome: Outcome
+  ratio: number
+  voltageV: number
+  siteHz: number
+  ratedV: number
+  ratedHz: number
+}
+
+function fluxWords({ outcome, ratio, voltageV, siteHz, ratedV, ratedHz }: Flux): Text {
+  const rightV = voltageAtRatedFlux(siteHz, ratedV, ratedHz)
+  const working = [
+    `flux ratio r = (${volts(voltageV)} / ${hertz(siteHz)}) / (${volts(ratedV)} / ${hertz(ratedHz)}) = ${decimal(ratio, 4, 'up')}`,
+    `r = 1 at ${volts(ratedV)} × ${hertz(siteHz)} / ${hertz(ratedHz)} = ${volts(rightV)}`,
+  ]
+  const figures = `${volts(voltageV)} ${hertz(siteHz)} puts ${decimal(ratio, 3, 'up')} times the plate’s flux into a transformer`
+  switch (outcome) {
+    case 'clear':
+      return {
+        title: `${figures}: no more than it was made for`,
+        why: 'A core that carries no more flux than rated neither saturates nor overheats.',
+        working,
+        action: null,
+        sources: [fluxClear.source],
+      }
+    case 'caution':
+      return {
+        title: `${figures}: a little over what it was made for`,
+        why: 'A small transformer runs near saturation already: it will hum more and run hotter.',
+        working: [...working, `at most ${decimal(fluxStopAbove.value)} for a small transformer`],
+        action: `Run it for short, attended periods at first and feel for heat with the plug pulled; at ${volts(rightV, 4, 'down')} the flux would be as rated.`,
+        sources: [fluxClear.source, fluxStopAbove.source],
+      }
+    case 'stop':
+      return {
+        title: `${figures}: it saturates`,
+        why: 'The magnetising current rises far more than the flux: the winding overheats, even with no load.',
+        working: [...working, `more than ${decimal(fluxStopAbove.value)}`],
+        action: `Do not run it on this mains. Use a supply whose plate names ${hertz(siteHz)}, or feed it no more than ${volts(rightV, 4, 'down')} through a transformer of that output: its own outputs then fall in the same proportion. No converter of this kind changes the frequency. ${qualifiedHands}`,
+        sources: [fluxClear.source, fluxStopAbove.source],
+      }
+    case 'unknown':
+      return {
+        title: `${figures}; whether it has one is not known`,
+        why: 'A switch-mode supply does not mind the frequency; a transformer at more than its rated flux hums, overheats and may burn out.',
+        working,
+        action: `${tellApart} For a transformer, ${volts(rightV, 4, 'down')} would be right.`,
+        sources: [fluxClear.source, fluxStopAbove.source, rectifiesFirst],
+      }
+  }
+}
+
+const tellApart =
+  'Find out whether it is a switch-mode or a transformer supply: a transformer is heavy for its power (a kilogram for some 20 W), names one mains voltage, and hums; a switch-mode supply is light, often names 100 V to 240 V, and often says “switching” on the plate.'
+
+const switchMode = ({ reach }: MainsSituation): Text => ({
+  title: `A switch-mode supply does not mind ${reach.frequencyHz === null ? 'the mains frequency' : hertz(reach.frequencyHz)}`,
+  why: 'It rectifies the mains first; 50 Hz and 60 Hz are the same to what follows.',
+  working: [],
+  action: null,
+  sources: [rectifiesFirst],
+})
+
+const frequencyNotKnown = ({ supply }: MainsSituation): Text => ({
+  title: `The mains frequency is not known${supply.input.frequenciesHz.length > 0 ? `; the plate names ${listText(supply.input.frequenciesHz.map((hz) => hertz(hz)))}` : ''}`,
+  why: 'A 60 Hz transformer on 50 Hz carries a fifth more flux and may overheat.',
+  working: [],
+  action: `Enter the country, or the frequency, of the place where it will be used. ${tellApart}`,
+  sources: [fluxClear.source, ratingPlate],
+})
+
+const plateSaysNothing = ({ supply }: MainsSituation, siteHz: number): Text => ({
+  title: `Which frequency the supply is made for is not known; the mains has ${hertz(siteHz)}`,
+  why: 'A 60 Hz transformer on 50 Hz carries a fifth more flux and may overheat.',
+  working: [],
+  action: `Read the input line of the rating plate and enter its voltage and frequency (50 Hz, 60 Hz, 50/60 Hz).${supply.technology === null ? ` ${tellApart}` : ''}`,
+  sources: [fluxClear.source, ratingPlate],
+})
+
+const fluxNotKnown = ({ reach }: MainsSituation, siteHz: number, frequenciesHz: readonly number[]): Text => ({
+  title: `${hertz(siteHz)} is not on the plate (${listText(frequenciesHz.map((hz) => hertz(hz)))}); ${reach.voltageV === null ? 'the voltage that reaches it' : 'the voltage on the plate'} is not known`,
+  why: 'What a transformer carries depends on voltage over frequency; with one of them missing nobody can tell.',
+  working: [],
+  action: `Enter the input voltage on the plate and the mains voltage. ${tellApart}`,
+  sources: [fluxClear.source, ratingPlate],
+})
+
+const dependsOnSelector = (each: readonly Judgement[]): Text => {
+  const texts = each.map(({ say }) => say())
+  return {
+    title: `Whether the frequency suits depends on where the selector stands: ${texts.map(({ title }) => title).join('; ')}`,
+    why: 'The flux follows the voltage the winding is set for.',
+    working: texts.flatMap(({ working }) => working),
+    action: 'With the cord unplugged, read where the selector stands and enter it.',
+    sources: uniqueSources(texts.flatMap(({ sources }) => sources)),
+  }
+}

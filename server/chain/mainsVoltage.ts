@@ -1,0 +1,237 @@
+import { doublerVoltageV } from '../physics/doubler.js'
+import { decimal, percent, volts } from '../physics/quantity.js'
+import { nominalMatch, voltageCautionBelow, voltageStopAbove, voltageStopBelow } from '../reference/thresholds.js'
+import { judging, type Text, uniqueSources } from './judgement.js'
+import { windowsInUse } from './plateWindow.js'
+import type { VoltageWindow } from './request.js'
+import type { MainsSituation, MainsTopic } from './situation.js'
+import { outcomeOf, testedTop, type WindowFit, windowAgainstMains } from './windowAgainstMains.js'
+import { listText, qualifiedHands, ratingPlate, windowText } from './words.js'
+
+const judged = judging('mains-voltage')
+
+/** Whether the supply may meet the voltage that reaches it. */
+export const mainsVoltage: MainsTopic = {
+  topic: 'mains-voltage',
+  judge(situation) {
+    const { supply, reach } = situation
+    const { input } = supply
+    if (input.kind === 'dc') return [judged.stop(() => directCurrentInput(situation))]
+    if (input.threePhase) return [judged.stop(threePhaseInput)]
+    const inUse = windowsInUse(input)
+    if (inUse.decidedBy === 'nothing') return [judged.unknown(() => plateSaysNothing(situation))]
+    const voltageV = reach.voltageV
+    if (voltageV === null) return [judged.unknown(() => mainsNotKnown(situation, inUse.windows))]
+    const band = reach.minV === null || reach.maxV === null ? null : { minV: reach.minV, maxV: reach.maxV }
+    const fitted = inUse.windows.map((window) => ({ window, fit: windowAgainstMains(window, voltageV, band) }))
+    const [only] = fitted
+    if (only && (inUse.decidedBy === 'one' || inUse.decidedBy === 'position')) {
+      const at = { ...only, voltageV, situation }
+      return [{ topic: 'mains-voltage', outcome: outcomeOf[only.fit], say: () => windowWords(at) }]
+    }
+    const say = (): Text => selectorWords(situation, voltageV, fitted, inUse.decidedBy === 'contradiction')
+    return [fitted.every(({ fit }) => outcomeOf[fit] === 'stop') ? judged.stop(say) : judged.unknown(say)]
+  },
+}
+
+/** "230 V mains", or "the converter's 120 V". */
+const named = ({ reach }: MainsSituation, voltageV: number): string =>
+  reach.through === 'converter' ? `the converter’s ${volts(voltageV)}` : `${volts(voltageV)} mains`
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+interface At {
+  situation: MainsSituation
+  window: VoltageWindow
+  voltageV: number
+  fit: WindowFit
+}
+
+function windowWords(at: At): Text {
+  const { situation, window, voltageV, fit } = at
+  const { minV, maxV, sources } = situation.reach
+  const mains = capital(named(situation, voltageV))
+  const plate = windowText(window)
+  const tested = testedTop(window)
+  const bandLine = minV === null || maxV === null ? [] : [`band at the site: ${volts(minV)} to ${volts(maxV)}`]
+  switch (fit) {
+    case 'made for it':
+      return {
+        title: `${mains} is what the plate names: ${plate}`,
+        why: 'A supply on the mains it was made for works within its limits.',
+        working: [
+          window.min === window.max
+            ? `|${volts(voltageV)} − ${volts(window.max)}| / ${volts(voltageV)} = ${percent(Math.abs(voltageV - window.max) / voltageV)}, within ${percent(nominalMatch.value)}`
+            : `${volts(voltageV)} lies in ${plate}, give or take ${percent(nominalMatch.value)}`,
+          ...bandLine,
+        ],
+        action: null,
+        sources: uniqueSources([ratingPlate, nominalMatch.source, ...sources]),
+      }
+    case 'far too high':
+      return {
+        title: `${mains} is ${decimal(voltageV / window.max, 3)} times the ${volts(window.max)} the ${bySelector(situation) ? 'selector is set to' : 'plate allows'}`,
+        why: tooHigh(at),
+        working: [
+          `${volts(voltageV)} / ${volts(window.max)} = ${decimal(voltageV / window.max, 3)}, more than ${decimal(voltageStopAbove.value)}`,
+          ...doubling(at),
+          ...bandLine,
+        ],
+        action: bySelector(situation)
+          ? `Do not connect it. With the cord unplugged, set the selector to the position for ${volts(voltageV)} if it has one, check the setting twice, and enter it here again.`
+          : `Do not connect it to ${named(situation, voltageV)}. Use a supply whose plate includes ${volts(voltageV)}, or a converter with an output of ${plate}. ${qualifiedHands}`,
+        sources: uniqueSources([ratingPlate, voltageStopAbove.source, ...sources]),
+      }
+    case 'far too low':
+      return {
+        title: `${mains} is only ${decimal(voltageV / window.min, 3)} of the ${volts(window.min)} the ${bySelector(situation) ? 'selector is set to' : 'plate asks for'}`,
+        why: 'It will not run, or only in fits and starts; a motor or relay in it may hang and overheat. The low voltage itself adds no shock hazard beyond that of any mains.',
+        working: [
+          `${volts(voltageV)} / ${volts(window.min)} = ${decimal(voltageV / window.min, 3)}, less than ${decimal(voltageStopBelow.value)}`,
+          ...bandLine,
+        ],
+        action: bySelector(situation)
+          ? `With the cord unplugged, set the selector to the position for ${volts(voltageV)} if it has one, and enter it here again.`
+          : `Use a supply whose plate includes ${volts(voltageV)}, or a converter with an output of ${plate}. ${qualifiedHands}`,
+        sources: uniqueSources([ratingPlate, voltageStopBelow.source, ...sources]),
+      }
+    case 'beyond its test':
+      return {
+        title: `${mains} may rise to ${volts(maxV ?? voltageV)}; a plate of ${plate} was tested up to ${volts(tested.testedV)}`,
+        why: 'On the high side of the band it runs hotter than its type test proved, and old insulation and capacitors have the least in hand.',
+        working: [
+          `${volts(window.max === 230 || tested.testedV !== 253 ? window.max : 230)} × ${decimal(1 + tested.above)} = ${volts(tested.testedV)}`,
+          ...bandLine,
+        ],
+        action:
+          'Measure the mains where it will be used, at a quiet hour too; keep first runs short and attended, feel for heat with the plug pulled. Where the voltage stands near the top, use a supply made for this mains.',
+        sources: uniqueSources([ratingPlate, ...tested.sources, ...sources]),
+      }
+    case 'may drop out':
+      return {
+        title: `${mains} may fall to ${volts(minV ?? voltageV)}; a plate of ${plate} was tested down to ${volts(window.min * voltageCautionBelow.value)}`,
+        why: 'On the low side of the band the output may sag or drop out under load.',
+        working: [
+          `${volts(window.min)} × ${decimal(voltageCautionBelow.value)} = ${volts(window.min * voltageCautionBelow.value)}`,
+          ...bandLine,
+        ],
+        action:
+          'Measure the output under load when the mains is low, and treat odd resets of the machine as a sign of it.',
+        sources: uniqueSources([ratingPlate, voltageCautionBelow.source, ...sources]),
+      }
+    case 'within':
+      return {
+        title: `${mains} lies within what a plate of ${plate} was tested for`,
+        why: 'Both ends of the band stay inside the type test.',
+        working: [
+          ...bandLine,
+          `tested from ${volts(window.min * voltageCautionBelow.value)} to ${volts(tested.testedV)}`,
+        ],
+        action: null,
+        sources: uniqueSources([ratingPlate, ...tested.sources, ...sources]),
+      }
+    case 'band not known':
+      return {
+        title: `${mains} is near the plate’s ${plate}, but the mains behind the converter is not known`,
+        why: 'A converter passes on every percent the mains is high or low.',
+        working: [],
+        action: 'Enter the country, or the mains voltage, of the place where it will be used.',
+        sources: [ratingPlate],
+      }
+  }
+}
+
+const bySelector = ({ supply }: MainsSituation): boolean => supply.input.selectorV !== null
+
+function tooHigh({ situation, window, voltageV }: At): string {
+  const times = decimal(voltageV / window.max, 3)
+  if (situation.supply.technology === 'transformer')
+    return `The winding gets ${times} times its voltage: the core saturates, it overheats within minutes, and every output stands ${times} times too high.`
+  return bySelector(situation)
+    ? 'On the low setting the input works as a voltage doubler: the reservoir capacitors and switches get twice the voltage they are made for and may burst at once.'
+    : 'Input parts get more than they are made for: they may fail at once, loudly, and may pass the fault on to the machine.'
+}
+
+function doubling({ situation, voltageV }: At): string[] {
+  if (!bySelector(situation) || situation.supply.technology === 'transformer') return []
+  const meant = Math.SQRT2 * voltageV
+  return [
+    `voltage doubler: 2 × √2 × ${volts(voltageV)} = ${volts(doublerVoltageV(voltageV))} on capacitors meant for √2 × ${volts(voltageV)} = ${volts(meant)}`,
+  ]
+}
+
+function selectorWords(
+  situation: MainsSituation,
+  voltageV: number,
+  fitted: readonly { window: VoltageWindow; fit: WindowFit }[],
+  contradiction: boolean,
+): Text {
+  const each = fitted.map(({ window, fit }) => windowWords({ situation, voltageV, window, fit }))
+  const positions = fitted.map(({ window }) => windowText(window))
+  const suits = fitted.filter(({ fit }) => outcomeOf[fit] !== 'stop').map(({ window }) => windowText(window))
+  const mains = named(situation, voltageV)
+  const { selectorV } = situation.supply.input
+  const setting = selectorV === null ? '' : volts(selectorV)
+  return {
+    title: contradiction
+      ? `The selector is entered at ${setting}, which is none of the plate’s ${listText(positions.slice(0, -1))}`
+      : suits.length === 0
+        ? `No position of the selector suits ${mains}: ${listText(positions)}`
+        : `The plate names ${listText(positions)}; where the selector stands is not known`,
+    why:
+      suits.length === 0
+        ? 'Every setting puts the input outside what it is made for.'
+        : 'One position suits, another may destroy the supply the moment it is plugged in: a low setting on high mains puts twice the voltage on its capacitors.',
+    working: fitted.flatMap(({ window }, index) => [
+      `set to ${windowText(window)}: ${each[index]?.title ?? ''}`,
+      ...(each[index]?.working ?? []),
+    ]),
+    action:
+      suits.length === 0
+        ? `Do not connect it to ${mains}. Use a supply, or a converter output, that one of its positions names. ${qualifiedHands}`
+        : `With the cord unplugged, look for a switch or a turnable fuse drawer with these voltages, read where it stands, and enter it. It has to stand at ${listText(suits, 'or')}. A unit without a switch says on its plate that it sets itself; then enter the window that includes ${volts(voltageV)}.`,
+    sources: uniqueSources(each.flatMap(({ sources }) => sources)),
+  }
+}
+
+const directCurrentInput = ({ supply, reach }: MainsSituation): Text => {
+  const plate = listText(supply.input.windows.map(windowText), 'or')
+  return {
+    title: `The plate asks for ${plate ? `${plate} ` : ''}direct current, not for ${reach.voltageV === null ? 'mains' : `${volts(reach.voltageV)} mains`}`,
+    why: 'A unit made for a car, a battery or a USB socket has nothing in it that withstands mains: it fails at once and can put mains on the machine.',
+    working: [],
+    action: 'Never connect it to mains. Use a supply whose plate names the mains voltage.',
+    sources: [ratingPlate],
+  }
+}
+
+const threePhaseInput = (): Text => ({
+  title: 'The plate asks for three-phase mains',
+  why: 'A socket outlet gives one phase; the unit does not run from it, and its connection is part of the fixed wiring.',
+  working: [],
+  action: `Do not fit a plug to it. ${qualifiedHands}`,
+  sources: [ratingPlate],
+})
+
+const plateSaysNothing = ({ reach }: MainsSituation): Text => ({
+  title: `The input voltage of the supply is not known${reach.voltageV === null ? '' : `; it would meet ${volts(reach.voltageV)}`}`,
+  why: 'A supply for another mains voltage can be destroyed, and can destroy the machine, the moment it is plugged in.',
+  working: [],
+  action:
+    'Read the rating plate, underneath or beside the inlet, and enter its input line (INPUT, PRI, ~). Without a plate find the maker’s data by its part number. Do not try it out.',
+  sources: [ratingPlate],
+})
+
+const mainsNotKnown = ({ reach }: MainsSituation, windows: readonly VoltageWindow[]): Text => ({
+  title:
+    reach.through === 'converter'
+      ? `The converter’s output voltage is not known; the plate asks for ${listText(windows.map(windowText), 'or')}`
+      : `Where the supply will be used is not known; its plate asks for ${listText(windows.map(windowText), 'or')}`,
+  why: 'Without the mains voltage nobody can tell whether the supply may meet it.',
+  working: [],
+  action:
+    reach.through === 'converter'
+      ? 'Read the output voltage on the converter’s plate and enter it.'
+      : 'Enter the country, or the voltage and frequency, of the place where it will be used. In a country with several systems ask the house’s electrician or the electricity company which one the socket has.',
+  sources: [ratingPlate],
+})

@@ -1,0 +1,21 @@
+import type { VoltageWindow } from './request.js'
+
+/** Output voltages that converters are made with [V]. */
+const madeV = [100, 110, 115, 117, 120, 127, 200, 208, 220, 230, 240] as const
+
+/**
+ * The output voltage to ask of a converter for a plate: that of a plate with one voltage; in a range the usual output
+ * nearest its middle, else the middle. Of several windows the one nearest the mains. Null where the plate names none.
+ */
+export function nominalOutputV(windows: readonly VoltageWindow[], mainsV: number | null): number | null {
+  const distance = ({ min, max }: VoltageWindow): number =>
+    mainsV === null ? 0 : Math.max(min - mainsV, mainsV - max, 0)
+  const window = windows.toSorted((one, other) => distance(one) - distance(other))[0]
+  if (!window) return null
+  if (window.min === window.max) return window.min
+  const middle = (window.min + window.max) / 2
+  const [nearest] = madeV
+    .filter((voltageV) => voltageV >= window.min && voltageV <= window.max)
+    .toSorted((a, b) => Math.abs(a - middle) - Math.abs(b - middle))
+  return nearest ?? middle
+}

@@ -1,0 +1,200 @@
+import { amperes, decimal, percent, volts, watts } from '../physics/quantity.js'
+import { atMost } from '../physics/tolerance.js'
+import { commonPractice } from '../reference/source.js'
+import { measuredDemandHeadroom, plateDemandHeadroom } from '../reference/thresholds.js'
+import type { Outcome } from './finding.js'
+import { type Judgement, judging, type Text } from './judgement.js'
+import { drawnA, ratedA } from './matchRails.js'
+import { railText } from './railText.js'
+import type { DeviceRail, PairTopic, Rail, RailPair } from './situation.js'
+import { measuredThere, ratingPlate } from './words.js'
+
+const judged = judging('output-current')
+
+const fedHarder = commonPractice(
+  'Spare current',
+  'a supply gives what is drawn, so more on its plate is no conflict; but a fault in the machine is then fed harder',
+)
+
+/** Whether the supply gives the current each rail draws, and the power all of them draw. */
+export const outputCurrent: PairTopic = {
+  topic: 'output-current',
+  judge({ supply, device, pairs }) {
+    if (pairs.length === 0 || supply.rails.length === 0)
+      return [judged.unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
+    return [...pairs.map(judgePair), ...totalPower(supply.rails, device.rails)]
+  },
+}
+
+function judgePair(pair: RailPair): Judgement {
+  const { supply, device, sharedWith } = pair
+  const available = supply && ratedA(supply)
+  const demand = sumOf(sharedWith.map(drawnA))
+  if (supply === null || available === null || available === undefined || demand === null || !(demand > 0))
+    return judged.unknown(() => missing(pair, available ?? null, demand))
+  const measured = sharedWith.some(({ currentIs }) => currentIs === 'measured')
+  const ratio = available / demand
+  const outcome = outcomeOf(ratio, measured)
+  return {
+    topic: 'output-current',
+    outcome,
+    say: () => words({ supply, device, sharedWith, available, demand, ratio, measured, outcome }),
+  }
+}
+
+function outcomeOf(ratio: number, measured: boolean): Outcome {
+  if (!atMost(plateDemandHeadroom.value, ratio)) return 'stop'
+  return measured && !atMost(measuredDemandHeadroom.value, ratio) ? 'caution' : 'clear'
+}
+
+function sumOf(values: readonly (number | null)[]): number | null {
+  let sum = 0
+  for (const value of values) {
+    if (value === null) return null
+    sum += value
+  }
+  return sum
+}
+
+interface Compared {
+  supply: Rail
+  device: DeviceRail
+  sharedWith: readonly DeviceRail[]
+  available: number
+  demand: number
+  ratio: number
+  measured: boolean
+  outcome: Outcome
+}
+
+function words({ supply, device, sharedWith, available, demand, ratio, measured, outcome }: Compared): Text {
+  const shared =
+    sharedWith.length > 1 ? ` together with the machine’s ${sharedWith.length - 1} other of this voltage` : ''
+  const figures = `${railText(supply)}: the supply gives ${amperes(available, 4, 'down')}, the machine ${measured ? 'drew' : 'takes'} ${amperes(demand, 4, 'up')}${shared}`
+  const working = [
+    ...powerLine(supply, available, 'supply'),
+    ...powerLine(device, demand, 'machine'),
+    `${amperes(available, 4, 'down')} / ${amperes(demand, 4, 'up')} = ${decimal(ratio, 3, 'down')}`,
+  ]
+  const sources = measured
+    ? [ratingPlate, measuredThere, measuredDemandHeadroom.source]
+    : [ratingPlate, plateDemandHeadroom.source]
+  if (outcome === 'stop')
+    return {
+      title: `${figures}: too little`,
+      why: 'An overloaded supply sags, hiccups or overheats, and a sagging rail can corrupt what the machine writes.',
+      working,
+      action: `Use a supply that gives ${amperes(demand * (measured ? measuredDemandHeadroom.value : 1), 3, 'up')} or more at ${railText(device)}.`,
+      sources,
+    }
+  if (outcome === 'caution')
+    return {
+      title: `${figures} when measured: ${percent(ratio - 1, 3, 'down')} to spare`,
+      why: 'What was measured may not be the most it draws: start-up, motors and ageing come on top.',
+      working: [...working, `wanted for a measured current: ${decimal(measuredDemandHeadroom.value)}`],
+      action: `Prefer ${amperes(demand * measuredDemandHeadroom.value, 3, 'up')} or more; with this one watch the voltage at start-up.`,
+      sources,
+    }
+  return {
+    title: `${figures}: ${percent(1 - 1 / ratio, 3, 'down')} of its rating to spare`,
+    why: 'The machine draws what it needs. A fault in it is fed with all the supply has, so limit the current at first power-up.',
+    working,
+    action: ratio > 1 ? 'Limit the current at the first power-up: more is available than the machine needs.' : null,
+    sources: [...sources, fedHarder],
+  }
+}
+
+/** The line that says a current came from watts, where it did. */
+function powerLine(rail: Rail, currentA: number, of: 'supply' | 'machine'): string[] {
+  const { powerW, voltageV } = rail
+  if (powerW === null || rail.currentA === currentA) return []
+  const deciding = rail.currentA === null || Math.abs(powerW / Math.abs(voltageV) - currentA) < 1e-9
+  return deciding
+    ? [
+        `${of}: ${watts(powerW)} / ${volts(Math.abs(voltageV))} = ${amperes(currentA, 4, of === 'supply' ? 'down' : 'up')}`,
+      ]
+    : []
+}
+
+/**
+ * A power printed once among several outputs, and larger than that output's own volts times amperes, is the power of all of them together.
+ */
+function totalPower(rails: readonly Rail[], devices: readonly DeviceRail[]): Judgement[] {
+  if (rails.length < 2) return []
+  const stated = rails.filter(({ powerW }) => powerW !== null)
+  const [only] = stated
+  if (!only || stated.length !== 1 || only.powerW === null || only.currentA === null) return []
+  const totalW = only.powerW
+  if (atMost(totalW, Math.abs(only.voltageV) * only.currentA * 1.1)) return []
+  const demands = devices.map((device) => {
+    const current = drawnA(device)
+    return current === null ? null : Math.max(...[Math.abs(device.voltageV) * current, device.powerW ?? 0])
+  })
+  const demandW = sumOf(demands)
+  if (demandW === null || !(demandW > 0)) return []
+  const measured = devices.some(({ currentIs }) => currentIs === 'measured')
+  const ratio = totalW / demandW
+  const outcome = outcomeOf(ratio, measured)
+  return [
+    {
+      topic: 'output-current',
+      outcome,
+      say: () => ({
+        title: `All outputs together: the supply gives ${watts(totalW, 4, 'down')}, the machine takes ${watts(demandW, 4, 'up')}`,
+        why: 'Outputs that are each within their own rating can overload the supply together.',
+        working: [`${watts(totalW)} / ${watts(demandW, 4, 'up')} = ${decimal(ratio, 3, 'down')}`],
+        action:
+          outcome === 'clear'
+            ? null
+            : `Use a supply of ${watts(demandW * (measured ? measuredDemandHeadroom.value : 1), 3, 'up')} or more.`,
+        sources: [ratingPlate, measured ? measuredDemandHeadroom.source : plateDemandHeadroom.source],
+      }),
+    },
+  ]
+}
+
+function missing({ supply, device }: RailPair, available: number | null, demand: number | null): Text {
+  const supplyText =
+    available === null ? 'what the supply gives is not known' : `the supply gives ${amperes(available, 4, 'down')}`
+  const deviceText =
+    demand === null || !(demand > 0)
+      ? 'what the machine draws is not known'
+      : `the machine draws ${amperes(demand, 4, 'up')}`
+  return {
+    title: supply
+      ? `${railText(device)}: ${supplyText}, ${deviceText}`
+      : `${railText(device)}: no output to compare with; ${deviceText}`,
+    why: 'An overloaded supply sags, hiccups or overheats.',
+    working: [],
+    action: [
+      supply && available === null ? 'Read the amperes (or watts) on the output line of the supply’s plate.' : '',
+      demand === null || !(demand > 0)
+        ? 'Read the amperes beside the machine’s power socket or in its manual; or measure them on a current-limited bench supply, and enter them as measured.'
+        : '',
+      supply ? '' : 'Find a supply with this output first.',
+    ]
+      .filter((text) => text !== '')
+      .join(' '),
+    sources: [ratingPlate],
+  }
+}
+
+const sideMissing = (supply: boolean, device: boolean): Text => ({
+  title:
+    supply && device
+      ? 'Neither the current the supply gives nor the one the machine draws is known'
+      : supply
+        ? 'The current the supply gives is not known'
+        : 'The current the machine draws is not known',
+  why: 'An overloaded supply sags, hiccups or overheats.',
+  working: [],
+  action: [
+    supply ? 'Read the output line of the supply’s plate and enter its amperes.' : '',
+    device
+      ? 'Read the amperes beside the machine’s power socket or in its manual, or measure them on a current-limited bench supply.'
+      : '',
+  ]
+    .filter((text) => text !== '')
+    .join(' '),
+  sources: [ratingPlate],
+})

@@ -1,0 +1,77 @@
+import { commonPractice } from '../reference/source.js'
+import { type Judgement, judging, type Text } from './judgement.js'
+import { railText } from './railText.js'
+import type { PairTopic, RailPair } from './situation.js'
+import { ratingPlate } from './words.js'
+
+const judged = judging('output-kind')
+
+const kinds = commonPractice(
+  'Direct and alternating current',
+  'a machine with a rectifier inside wants ac and a machine without wants dc; few take both, and those say so',
+)
+
+/** Direct against alternating current, rail by rail. */
+export const outputKind: PairTopic = {
+  topic: 'output-kind',
+  judge({ supply, device, pairs }) {
+    if (pairs.length === 0 || supply.rails.length === 0)
+      return [judged.unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
+    return pairs.map(judgePair)
+  },
+}
+
+function judgePair(pair: RailPair): Judgement {
+  const { device, supply } = pair
+  if (device.kind === null || supply?.kind == null) return judged.unknown(() => kindMissing(pair))
+  if (device.kind === supply.kind)
+    return judged.clear(() => ({
+      title: `Both are ${device.kind}: the supply gives ${railText(supply)}, the machine wants ${railText(device)}`,
+      why: 'The kind of current agrees.',
+      working: [],
+      action: null,
+      sources: [ratingPlate],
+    }))
+  return judged.stop(() => ({
+    title: `The supply gives ${railText(supply)}; the machine wants ${railText(device)}`,
+    why:
+      supply.kind === 'ac'
+        ? 'Alternating current reverses on the machine’s circuits a hundred times a second and destroys them.'
+        : 'A transformer or an ac motor in the machine is a near short circuit for direct current; a machine that makes a negative voltage from ac loses it.',
+    working: [],
+    action: `Use a supply with ${device.kind === 'ac' ? 'an alternating (~)' : 'a direct (⎓)'} output. Do not add a rectifier, or leave one out, by guess.`,
+    sources: [kinds, ratingPlate],
+  }))
+}
+
+const howToFindOut =
+  'Look for ⎓ or “DC”, or for ~ or “AC”, beside the voltage on the plate. Of a supply: measure the output on the dc range and on the ac range, with nothing connected; dc reads near its voltage on the dc range and near nothing on the ac range, ac the other way round.'
+
+function kindMissing({ device, supply }: RailPair): Text {
+  return {
+    title: !supply
+      ? `No output of the supply matches the machine’s ${railText(device)}`
+      : device.kind === null && supply.kind === null
+        ? `Neither plate says whether ${railText(supply)} is ac or dc`
+        : device.kind === null
+          ? `The supply gives ${railText(supply)}; whether the machine wants ac or dc is not known`
+          : `The machine wants ${railText(device)}; whether the supply gives ac or dc is not known`,
+    why: 'Alternating current destroys a machine that wants direct current.',
+    working: [],
+    action: howToFindOut,
+    sources: [kinds],
+  }
+}
+
+const sideMissing = (supply: boolean, device: boolean): Text => ({
+  title:
+    supply && device
+      ? 'Neither what the supply gives nor what the machine wants is known'
+      : supply
+        ? 'What the supply gives is not known'
+        : 'What the machine wants is not known',
+  why: 'Alternating current destroys a machine that wants direct current.',
+  working: [],
+  action: `Enter ${supply ? 'the output line of the supply’s plate' : ''}${supply && device ? ' and ' : ''}${device ? 'what stands beside the machine’s power socket' : ''}. ${howToFindOut}`,
+  sources: [kinds],
+})

@@ -1,0 +1,31 @@
+import { nominalMatch } from '../reference/thresholds.js'
+import type { VoltageWindow } from './request.js'
+import type { PreparedInput } from './situation.js'
+
+export interface WindowsInUse {
+  /** the windows the supply may be working in now; empty: the plate says none */
+  windows: readonly VoltageWindow[]
+  /** 'one': it is the only one; 'position': the selector says so; 'open': several, position not given; 'contradiction': the position is none of them */
+  decidedBy: 'one' | 'position' | 'open' | 'contradiction' | 'nothing'
+}
+
+/** A window is one wide range, rather than a selector's position, from this ratio of its ends. */
+const wideRatio = 1.5
+
+/**
+ * Which of a plate's windows the supply works in now. Several windows are the positions of a selector.
+ * A selector set within a wide range decides by its own voltage.
+ */
+export function windowsInUse({ windows, selectorV }: PreparedInput): WindowsInUse {
+  if (selectorV === null)
+    return { windows, decidedBy: windows.length === 0 ? 'nothing' : windows.length === 1 ? 'one' : 'open' }
+  const set = { min: selectorV, max: selectorV }
+  if (windows.length === 0) return { windows: [set], decidedBy: 'position' }
+  const holding = windows
+    .filter(
+      ({ min, max }) => selectorV >= min * (1 - nominalMatch.value) && selectorV <= max * (1 + nominalMatch.value),
+    )
+    .toSorted((one, other) => one.max / one.min - other.max / other.min)[0]
+  if (!holding) return { windows: [...windows, set], decidedBy: 'contradiction' }
+  return { windows: [holding.max >= wideRatio * holding.min ? set : holding], decidedBy: 'position' }
+}

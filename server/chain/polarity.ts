@@ -1,0 +1,88 @@
+import { commonPractice, fromMemory } from '../reference/source.js'
+import { dcInvolved } from './dcInvolved.js'
+import { judging, type Text } from './judgement.js'
+import type { Polarity } from './request.js'
+import type { PairTopic } from './situation.js'
+import { measuredThere, ratingPlate } from './words.js'
+
+const judged = judging('polarity')
+
+const symbols = fromMemory(
+  'IEC 60417-5926',
+  'polarity of a dc power connector, drawn as sleeve and centre with their signs',
+)
+const reversed = commonPractice(
+  'Reversed supply',
+  'chips, capacitors and displays conduct the wrong way and fail within seconds',
+)
+
+/** Whether centre and sleeve of plug and jack carry the same sign. */
+export const polarity: PairTopic = {
+  topic: 'polarity',
+  judge(situation) {
+    if (!dcInvolved(situation)) return []
+    const { supply, device } = situation
+    const printed = supply.plug.polarity
+    const measured = supply.measured.polarity ?? null
+    const given = measured ?? printed
+    const wanted = device.jack.polarity
+    if (measured && printed && measured !== printed) return [judged.stop(() => disagreement(measured, printed))]
+    if (!given || !wanted) return [judged.unknown(() => missing(given, wanted))]
+    const from = measured ? 'measured' : 'as printed'
+    const sources = [measured ? measuredThere : ratingPlate, symbols]
+    if (given === wanted)
+      return [
+        judged.clear(() => ({
+          title: `Plug and jack are both ${words(given)} (plug ${from})`,
+          why: 'Centre and sleeve carry the same sign.',
+          working: [],
+          action: measured
+            ? null
+            : 'Confirm it with a meter before the machine is connected: a plug may have been changed.',
+          sources,
+        })),
+      ]
+    return [
+      judged.stop(() => ({
+        title: `The plug is ${words(given)} (${from}); the jack wants ${words(wanted)}`,
+        why: 'Reversed, the machine’s chips and capacitors fail within seconds.',
+        working: [],
+        action: `Do not connect the two. Use a supply or a made-up adaptor lead that is ${words(wanted)}, and measure it before the machine is connected.`,
+        sources: [...sources, reversed],
+      })),
+    ]
+  },
+}
+
+const words = (value: Polarity): string => (value === 'centre-positive' ? 'centre positive' : 'centre negative')
+
+const howToMeasure =
+  'Measure it with nothing connected: black lead on the sleeve, red lead on the centre, dc range. A plain reading means centre positive, a minus sign means centre negative.'
+
+const disagreement = (measured: Polarity, printed: Polarity): Text => ({
+  title: `The plug measures ${words(measured)}, but ${words(printed)} is printed`,
+  why: 'Either the plug was changed, or the meter leads were swapped: whichever it is, the next person who trusts the print destroys a machine.',
+  working: [],
+  action: `${howToMeasure} Measure a known battery first to be sure of the leads. If it holds, mark the supply and do not use it until plug or print is put right.`,
+  sources: [measuredThere, ratingPlate, symbols],
+})
+
+const missing = (given: Polarity | null, wanted: Polarity | null): Text => ({
+  title:
+    given || wanted
+      ? given
+        ? `The plug is ${words(given)}; which polarity the jack wants is not known`
+        : `The jack wants ${words(wanted ?? 'centre-positive')}; the polarity of the plug is not known`
+      : 'Neither the polarity of the plug nor that of the jack is known',
+  why: 'Reversed, the machine’s chips and capacitors fail within seconds.',
+  working: [],
+  action: [
+    given ? '' : `Plug: look for the drawing of two circles with + and −. ${howToMeasure}`,
+    wanted
+      ? ''
+      : 'Jack: look for the drawing beside it or in the manual; or follow it inside with the power off: the sleeve contact usually joins the chassis or the minus of the largest capacitor. On a connector with several pins find out pin by pin.',
+  ]
+    .filter((text) => text !== '')
+    .join(' '),
+  sources: [symbols, reversed],
+})

@@ -1,0 +1,54 @@
+import type { LabelInput } from '../plate/labelReading.js'
+import { extraLowVoltageMostV } from '../reference/thresholds.js'
+import { fromLabel, preparePlug, type ReadPlate, readLabel } from './prepareSupply.js'
+import type { Device, DeviceInput } from './request.js'
+import type { DeviceRail, PreparedDevice } from './situation.js'
+
+/**
+ * What is known of a machine: what the plate beside its power socket says, with the fields that were filled in by hand in front of it.
+ * A machine whose plate names mains and no low voltage is taken to want that mains voltage itself.
+ */
+export function prepareDevice(device: Device, read: ReadPlate): PreparedDevice {
+  const reading = readLabel(device.label, 'device', read)
+  const takes = (reading?.takes ?? []).map(
+    (rail): DeviceRail => ({ ...fromLabel(rail), currentIs: 'plate', tolerance: null }),
+  )
+  const printed = takes.length > 0 ? takes : mainsRails(reading?.input ?? null)
+  const rails = device.inputs?.length ? device.inputs.map(asRail) : printed
+  return {
+    reading,
+    rails,
+    takesMains: !device.inputs?.length && takes.length === 0 && rails.length > 0,
+    regulatedNeeded: device.regulatedNeeded ?? null,
+    jack: preparePlug(device.jack, reading?.polarity ?? null),
+    turns: device.label != null && turning.test(device.label.slice(0, 10_000)),
+  }
+}
+
+const asRail = ({ kind, voltageV, currentA, currentIs, tolerancePercent }: DeviceInput): DeviceRail => ({
+  kind,
+  voltageV,
+  voltageMaxV: null,
+  currentA: currentA ?? null,
+  powerW: null,
+  currentIs: currentIs ?? 'plate',
+  tolerance: tolerancePercent == null ? null : tolerancePercent / 100,
+})
+
+function mainsRails(input: LabelInput | null): DeviceRail[] {
+  const window = input?.voltages.find(({ max }) => max > extraLowVoltageMostV.value)
+  if (!input || !window) return []
+  return [
+    {
+      kind: input.kind,
+      voltageV: window.min,
+      voltageMaxV: window.max > window.min ? window.max : null,
+      currentA: input.currentA,
+      powerW: input.powerW ?? input.powerVA,
+      currentIs: 'plate',
+      tolerance: null,
+    },
+  ]
+}
+
+const turning = /motor|synchron|turntable|clock|gramophone|phono|uhr\b|horloge|plattenspieler/i

@@ -1,0 +1,81 @@
+import { bandFor, mainsOf } from '../reference/mains.js'
+import { commonPractice, type Source } from '../reference/source.js'
+import { frequencyMatch, nominalMatch } from '../reference/thresholds.js'
+import type { Site } from './request.js'
+import type { Mains, PreparedSite } from './situation.js'
+
+const near = (a: number, b: number, share: number): boolean => Math.abs(a - b) <= share * b
+
+const stated: Source = commonPractice('Site as entered', 'voltage and frequency as stated by the person who is there')
+
+/**
+ * The mains systems and sockets of a place. What is stated comes before what the country's list says;
+ * a country with several systems gives all that the stated facts do not rule out.
+ */
+export function prepareSite(site: Site): PreparedSite {
+  const country = site.country ? mainsOf(site.country) : undefined
+  const iso = country?.country ?? null
+  const sockets = site.socket ? [site.socket.trim().toUpperCase()] : (country?.sockets ?? [])
+  const systems = statedVoltage(listed(country?.systems ?? []), site, iso)
+  return { systems: statedFrequency(systems, site, iso), sockets, country: iso, sources: country?.sources ?? [] }
+}
+
+const listed = (
+  systems: readonly {
+    voltageV: number
+    frequencyHz: number
+    minV: number
+    maxV: number
+    bandSources: readonly Source[]
+  }[],
+): Mains[] =>
+  systems.map(({ voltageV, frequencyHz, minV, maxV, bandSources }) => ({
+    voltageV,
+    frequencyHz,
+    minV,
+    maxV,
+    sources: bandSources,
+  }))
+
+function statedVoltage(systems: Mains[], site: Site, country: string | null): Mains[] {
+  const voltageV = site.voltageV
+  if (voltageV == null) return systems
+  const same = systems.filter(
+    (system) => system.voltageV !== null && near(voltageV, system.voltageV, nominalMatch.value),
+  )
+  if (same.length > 0) return same.map((system) => ({ ...system, voltageV }))
+  const frequencies = [...new Set(systems.map(({ frequencyHz }) => frequencyHz))]
+  return (frequencies.length > 0 ? frequencies : [null]).map((frequencyHz) => withBand(voltageV, frequencyHz, country))
+}
+
+function statedFrequency(systems: Mains[], site: Site, country: string | null): Mains[] {
+  const frequencyHz = site.frequencyHz
+  if (frequencyHz == null) return systems.length > 0 ? systems : [nothing]
+  if (systems.length === 0) return [{ ...nothing, frequencyHz }]
+  const same = systems.filter(
+    (system) => system.frequencyHz !== null && near(frequencyHz, system.frequencyHz, frequencyMatch.value),
+  )
+  if (same.length > 0) return same.map((system) => ({ ...system, frequencyHz }))
+  const voltages = [...new Set(systems.map(({ voltageV }) => voltageV))]
+  return voltages.map((voltageV) =>
+    voltageV === null ? { ...nothing, frequencyHz } : withBand(voltageV, frequencyHz, country),
+  )
+}
+
+const nothing: Mains = { voltageV: null, frequencyHz: null, minV: null, maxV: null, sources: [] }
+
+/** Frequencies whose bands are taken together where the frequency is not known [Hz]. */
+const usualFrequenciesHz = [50, 60]
+
+function withBand(voltageV: number, frequencyHz: number | null, country: string | null): Mains {
+  const bands = (frequencyHz === null ? usualFrequenciesHz : [frequencyHz]).map((hz) =>
+    bandFor(voltageV, hz, country ?? undefined),
+  )
+  return {
+    voltageV,
+    frequencyHz,
+    minV: Math.min(...bands.map(({ minV }) => minV)),
+    maxV: Math.max(...bands.map(({ maxV }) => maxV)),
+    sources: [stated, ...bands.flatMap(({ sources }) => sources)],
+  }
+}

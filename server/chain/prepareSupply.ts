@@ -1,0 +1,87 @@
+import type { LabelRail, LabelReading } from '../plate/labelReading.js'
+import { dcPlugByName } from '../reference/dcPlugs.js'
+import type { DcPlug, Output, Supply } from './request.js'
+import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
+
+/** Reads a plate's text; `server/plate` has the one that is used. */
+export type ReadPlate = (text: string, of: 'supply' | 'device') => LabelReading
+
+/**
+ * What is known of a supply: what its plate says, with the fields that were filled in by hand in front of it.
+ * Made once per supply; nothing later reads text again.
+ */
+export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
+  const reading = readLabel(supply.label, 'supply', read)
+  const input = supply.input
+  const printed = reading?.input ?? null
+  const technology = supply.technology
+  return {
+    reading,
+    input: {
+      kind: printed?.kind ?? null,
+      windows: (input?.voltages?.length ? input.voltages : (printed?.voltages ?? [])).map(upright),
+      frequenciesHz: input?.frequenciesHz?.length ? input.frequenciesHz : (printed?.frequenciesHz ?? []),
+      currentA: input?.currentA ?? printed?.currentA ?? null,
+      powerVA: input?.powerVA ?? printed?.powerVA ?? null,
+      powerW: input?.powerW ?? printed?.powerW ?? null,
+      selectorV: input?.selectorV ?? null,
+      threePhase: saysThreePhase(supply.label),
+    },
+    technology: technology == null || technology === 'unknown' ? null : technology,
+    regulated: supply.regulated ?? null,
+    protectionClass: supply.protectionClass ?? reading?.protectionClass ?? null,
+    inlet: supply.inlet?.trim() || null,
+    rails: supply.outputs?.length ? supply.outputs.map(asRail) : (reading?.outputs ?? []).map(fromLabel),
+    plug: preparePlug(supply.plug, reading?.polarity ?? null),
+    lead: supply.lead ?? null,
+    fuse: { fitted: supply.fuse?.trim() || null, prescribed: reading?.fuse ?? null },
+    measured: supply.measured ?? {},
+  }
+}
+
+export const readLabel = (
+  text: string | null | undefined,
+  of: 'supply' | 'device',
+  read: ReadPlate,
+): LabelReading | null => (text?.trim() ? read(text, of) : null)
+
+export const upright = ({ min, max }: { min: number; max: number }) => ({
+  min: Math.min(min, max),
+  max: Math.max(min, max),
+})
+
+const asRail = ({ kind, voltageV, currentA, powerW }: Output): Rail => ({
+  kind,
+  voltageV,
+  voltageMaxV: null,
+  currentA: currentA ?? null,
+  powerW: powerW ?? null,
+})
+
+/** A printed rail; VA of an output count as its watts, which is exact for the heating value of its current. */
+export const fromLabel = ({ kind, voltageV, voltageMaxV, currentA, powerVA, powerW }: LabelRail): Rail => ({
+  kind,
+  voltageV,
+  voltageMaxV,
+  currentA,
+  powerW: powerW ?? powerVA,
+})
+
+/** A plug or jack with the sizes its name stands for and the polarity its plate prints, where the fields leave them open. */
+export function preparePlug(plug: DcPlug | null | undefined, printed: LabelReading['polarity']): PreparedPlug {
+  const name = plug?.name?.trim() || null
+  const row = name ? (dcPlugByName(name) ?? null) : null
+  return {
+    outerMm: plug?.outerMm ?? row?.outerMm ?? null,
+    innerMm: plug?.innerMm ?? row?.innerMm ?? null,
+    polarity: plug?.polarity ?? printed,
+    name,
+    row,
+  }
+}
+
+// "3~", "3N~ 400 V", "3 PH", words; neither "0.3~0.4 A" nor "3 ~ 12 V"
+const threePhase =
+  /(?:^|[^\d.,])3\s?(?:N\s?)?(?:[~∼](?!\s?\d{1,2}(?:\D|$))|PH\b|[- ]?phase)|three[- ]phase|drehstrom|triphas|trif[aá]s/i
+const saysThreePhase = (label: string | null | undefined): boolean =>
+  label != null && threePhase.test(label.slice(0, 10_000))

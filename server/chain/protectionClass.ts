@@ -1,0 +1,24 @@
+import { inletByName } from '../reference/inlets.js'
+import type { Source } from '../reference/source.js'
+import type { ProtectionClass } from './request.js'
+import type { PreparedSupply } from './situation.js'
+import { ratingPlate } from './words.js'
+
+export interface KnownClass {
+  protectionClass: ProtectionClass
+  /** where it was taken from, as the end of a sentence */
+  from: string
+  sources: readonly Source[]
+}
+
+/** Text of an inlet that is a flex led out of the unit, or a plug in the unit's own body. */
+export const isCaptive = (inlet: string | null): boolean => inlet !== null && /^captive$/i.test(inlet)
+export const isPlugIn = (inlet: string | null): boolean => inlet !== null && /^plug-?in$/i.test(inlet)
+
+/** Protection class of a supply: as stated, else what its inlet is made for; null where neither says. */
+export function protectionClassOf({ protectionClass, inlet }: PreparedSupply): KnownClass | null {
+  if (protectionClass) return { protectionClass, from: 'stated', sources: [ratingPlate] }
+  const pair = inlet === null ? undefined : inletByName(inlet)
+  if (!pair) return null
+  return { protectionClass: pair.protectionClass, from: `taken from its ${pair.inlet} inlet`, sources: pair.sources }
+}

@@ -1,0 +1,133 @@
+import type { LabelReading } from '../plate/labelReading.js'
+import type { DcPlugRow } from '../reference/dcPlugs.js'
+import type { Source } from '../reference/source.js'
+import type { TopicName } from './finding.js'
+import type { Judgement } from './judgement.js'
+import type { Converter, Cord, Lead, Measured, Polarity, ProtectionClass, VoltageWindow } from './request.js'
+
+/** One mains system that may be met at the site. What is not known is null. */
+export interface Mains {
+  voltageV: number | null
+  frequencyHz: number | null
+  /** the band of the voltage [V] */
+  minV: number | null
+  maxV: number | null
+  sources: readonly Source[]
+}
+
+export interface PreparedSite {
+  /** at least one; several where the country has several and the request does not say which */
+  systems: readonly Mains[]
+  /** IEC letters that may be met; empty: not known */
+  sockets: readonly string[]
+  /** ISO 3166-1 alpha-2, in capitals */
+  country: string | null
+  sources: readonly Source[]
+}
+
+/** One output of a supply, or one thing a machine wants. */
+export interface Rail {
+  kind: 'ac' | 'dc' | null
+  /** signed [V] */
+  voltageV: number
+  /** only for a printed range [V] */
+  voltageMaxV: number | null
+  currentA: number | null
+  /** printed power [W] */
+  powerW: number | null
+}
+
+export interface DeviceRail extends Rail {
+  currentIs: 'plate' | 'measured'
+  /** the machine's own tolerance as a share of its voltage [1] */
+  tolerance: number | null
+}
+
+export interface PreparedInput {
+  kind: 'ac' | 'dc' | null
+  windows: readonly VoltageWindow[]
+  frequenciesHz: readonly number[]
+  currentA: number | null
+  powerVA: number | null
+  powerW: number | null
+  selectorV: number | null
+  threePhase: boolean
+}
+
+export interface PreparedPlug {
+  outerMm: number | null
+  innerMm: number | null
+  polarity: Polarity | null
+  name: string | null
+  /** the table row the name stands for */
+  row: DcPlugRow | null
+}
+
+export interface PreparedSupply {
+  reading: LabelReading | null
+  input: PreparedInput
+  technology: 'switch-mode' | 'transformer' | null
+  regulated: boolean | null
+  protectionClass: ProtectionClass | null
+  inlet: string | null
+  rails: readonly Rail[]
+  plug: PreparedPlug
+  lead: Lead | null
+  /** marking of the fuse-link that is fitted, and what the plate prescribes */
+  fuse: { fitted: string | null; prescribed: string | null }
+  measured: Measured
+}
+
+export interface PreparedDevice {
+  reading: LabelReading | null
+  rails: readonly DeviceRail[]
+  /** true: its plate names mains, not a low voltage */
+  takesMains: boolean
+  regulatedNeeded: boolean | null
+  jack: PreparedPlug
+  /** its plate speaks of a motor, a clock or a turntable */
+  turns: boolean
+}
+
+/** What reaches the supply's input: the site's mains, or the converter's output. */
+export interface Reach extends Mains {
+  through: 'mains' | 'converter'
+}
+
+/** Everything the topics between wall and supply look at, for one mains system. */
+export interface MainsSituation {
+  site: PreparedSite
+  mains: Mains
+  reach: Reach
+  supply: PreparedSupply
+  cord: Cord | null
+  converter: Converter | null
+  device: PreparedDevice | null
+}
+
+/** A device rail with the supply rail it is matched to. */
+export interface RailPair {
+  device: DeviceRail
+  supply: Rail | null
+  /** device rails that share the supply rail, this one among them */
+  sharedWith: readonly DeviceRail[]
+}
+
+/** Everything the topics between supply and machine look at. */
+export interface PairSituation {
+  supply: PreparedSupply
+  device: PreparedDevice
+  pairs: readonly RailPair[]
+  /** mains voltage over the plate's [1], for what an unregulated output follows; null where not known */
+  mainsRatio: number | null
+}
+
+export interface MainsTopic {
+  topic: TopicName
+  judge(situation: MainsSituation): Judgement[]
+}
+
+export interface PairTopic {
+  topic: TopicName
+  judge(situation: PairSituation): Judgement[]
+}

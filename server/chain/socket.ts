@@ -1,0 +1,149 @@
+import { amperes, volts } from '../physics/quantity.js'
+import { inletByName } from '../reference/inlets.js'
+import { fits, plugByName, plugsFor } from '../reference/sockets.js'
+import { commonPractice } from '../reference/source.js'
+import { type Judgement, judging, type Text, uniqueSources } from './judgement.js'
+import { loadAtReach } from './loadCurrent.js'
+import { isCaptive, isPlugIn, protectionClassOf } from './protectionClass.js'
+import type { MainsSituation, MainsTopic } from './situation.js'
+import { listText, qualifiedHands } from './words.js'
+
+const judged = judging('socket')
+
+const wholeSet = commonPractice(
+  'Cord sets',
+  'a whole moulded set with the right plug and connector is approved as one; a plug changed by hand is not',
+)
+const adapters = commonPractice(
+  'Travel adapters',
+  'they change the shape only; many drop the earth, few carry more than a few amperes for long',
+)
+
+/** Whether the plug goes into the socket. */
+export const socket: MainsTopic = {
+  topic: 'socket',
+  judge(situation) {
+    const { supply, cord, site } = situation
+    if (supply.input.kind === 'dc') return []
+    if (!cord?.plug) return [judged.unknown(() => plugNotKnown(situation))]
+    const plug = plugByName(cord.plug)
+    if (!plug) return [judged.unknown(() => plugNotListed(situation, cord.plug ?? ''))]
+    if (cord.adapter) return [judged.caution(() => withAdapter(situation, plug.name))]
+    if (site.sockets.length === 0) return [judged.unknown(() => socketNotKnown(plug.name))]
+    return [judgePlug(situation, plug.name)]
+  },
+}
+
+function judgePlug(situation: MainsSituation, plug: string): Judgement {
+  const { sockets, country } = situation.site
+  const each = sockets.map((letter) => {
+    const fit = fits(plug, letter, country ?? undefined)
+    return {
+      letter,
+      fits: fit?.fits ?? 'not known',
+      notes: fit?.rows.map(({ note }) => note).filter((note) => note !== '') ?? [],
+      sources: fit?.rows.flatMap(({ sources }) => [...sources]) ?? [],
+    }
+  })
+  const letters = (verdict: string): string[] =>
+    each.filter((entry) => entry.fits === verdict).map(({ letter }) => letter)
+  const yes = letters('yes')
+  const no = letters('no')
+  const forced = letters('forced')
+  const working = each.map(
+    ({ letter, fits: verdict, notes }) =>
+      `${plug} in socket ${letter}: ${verdict}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}`,
+  )
+  const sources = uniqueSources(each.flatMap((entry) => entry.sources))
+  const refuse = (title: string, why: string): Judgement =>
+    judged.stop(() => ({ title, why, working, action: whatToBuy(situation), sources: [...sources, wholeSet] }))
+
+  if (no.length === sockets.length)
+    return refuse(
+      `A ${plug} plug does not go into socket ${listText(sockets, 'or')}`,
+      'Pins bent, filed or pushed in loosely make hot contacts and can leave live metal exposed.',
+    )
+  if (yes.length === 0 && forced.length > 0 && forced.length + no.length === sockets.length)
+    return refuse(
+      `A ${plug} plug can only be forced into socket ${listText(forced, 'or')}`,
+      'Forced, it defeats shutters or makes poor contact; it runs hot and may leave the fuse or the earth out.',
+    )
+  if (yes.length > 0 && yes.length + no.length === sockets.length)
+    return judged.clear(() => ({
+      title: `A ${plug} plug fits socket ${listText(yes)}${no.length > 0 ? `, and does not go into ${listText(no)}` : ''}`,
+      why: 'Plug and socket are made for each other.',
+      working,
+      action:
+        no.length > 0
+          ? `Where the site has socket ${listText(no, 'or')} instead, do not use an adapter without checking its earth and rating.`
+          : null,
+      sources,
+    }))
+  return judged.unknown(() => ({
+    title: `Whether a ${plug} plug fits depends on the socket: ${each.map((entry) => `${entry.letter} ${entry.fits}`).join(', ')}`,
+    why: 'Forced into the wrong one it makes poor contact or loses the earth.',
+    working,
+    action: 'Look at the socket where it will be used and enter its letter; never push a plug in by force.',
+    sources,
+  }))
+}
+
+/** The cord set to ask for: plug, connector, ratings; a captive flex is not for laymen. */
+function whatToBuy(situation: MainsSituation): string {
+  const { supply, site } = situation
+  if (isPlugIn(supply.inlet)) return `Use a supply with the right plug. ${qualifiedHands}`
+  if (isCaptive(supply.inlet))
+    return `The plug sits on captive flex: changing it is for a licensed electrician or another competent, qualified person, under local codes. Do not cut it off yourself.`
+  return `Buy a whole cord set${cordSet(situation)}; do not change the plug by hand${site.sockets.length > 1 ? ', and check which socket the site has' : ''}.`
+}
+
+function cordSet(situation: MainsSituation): string {
+  const { supply, site, reach } = situation
+  const earthed = protectionClassOf(supply)?.protectionClass !== 'II'
+  const plugs = site.sockets.flatMap((letter) =>
+    plugsFor(letter, earthed, site.country ?? undefined).map(({ name }) => name),
+  )
+  const pair = supply.inlet === null ? undefined : inletByName(supply.inlet)
+  const load = loadAtReach(situation)
+  const parts = [
+    plugs.length > 0 ? `with a plug ${listText([...new Set(plugs)].slice(0, 3), 'or')}` : null,
+    pair ? `connector ${pair.connector}` : null,
+    `rated ${reach.voltageV !== null && reach.voltageV <= 130 ? volts(125) : volts(250)}${load ? ` and at least ${amperes(load.currentA, 3, 'up')}` : ''}`,
+  ].filter((part) => part !== null)
+  return ` ${parts.join(', ')}`
+}
+
+const withAdapter = (situation: MainsSituation, plug: string): Text => {
+  const load = loadAtReach(situation)
+  return {
+    title: `A ${plug} plug through an adapter`,
+    why: 'An adapter changes the shape only. One more pair of contacts may run hot, sit loose, or leave the earth or the fuse out.',
+    working: load ? load.working : [],
+    action: `Read the adapter’s rating${load ? `: it has to carry ${amperes(load.currentA, 3, 'up')}` : ''}, and measure whether it passes the earth on. Better: buy a whole cord set${cordSet(situation)}.`,
+    sources: [adapters],
+  }
+}
+
+const plugNotKnown = (situation: MainsSituation): Text => ({
+  title: 'Which plug the cord has is not known',
+  why: 'A plug that does not belong to the socket makes poor contact or loses the earth.',
+  working: [],
+  action: `Name the plug on the cord (CEE 7/7, BS 1363, NEMA 5-15 …).${isCaptive(situation.supply.inlet) || situation.site.sockets.length === 0 ? '' : ` Without a cord: buy a whole cord set${cordSet(situation)}.`}`,
+  sources: [wholeSet],
+})
+
+const plugNotListed = (situation: MainsSituation, name: string): Text => ({
+  title: `No plug called “${name.slice(0, 40)}” is in the table`,
+  why: 'Whether it fits, and whether it meets the earth contact, cannot be told.',
+  working: [],
+  action: `Compare it with the pictures of plug types and enter its name (CEE 7/7, BS 1363, NEMA 5-15 …).${isCaptive(situation.supply.inlet) ? ` ${qualifiedHands}` : ''}`,
+  sources: [wholeSet],
+})
+
+const socketNotKnown = (plug: string): Text => ({
+  title: `Which socket the site has is not known; the cord has a ${plug} plug`,
+  why: 'A plug that does not belong to the socket makes poor contact or loses the earth.',
+  working: [],
+  action: 'Enter the country, or the letter of the socket.',
+  sources: [wholeSet],
+})

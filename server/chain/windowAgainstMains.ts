@@ -1,0 +1,61 @@
+import { atMost } from '../physics/tolerance.js'
+import { ratingTestFor } from '../reference/ratingTests.js'
+import type { Source } from '../reference/source.js'
+import { nominalMatch, voltageCautionBelow, voltageStopAbove, voltageStopBelow } from '../reference/thresholds.js'
+import type { Outcome } from './finding.js'
+import type { VoltageWindow } from './request.js'
+
+/** How a plate's window stands to the mains. */
+export type WindowFit =
+  | 'made for it'
+  | 'far too high'
+  | 'beyond its test'
+  | 'far too low'
+  | 'may drop out'
+  | 'within'
+  | 'band not known'
+
+export const outcomeOf: Record<WindowFit, Outcome> = {
+  'made for it': 'clear',
+  'far too high': 'stop',
+  'beyond its test': 'caution',
+  'far too low': 'stop',
+  'may drop out': 'caution',
+  within: 'clear',
+  'band not known': 'unknown',
+}
+
+/** The highest voltage the plate's type test went to [V]. A window that takes in 230 V was run at 253 V at least. */
+export function testedTop(window: VoltageWindow): { testedV: number; above: number; sources: readonly Source[] } {
+  const own = ratingTestFor(window)
+  const ownV = window.max * (1 + own.above)
+  const marked230 = ratingTestFor({ min: 230, max: 230 })
+  const markedV = 230 * (1 + marked230.above)
+  return window.min <= 230 && window.max >= 230 && markedV > ownV
+    ? { testedV: markedV, above: marked230.above, sources: marked230.sources }
+    : { testedV: ownV, above: own.above, sources: own.sources }
+}
+
+/**
+ * How a plate's window stands to the mains. A window that holds the nominal voltage, within 2 %, was made for it.
+ * A wider window never comes out worse than a narrower one inside it.
+ *
+ * @param window    plate [V]
+ * @param voltageV  nominal voltage that reaches the supply [V], more than 0
+ * @param band      lowest and highest it may be [V]; null where not known
+ */
+export function windowAgainstMains(
+  window: VoltageWindow,
+  voltageV: number,
+  band: { minV: number; maxV: number } | null,
+): WindowFit {
+  const { min, max } = window
+  const margin = nominalMatch.value * voltageV
+  if (atMost(min, voltageV + margin) && atMost(voltageV - margin, max)) return 'made for it'
+  if (!atMost(voltageV, voltageStopAbove.value * max)) return 'far too high'
+  if (!atMost(voltageStopBelow.value * min, voltageV)) return 'far too low'
+  if (!band) return 'band not known'
+  if (!atMost(band.maxV, testedTop(window).testedV)) return 'beyond its test'
+  if (!atMost(voltageCautionBelow.value * min, Math.min(voltageV, band.minV))) return 'may drop out'
+  return 'within'
+}

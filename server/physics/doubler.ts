@@ -1,0 +1,14 @@
+/**
+ * Voltage on the two reservoir capacitors of a switch-mode supply whose selector stands on the low mains range.
+ *
+ *   V = 2 · √2 · V_mains
+ *
+ * @param mainsV  mains voltage [V], more than 0
+ * @returns voltage across both capacitors together [V]; on 230 V, 651 V where 325 V is meant
+ * @throws RangeError outside that range, NaN included
+ * @source crest of a sine, taken twice by the voltage doubler of the low range
+ */
+export function doublerVoltageV(mainsV: number): number {
+  if (!(mainsV > 0)) throw new RangeError(`mainsV must be more than 0 V, got ${mainsV}`)
+  return 2 * Math.SQRT2 * mainsV
+}
