@@ -270,6 +270,17 @@ export function readCheckForm(sent: unknown): CheckForm {
   return { state: read.state, faults: read.faults, request: empty || read.faults.length > 0 ? null : request, empty }
 }
 
+/** The same from an address or query string, as a job or a link keeps it: "country=DE&supply=…". */
+export function readCheckAddress(address: string): CheckForm {
+  const sent: Record<string, string | string[]> = Object.create(null)
+  const parameters = new URLSearchParams(address.replace(/^[^?]*\?/, ''))
+  for (const name of new Set(parameters.keys())) {
+    const values = parameters.getAll(name)
+    sent[name] = values.length > 1 ? values : (values[0] ?? '')
+  }
+  return readCheckForm(sent)
+}
+
 /** The sparse query string for what was typed: known names in their order, empty ones left out, a country as its code. */
 export function addressOf(values: Record<string, string>): string {
   const address = new URLSearchParams()

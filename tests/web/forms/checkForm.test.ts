@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { CheckRequest } from '../../../server/chain/request.js'
 import { checkAddress, checkValues } from '../../../server/web/forms/checkAddress.js'
-import { addressOf, readCheckForm } from '../../../server/web/forms/checkForm.js'
+import { addressOf, readCheckAddress, readCheckForm } from '../../../server/web/forms/checkForm.js'
 import { checkNames, labelOf } from '../../../server/web/forms/checkNames.js'
 
 const parameters = (address: string): Record<string, string> =>
@@ -149,6 +149,12 @@ describe('the address of a check', () => {
   it('has a label for every parameter and no name twice', () => {
     expect(new Set(checkNames).size).toBe(checkNames.length)
     for (const name of checkNames) expect(labelOf(name)).not.toBe(name)
+  })
+
+  it('reads back from a whole address and from a bare query string', () => {
+    for (const address of ['/?country=DE&in=230', 'country=DE&in=230', '?country=DE&in=230'])
+      expect(readCheckAddress(address).request).toMatchObject({ site: { country: 'DE' } })
+    expect(readCheckAddress('mains=230&mains=120').faults).toHaveLength(1)
   })
 
   it('refuses to leave rails out', () => {
