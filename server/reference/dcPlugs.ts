@@ -1,20 +1,19 @@
 import type { DcPlugRow } from './dcPlugRows.js'
 import { dcPlugRows } from './dcPlugRows.js'
+import { plugBoreTight } from './thresholds.js'
 
 export type { DcPlugRow }
 export { dcPlugRows }
 
-/** Lists print one size as 2.0 and 2.1, as 3.0 and 3.1, as 4.75 and 4.8: sizes this near [mm] are one. */
-const sameSizeMm = 0.1
 // 2.1 − 2.0 is a little more than 0.1 in binary
 const rounding = 1e-9
 
-/** Rows whose outer and inner diameter [mm] are within 0.1 mm of those given, nearest first; often several, so a size proves no voltage. */
+/** Rows whose outer and inner diameter [mm] are within 0.1 mm of those given (lists print one size as 2.0 and 2.1, as 4.75 and 4.8), nearest first; often several, so a size proves no voltage. */
 export function dcPlugsBySize(outerMm: number, innerMm: number): DcPlugRow[] {
   const distance = (row: DcPlugRow): number =>
     Math.max(Math.abs(row.outerMm - outerMm), Math.abs(row.innerMm - innerMm))
   return dcPlugRows
-    .filter((row) => distance(row) <= sameSizeMm + rounding)
+    .filter((row) => distance(row) <= plugBoreTight.value + rounding)
     .toSorted((one, other) => distance(one) - distance(other))
 }
 

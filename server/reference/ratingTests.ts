@@ -1,6 +1,7 @@
 import { frozen } from './frozen.js'
 import { fromMemory, published } from './source.js'
 import type { Sourced } from './sourced.js'
+import { wideWindowRatio } from './thresholds.js'
 
 /** How far from its rated voltage a plate of one kind was run in its type test. */
 export interface RatingTest extends Sourced {
@@ -46,9 +47,6 @@ export const ratingTests: readonly RatingTest[] = frozen([
   },
 ])
 
-/** A window is wide when its top is at least this many times its bottom: 100–240 V is, 220–240 V is not. */
-const wideRatio = 1.5
-
 /**
  * The test that applies to a plate's window [V]: ±10 % for a plate of 230 V and for a wide window, else +6/−10 %.
  *
@@ -56,7 +54,7 @@ const wideRatio = 1.5
  */
 export function ratingTestFor(window: { min: number; max: number }): RatingTest {
   const applies: RatingTest['applies'] =
-    window.max >= wideRatio * window.min
+    window.max >= wideWindowRatio.value * window.min
       ? 'wide window'
       : window.min === 230 && window.max === 230
         ? 'plate of 230 V'

@@ -21,12 +21,18 @@ export const nominalMatch = rule(
   'Same nominal voltage',
   'a plate within 2 % of the nominal voltage of the mains was made for it: lists and plates round alike (127 and 125 V, 240 and 238 V do)',
 )
+export const wideWindowRatio = rule(
+  1.5,
+  '1',
+  'Wide input window',
+  'a window whose top is at least 1.5 times its bottom spans both voltage classes of the world (100–240 V); 220–240 V does not',
+)
 export const voltageStopAbove: Threshold = {
   value: 1.1,
   unit: '1',
   source: published(
     'IEC 950 / IEC 60950, clauses 1.4.4 and 1.4.5, as discussed in the emc-pstc list archive',
-    'no type test goes beyond +10 % of the rated voltage, so more than 1.10 times the top of the plate has been tried by nobody',
+    'no type test goes beyond +10 % of the rated voltage: more than 1.10 times the top of the plate lies outside them all',
   ),
 }
 export const voltageStopBelow = rule(
@@ -48,9 +54,9 @@ export const voltageCautionBelow: Threshold = {
 export const frequencyMatch: Threshold = {
   value: 0.01,
   unit: '1',
-  source: published(
-    'Schneider Electric, technical note 7EN72-0197, "EN 50160: supply voltage variations"',
-    'the frequency of interconnected networks stays within 1 % of nominal, so a plate within 1 % names this mains',
+  source: fromMemory(
+    'EN 50160, power frequency',
+    'interconnected networks stay within 1 % of the nominal frequency for 99.5 % of a year, so a plate within 1 % names this mains',
   ),
 }
 

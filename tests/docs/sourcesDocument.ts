@@ -7,12 +7,13 @@ const folder = join(import.meta.dirname, '../../server/reference')
 const isSource = (value: object): value is Source =>
   'title' in value && 'detail' in value && 'kind' in value && Object.keys(value).length === 3
 
-/** Every source in a value and in everything it holds, as often as it stands there. */
-export function sourcesIn(value: unknown, seen: ReadonlySet<unknown> = new Set()): Source[] {
-  if (typeof value !== 'object' || value === null || seen.has(value)) return []
+/** Every source in a value and in everything it holds that was not visited before. */
+export function sourcesIn(value: unknown, visited: Set<unknown> = new Set()): Source[] {
+  if (typeof value !== 'object' || value === null) return []
   if (isSource(value)) return [value]
-  const path = new Set(seen).add(value)
-  return Object.values(value).flatMap((inner) => sourcesIn(inner, path))
+  if (visited.has(value)) return []
+  visited.add(value)
+  return Object.values(value).flatMap((inner) => sourcesIn(inner, visited))
 }
 
 interface Limit {
@@ -33,13 +34,9 @@ const words = (name: string): string =>
 
 const byText = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0)
 
-function section(file: string, module: Record<string, unknown>): string[] {
-  const counts = new Map<string, number>()
-  for (const { title, detail, kind } of sourcesIn(module)) {
-    const line = row(title, detail, kind)
-    counts.set(line, (counts.get(line) ?? 0) + 1)
-  }
-  if (counts.size === 0) return []
+function section(file: string, module: Record<string, unknown>, visited: Set<unknown>): string[] {
+  const lines = new Set(sourcesIn(module, visited).map(({ title, detail, kind }) => row(title, detail, kind)))
+  if (lines.size === 0) return []
   const limits = Object.entries(module)
     .flatMap(([name, value]) => (isLimit(value) ? [{ name, ...value }] : []))
     .sort((one, other) => byText(one.name, other.name))
@@ -48,7 +45,7 @@ function section(file: string, module: Record<string, unknown>): string[] {
     '',
     row('source', 'what it says, or where', 'kind'),
     '|---|---|---|',
-    ...[...counts.keys()].sort(byText),
+    ...[...lines].sort(byText),
     '',
     ...(limits.length === 0
       ? []
@@ -56,7 +53,11 @@ function section(file: string, module: Record<string, unknown>): string[] {
           row('limit', 'value', 'source'),
           '|---|---|---|',
           ...limits.map(({ name, value, unit, source }) =>
-            row(words(name), `${[value].flat().join(', ')}${unit === '1' ? '' : ` ${unit}`}`, source.title),
+            row(
+              words(name.replace(/(Mm|VA|V|A|M)$/, '')),
+              `${[value].flat().join(', ')}${unit === '1' ? '' : ` ${unit}`}`,
+              source.title,
+            ),
           ),
           '',
         ]),
@@ -69,7 +70,9 @@ export async function sourcesDocument(): Promise<string> {
     .filter((name) => name.endsWith('.ts'))
     .sort(byText)
   const sections: string[] = []
-  for (const file of files) sections.push(...section(file, await import(join(folder, file))))
+  // a look-up that hands on another file's table does not list it again
+  const visited = new Set<unknown>()
+  for (const file of files) sections.push(...section(file, await import(join(folder, file)), visited))
   return [
     '# Sources',
     '',
