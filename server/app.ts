@@ -6,11 +6,13 @@ import type { Context } from './web/context.js'
 import { handleErrors, notFound } from './web/errorPages.js'
 import { refusePrototypeKeys } from './web/refusePrototypeKeys.js'
 import { benchRoutes } from './web/routes/bench.js'
+import { checkPageRoutes } from './web/routes/checkPage.js'
 import { enterRoutes } from './web/routes/enter.js'
 import { exchangeApiRoutes } from './web/routes/exchangeApi.js'
 import { fuseRoutes } from './web/routes/fuse.js'
 import { healthRoutes } from './web/routes/health.js'
 import { inrushRoutes } from './web/routes/inrush.js'
+import { labelRoutes } from './web/routes/label.js'
 import { mainsRoutes } from './web/routes/mains.js'
 import { seriesLampRoutes } from './web/routes/seriesLamp.js'
 import { shelfApiRoutes } from './web/routes/shelfApi.js'
@@ -42,6 +44,8 @@ export function createApp(context: Context): Express {
   app.use(refusePrototypeKeys)
   app.use(healthRoutes())
   app.use(enterRoutes(context))
+  app.use(checkPageRoutes())
+  app.use(labelRoutes())
   app.use(mainsRoutes())
   app.use(seriesLampRoutes())
   app.use(inrushRoutes())
