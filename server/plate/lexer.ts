@@ -1,0 +1,354 @@
+import { isDigit, isIdeograph, isLetter, isSpace } from './characters.js'
+import type { Folded } from './fold.js'
+import { type Lexicon, lexicon, lookAlikeShape } from './lexicon.js'
+import { polarityDrawing } from './polarityDrawing.js'
+import type { NumberToken, Token } from './token.js'
+
+/** Letters taken for figures where a number with a unit results. */
+const asDigit: Readonly<Record<string, string>> = { O: '0', o: '0', I: '1', l: '1' }
+/** Marks that a writer puts for a figure that can no longer be read. */
+const wornMarks = '?*_\u25A0\u25A1\uFFFD\u2588\u2592'
+/** Longest number on a plate, decimal mark included; longer runs are codes. */
+const longestNumber = 9
+const longestLookAlikeWord = 16
+
+const isWorn = (one: string): boolean => one !== '' && wornMarks.includes(one)
+const isFigure = (one: string): boolean => isDigit(one) || asDigit[one] !== undefined
+
+type Unplaced<Kind> = Kind extends Token ? Omit<Kind, 'spaceBefore' | 'spaceAfter'> : never
+
+/**
+ * Cuts folded text into numbers with their units, known words, signs, drawings, fuse markings and the rest.
+ * Every step looks a bounded distance ahead, so the time is proportional to the length.
+ */
+export function lex(folded: Folded): Token[] {
+  return new Lexer(folded, lexicon()).run()
+}
+
+class Lexer {
+  readonly #text: string
+  readonly #upper: string
+  readonly #lexicon: Lexicon
+  readonly #tokens: Token[] = []
+  #at = 0
+
+  constructor(folded: Folded, words: Lexicon) {
+    this.#text = folded.text
+    this.#upper = folded.upper
+    this.#lexicon = words
+  }
+
+  run(): Token[] {
+    while (this.#at < this.#text.length) this.#step()
+    return this.#tokens
+  }
+
+  #char(index: number): string {
+    return this.#text.charAt(index)
+  }
+
+  #push(token: Unplaced<Token>) {
+    const before = this.#char(token.start - 1)
+    const after = this.#char(token.end)
+    const open = (one: string): boolean => one === '' || one === '\n' || isSpace(one)
+    this.#tokens.push({ ...token, spaceBefore: open(before), spaceAfter: open(after) } as Token)
+    this.#at = token.end
+  }
+
+  #step() {
+    const start = this.#at
+    const one = this.#char(start)
+    if (one === '\n') return this.#push({ type: 'line', start, end: start + 1 })
+    if (isSpace(one)) {
+      this.#at += 1
+      return
+    }
+    const drawing = polarityDrawing(this.#text, start, this.#tokens)
+    if (drawing) {
+      this.#tokens.length -= drawing.takesBack
+      return this.#push({ type: 'drawing', start: drawing.start, end: drawing.end, polarity: drawing.polarity })
+    }
+    const symbol = this.#lexicon.symbols.get(one)
+    if (symbol !== undefined && this.#standsAsSymbol(start)) return this.#symbol(start, symbol)
+    if (isFigure(one) || isWorn(one) || (one === '.' && isDigit(this.#char(start + 1)))) {
+      if (this.#lookAlikeWord(start) || this.#number(start)) return
+    }
+    if (isLetter(one) || isIdeograph(one) || isDigit(one)) {
+      if (this.#fuse(start) || this.#word(start) || this.#lookAlikeWord(start)) return
+      return this.#code(start)
+    }
+    this.#sign(start)
+  }
+
+  /** 回 and its like are symbols only where they stand alone: inside a text they are words. */
+  #standsAsSymbol(index: number): boolean {
+    return (
+      !isIdeograph(this.#char(index)) || !(isIdeograph(this.#char(index - 1)) || isIdeograph(this.#char(index + 1)))
+    )
+  }
+
+  #symbol(start: number, meaning: 'ac' | 'dc' | 'class II' | 'fuse' | 'note') {
+    // the sign for a fuse-link is also typed for the like-looking sign for direct current, joined to the V
+    const joined = /[Vv]/.test(this.#char(start - 1)) && this.#tokens.at(-1)?.type === 'number'
+    this.#push({ type: 'symbol', start, end: start + 1, meaning: meaning === 'fuse' && joined ? 'dc' : meaning })
+  }
+
+  #endsWord(index: number): boolean {
+    return !isLetter(this.#char(index)) || !isLetter(this.#char(index - 1))
+  }
+
+  #word(start: number): boolean {
+    const one = this.#char(start)
+    if (isLetter(one) && isLetter(this.#char(start - 1))) return false
+    const found = this.#lexicon.words.longest(this.#upper, start, (end) => this.#endsWord(end))
+    if (!found) return false
+    let end = found.end
+    if (isDigit(this.#char(end)) && !isIdeograph(this.#char(end - 1)) && !this.#numberWithUnit(end)) return false
+    if (this.#char(end) === '-' && isDigit(this.#char(end + 1)) && isLetter(this.#char(end - 1))) {
+      // "DC-0950" is a type number, "DC-9V" is not
+      if (!this.#numberWithUnit(end + 1)) return false
+    }
+    while (end > start && isSpace(this.#char(end - 1))) end -= 1
+    if (this.#char(end) === '.') end += 1
+    this.#push({ type: 'word', start, end, meaning: found.value.meaning, weak: found.value.weak })
+    return true
+  }
+
+  /** "0UTPUT", "lNPUT", "PR1": a section word in which letters and figures were confused. */
+  #lookAlikeWord(start: number): boolean {
+    if (isLetter(this.#char(start - 1)) || isDigit(this.#char(start - 1))) return false
+    let end = start
+    while (end - start < longestLookAlikeWord && (isLetter(this.#char(end)) || isDigit(this.#char(end)))) end += 1
+    const run = this.#text.slice(start, end)
+    if (!/[0-9l]/.test(run) || !/[A-Za-z]/.test(run)) return false
+    const entry = this.#lexicon.lookAlikes.get(lookAlikeShape(run.replace(/l/g, 'I').toUpperCase()))
+    if (!entry) return false
+    if (this.#char(end) === '.') end += 1
+    this.#push({ type: 'word', start, end, meaning: entry.meaning, weak: true })
+    return true
+  }
+
+  /** A marking that begins with its characteristic: "T2A", "F 500 mA L 250 V", "T315L250V". */
+  #fuse(start: number): boolean {
+    if (isLetter(this.#char(start - 1)) || isDigit(this.#char(start - 1))) return false
+    const one = this.#char(start)
+    if (one !== 'T' && one !== 'F' && one !== 'M') return false
+    const shape =
+      /(?:TT|FF|T|F|M) ?(?:[\dOIl]{1,4}(?:[.,][\dO]{1,3})? ?(?:mA|MA|ma|A)(?: ?\/? ?[LHE](?![A-Za-z]))?(?:(?: ?\/ ?| )?(?:32|63|125|250|300|350|400|500|600) ?V(?![A-Za-z~=]))?|\d{1,4}[LHE] ?(?:125|250|300|400|500) ?V)(?![A-Za-z])/y
+    shape.lastIndex = start
+    const match = shape.exec(this.#text)
+    if (!match || !/\d/.test(match[0])) return false
+    this.#push({ type: 'fuse', start, end: start + match[0].length })
+    return true
+  }
+
+  /** A run that is neither word nor quantity: a type number, a name. Joined by hyphens and points to what follows. */
+  #code(start: number): void {
+    let end = start
+    const first = this.#char(start)
+    if (isIdeograph(first)) {
+      end = start + 1
+    } else {
+      while (end < this.#text.length) {
+        const one = this.#char(end)
+        if (isLetter(one) || isDigit(one)) end += 1
+        else if ((one === '-' || one === '_') && this.#joins(end)) end += 1
+        else if (one === '.' && isDigit(this.#char(end + 1))) end += 1
+        else break
+      }
+    }
+    this.#push({ type: 'text', start, end: Math.max(end, start + 1) })
+  }
+
+  #joins(index: number): boolean {
+    const next = this.#char(index + 1)
+    return isLetter(next) || isDigit(next)
+  }
+
+  #sign(start: number) {
+    const one = this.#char(start)
+    const next = this.#char(start + 1)
+    const third = this.#char(start + 2)
+    const put = (sign: string, length: number) => this.#push({ type: 'sign', start, end: start + length, sign })
+    if ((one === '(' || one === '[') && (next === '+' || next === '-') && (third === ')' || third === ']'))
+      return put(next === '+' ? '\u2295' : '\u2296', 3)
+    if (one === '+' && next === '/' && third === '-') return put('\u00B1', 3)
+    if (one === '+' && next === '-') return put('\u00B1', 2)
+    if (one === '<' && next === '-' && third === '>') return put('\u2194', 3)
+    if (one === '<' && next === '>') return put('\u2194', 2)
+    if (one === '.' && next === '.') return put('\u2026', this.#runLength(start, '.'))
+    if (one === '=') return put('=', this.#runLength(start, '='))
+    if (one === '-') {
+      const length = this.#dashes(start)
+      return put(length.count > 1 ? '--' : '-', length.length)
+    }
+    put(one, 1)
+  }
+
+  #runLength(start: number, one: string): number {
+    let end = start
+    while (this.#char(end) === one) end += 1
+    return end - start
+  }
+
+  /** "---" and "- - -" are one sign; the length covers the whole run. */
+  #dashes(start: number): { length: number; count: number } {
+    let end = start + 1
+    let count = 1
+    for (;;) {
+      let next = end
+      while (isSpace(this.#char(next)) && next - end < 1) next += 1
+      if (this.#char(next) !== '-' || isDigit(this.#char(next + 1))) break
+      end = next + 1
+      count += 1
+    }
+    return { length: end - start, count }
+  }
+
+  #numberWithUnit(start: number): boolean {
+    const figures = this.#figures(start)
+    if (!figures) return false
+    if (this.#unit(figures.end)) return true
+    // one bound of a range: "AC100-240V"
+    const next = this.#char(figures.end)
+    return '-~/'.includes(next) && next !== ''
+      ? true
+      : isSpace(next) && '-~/'.includes(this.#char(figures.end + 1) || 'x')
+  }
+
+  /** Figures with at most one decimal mark, worn places and look-alike letters; null where it is a code. */
+  #figures(start: number): { end: number; digits: string | null; lookAlike: boolean } | null {
+    let end = start
+    let digits = ''
+    let real = 0
+    let worn = false
+    let lookAlike = false
+    let marks = 0
+    for (;;) {
+      const one = this.#char(end)
+      const next = this.#char(end + 1)
+      if (isDigit(one)) {
+        digits += one
+        real += 1
+      } else if (asDigit[one] !== undefined) {
+        digits += asDigit[one]
+        lookAlike = true
+      } else if (isWorn(one) && (end > start ? isFigure(this.#char(end - 1)) || isWorn(this.#char(end - 1)) : true)) {
+        if (!isFigure(next) && !isWorn(next) && !this.#unit(end + 1)) break
+        worn = true
+      } else if ((one === '.' || one === ',') && isFigure(next) && (isFigure(this.#char(end - 1)) || end === start)) {
+        digits += one
+        marks += 1
+      } else if (/^\p{N}$/u.test(one)) {
+        // a fraction or a raised figure: part of the number, but not one that is read
+        worn = true
+        real += 1
+      } else {
+        break
+      }
+      end += 1
+      if (end - start > longestNumber) return null
+    }
+    if (real === 0) return null
+    if (/^0\d/.test(digits)) return null
+    if (marks > 1) worn = true
+    return { end, digits: worn ? null : digits, lookAlike }
+  }
+
+  #unit(from: number): { end: number; unit: NonNullable<NumberToken['unit']> } | null {
+    let start = from
+    while (start - from < 3 && isSpace(this.#char(start))) start += 1
+    // the sign of the kind of current may stand before the letter: "9~V"
+    let kind: 'ac' | 'dc' | null = null
+    const before = this.#char(start)
+    if ((before === '~' || before === '=' || before === '\u2393') && /[Vv]/.test(this.#char(start + 1))) {
+      kind = before === '~' ? 'ac' : 'dc'
+      start += 1
+    }
+    const found = this.#lexicon.units.longest(this.#upper, start, (end) => {
+      const next = this.#char(end)
+      if (!isLetter(next) || !isLetter(this.#char(end - 1))) return true
+      return false
+    })
+    if (!found) return null
+    const { dimension, scale } = found.value
+    if (kind !== null && (dimension !== 'V' || found.value.kind !== null)) return null
+    // "5 a 12 V": a small a between spaces is a word
+    if (start > from && found.end === start + 1 && this.#char(start) === 'a' && isSpace(this.#char(found.end))) {
+      if (this.#nextIsFigure(found.end)) return null
+    }
+    return { end: found.end, unit: { dimension, scale, kind: found.value.kind ?? kind } }
+  }
+
+  #nextIsFigure(index: number): boolean {
+    let next = index
+    while (next - index < 3 && isSpace(this.#char(next))) next += 1
+    return isDigit(this.#char(next))
+  }
+
+  #number(start: number): boolean {
+    const before = this.#char(start - 1)
+    const lastToken = this.#tokens.at(-1)
+    // figures joined to letters that are no known word belong to a code
+    if (isLetter(before) && lastToken?.end === start && lastToken.type === 'text') return false
+    const figures = this.#figures(start)
+    if (!figures) {
+      if (isWorn(this.#char(start))) {
+        this.#push({ type: 'text', start, end: start + 1 })
+        return true
+      }
+      if (!isDigit(this.#char(start))) return false
+      this.#code(start)
+      return true
+    }
+    let { end, digits } = figures
+    const grouped = this.#spacedThousand(start, end, digits)
+    if (grouped) ({ end, digits } = grouped)
+    const unit = this.#unit(end)
+    const next = this.#char(end)
+    if (!unit && isLetter(next)) {
+      // "2x12V" and "5.5x2.1": times; any other letter makes it a code
+      if (
+        !(/[xX]/.test(next) && isDigit(this.#char(end + 1))) &&
+        !(/^[xX]$/.test(next) && isSpace(this.#char(end + 1)))
+      ) {
+        this.#code(start)
+        return true
+      }
+    }
+    if (figures.lookAlike && !unit && !this.#leadsToUnit(end)) return false
+    this.#push({
+      type: 'number',
+      start,
+      end: unit?.end ?? end,
+      digits,
+      lookAlike: figures.lookAlike,
+      unit: unit?.unit ?? null,
+    })
+    if (!unit && /[xX]/.test(next)) this.#push({ type: 'sign', start: end, end: end + 1, sign: '\u00D7' })
+    return true
+  }
+
+  /** Whether a number with look-alikes is one bound of a range or list: a dash, tilde or slash and a figure follow. */
+  #leadsToUnit(end: number): boolean {
+    let at = end
+    while (at - end < 2 && isSpace(this.#char(at))) at += 1
+    if (!'-~/'.includes(this.#char(at) || 'x')) return false
+    at += 1
+    const after = at
+    while (at - after < 2 && isSpace(this.#char(at))) at += 1
+    return isFigure(this.#char(at))
+  }
+
+  /** "1 000mA": a space as the mark of thousands, where no other reading is left. */
+  #spacedThousand(start: number, end: number, digits: string | null): { end: number; digits: string } | null {
+    if (digits === null || end - start !== 1 || !isSpace(this.#char(end))) return null
+    const group = this.#text.slice(end + 1, end + 4)
+    if (!/^\d{3}$/.test(group) || isDigit(this.#char(end + 4))) return null
+    const unit = this.#unit(end + 4)
+    if (unit?.unit.dimension !== 'A' || unit.unit.scale !== 1e-3) return null
+    // "6 300mA" may be a six whose V is missing; one and two volts are no supply's
+    if (digits !== '1' && digits !== '2' && group !== '000') return null
+    return { end: end + 4, digits: digits + group }
+  }
+}

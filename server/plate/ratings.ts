@@ -1,0 +1,335 @@
+import { plateLimits } from '../reference/plateLimits.js'
+import type { LabelInput, LabelRail, PlateOf, PrintedKind } from './labelReading.js'
+import type { Quantity, StatedKind } from './quantity.js'
+import type { Group } from './sides.js'
+import type { QuantityStatement } from './statements.js'
+import { inputWindows, type RailVoltage, railVoltages } from './voltages.js'
+
+export interface Ratings {
+  input: LabelInput | null
+  outputs: LabelRail[]
+  takes: LabelRail[]
+  /** the quantities that found a place */
+  used: { quantity: Quantity; as: string }[]
+}
+
+interface RailGroup {
+  rails: LabelRail[]
+  group: Group
+  /** figures of current and power that name no single rail yet */
+  volts: RailVoltage[]
+}
+
+const printed = (kind: StatedKind): PrintedKind => (kind === 'ac' || kind === 'dc' ? kind : null)
+const valuesOf = (quantity: Quantity): number[] => quantity.elements.map(({ value }) => value)
+const largest = (quantity: Quantity): number => Math.max(...valuesOf(quantity))
+
+/** Turns the groups of figures into ratings; what does not fit is left out. */
+export function readRatings(groups: readonly Group[], of: PlateOf): Ratings {
+  return new RatingReader(groups, of).run()
+}
+
+class RatingReader {
+  readonly #input: LabelInput = {
+    kind: null,
+    voltages: [],
+    frequenciesHz: [],
+    currentA: null,
+    powerVA: null,
+    powerW: null,
+  }
+  #inputSaid = false
+  #inputKinds: PrintedKind[] = []
+  #either = false
+  readonly #outputs: RailGroup[] = []
+  readonly #takes: RailGroup[] = []
+  readonly #used: Ratings['used'] = []
+  /** power and frequency to be placed when everything else is known */
+  readonly #late: { statement: QuantityStatement; group: Group; rail: RailGroup | null }[] = []
+
+  constructor(
+    readonly groups: readonly Group[],
+    readonly of: PlateOf,
+  ) {}
+
+  run(): Ratings {
+    const homes = this.groups.map((group) => (group.volts ? this.#voltage(group) : null))
+    this.groups.forEach((group, index) => {
+      const home = homes[index]
+      if (home === 'input') this.#toInput(group)
+      else if (home) this.#toRails(group, home)
+      else this.#loose(group)
+    })
+    for (const late of this.#late) this.#placeLate(late)
+    this.#settleKind()
+    const rails = (list: RailGroup[]): LabelRail[] => list.flatMap((entry) => entry.rails)
+    return {
+      input: this.#inputSaid ? this.#input : null,
+      outputs: rails(this.#outputs),
+      takes: rails(this.#takes),
+      used: this.#used,
+    }
+  }
+
+  #use(statement: QuantityStatement, as: string): void {
+    this.#used.push({ quantity: statement.quantity, as })
+  }
+
+  /** Where a voltage belongs; puts it there. `null` where that cannot be told. */
+  #voltage(group: Group): 'input' | RailGroup | null {
+    const { quantity } = group.volts!
+    const values = valuesOf(quantity)
+    const top = Math.max(...values)
+    const mains = top >= plateLimits.leastMainsV.value
+    const low = top <= plateLimits.mostLowV.value
+    if (quantity.worn) {
+      // the figures beside a worn voltage still belong to its side
+      if (group.side === 'input') return this.of === 'supply' || this.#seemsMains(group) ? 'input' : null
+      return group.side === 'output' ? this.#addRails(group, []) : null
+    }
+    switch (group.side) {
+      case 'input': {
+        const hasMains = this.#input.voltages.some(({ max }) => max >= plateLimits.leastMainsV.value)
+        if (low && hasMains) {
+          // a low voltage after the mains voltage is an output whose word was not printed or not recognised
+          const output = group.kind === 'dc' || group.lineAfterWord
+          return output ? this.#rails(group, this.of === 'supply' ? 'outputs' : 'takes') : null
+        }
+        return this.of === 'device' && !mains ? this.#rails(group, 'takes') : this.#window(group)
+      }
+      case 'output': {
+        const afterRail = this.#outputs.length > 0 && group.lineAfterWord
+        const frequency = group.others.some((other) => other.quantity.dimension === 'Hz')
+        if (mains && afterRail && this.#input.voltages.length === 0 && group.kind !== 'dc')
+          return frequency || group.kind === 'ac' ? this.#window(group) : null
+        return this.#rails(group, 'outputs')
+      }
+      default:
+        if (mains) return group.kind === 'dc' ? null : this.#window(group)
+        return low ? this.#rails(group, this.of === 'supply' ? 'outputs' : 'takes') : null
+    }
+  }
+
+  #seemsMains(group: Group): boolean {
+    return group.others.some((other) => other.quantity.dimension === 'Hz')
+  }
+
+  #window(group: Group): 'input' | null {
+    const windows = inputWindows(group.volts!.quantity)
+    const kind = printed(group.kind)
+    if (!windows || windows.some(({ min }) => !(min > 0))) return null
+    // "100-240VAC / 127-370VDC": the reading has one kind, that of the mains
+    if (kind === 'dc' && this.#inputKinds.includes('ac')) return null
+    const known = this.#input.voltages
+    for (const window of windows) {
+      if (!known.some(({ min, max }) => min === window.min && max === window.max)) known.push(window)
+    }
+    this.#inputSaid = true
+    this.#inputKinds.push(kind)
+    if (group.kind === 'either') this.#either = true
+    if (group.kind === 'conflict') this.#either = true
+    this.#use(group.volts!, 'input voltage')
+    return 'input'
+  }
+
+  #rails(group: Group, where: 'outputs' | 'takes'): RailGroup | null {
+    const { quantity } = group.volts!
+    const taps = group.winding || group.kind === 'ac'
+    const volts = railVoltages(quantity, taps)
+    if (!volts) return null
+    const count = [...this.#outputs, ...this.#takes].reduce((sum, { rails }) => sum + rails.length, 0)
+    if (count + volts.length > plateLimits.mostRails.value) return null
+    this.#use(group.volts!, where === 'outputs' ? 'output voltage' : 'voltage taken')
+    return this.#addRails(group, volts, where)
+  }
+
+  #addRails(group: Group, volts: RailVoltage[], where: 'outputs' | 'takes' = 'outputs'): RailGroup {
+    const kind = printed(group.kind)
+    const rails = volts.map((rail) => ({ kind, ...rail, currentA: null, powerVA: null, powerW: null }))
+    const entry = { rails, volts, group }
+    if (where === 'outputs') this.#outputs.push(entry)
+    else this.#takes.push(entry)
+    return entry
+  }
+
+  #toInput(group: Group): void {
+    if (group.volts?.quantity.worn) {
+      this.#inputSaid = true
+      this.#inputKinds.push(printed(group.kind))
+    }
+    for (const other of group.others) this.#inputFigure(other)
+  }
+
+  #inputFigure(statement: QuantityStatement) {
+    const { quantity } = statement
+    if (quantity.worn || (statement.total && quantity.dimension !== 'A')) return
+    const value = largest(quantity)
+    const { dimension } = quantity
+    if (!(value > 0) || quantity.elements.some(({ sign }) => sign === '-' || sign === '±')) return
+    const input = this.#input
+    if (dimension === 'Hz') {
+      input.frequenciesHz = [...new Set([...input.frequenciesHz, ...valuesOf(quantity)])].sort((a, b) => a - b)
+    } else if (dimension === 'A') {
+      if (!readsAsCurrents(quantity)) return
+      input.currentA = Math.max(input.currentA ?? 0, value)
+    } else if (dimension === 'VA') input.powerVA = Math.max(input.powerVA ?? 0, value)
+    else if (dimension === 'W') input.powerW = Math.max(input.powerW ?? 0, value)
+    this.#inputSaid = true
+    this.#use(statement, `input ${dimension}`)
+  }
+
+  #toRails(group: Group, home: RailGroup): void {
+    this.#currents(
+      group.others.filter(({ quantity }) => quantity.dimension === 'A'),
+      home,
+    )
+    for (const other of group.others) {
+      if (other.quantity.dimension !== 'A') this.#late.push({ statement: other, group, rail: home })
+    }
+  }
+
+  #currents(all: QuantityStatement[], home: RailGroup): void {
+    const readable = all.filter(({ quantity }) => !quantity.worn && readsAsCurrents(quantity))
+    if (readable.length < all.length) return
+    const unmarked = readable.filter(({ max }) => !max)
+    const chosen = unmarked.length > 0 ? unmarked : readable
+    const first = chosen[0]
+    if (!first || home.rails.length === 0) return
+    const figures = valuesOf(first.quantity)
+    const same = chosen.every(({ quantity }) => String(valuesOf(quantity)) === String(figures))
+    if (!same) return
+    const { joints } = first.quantity
+    if (figures.length === 1 || joints.every((joint) => joint === 'range')) {
+      const most = largest(first.quantity)
+      if (!(most > 0)) return
+      if (figures.length > 1 && home.rails.length > 1) return
+      for (const rail of home.rails) rail.currentA = most
+    } else if (figures.length === home.rails.length && joints.every((joint) => joint === 'list')) {
+      for (const [index, rail] of home.rails.entries()) rail.currentA = figures[index] ?? null
+    } else return
+    for (const one of chosen) this.#use(one, 'output current')
+  }
+
+  /** Figures in a passage without a voltage. */
+  #loose(group: Group): void {
+    if (group.volts) return
+    for (const other of group.others) {
+      if (group.side === 'input') {
+        if (this.of === 'device' && !this.#hasMainsInput()) this.#late.push({ statement: other, group, rail: null })
+        else this.#inputFigure(other)
+        continue
+      }
+      if (other.quantity.dimension === 'A') {
+        const open = this.#openRails(group)
+        if (open) this.#currents([other], open)
+        continue
+      }
+      this.#late.push({ statement: other, group, rail: group.side === 'output' ? this.#onlyGroup() : null })
+    }
+  }
+
+  #hasMainsInput(): boolean {
+    return this.groups.some(
+      ({ volts, side }) =>
+        volts && side !== 'output' && Math.max(...valuesOf(volts.quantity)) >= plateLimits.leastMainsV.value,
+    )
+  }
+
+  /** The rails of a plate that has one group of them, still without current. */
+  #openRails(group: Group): RailGroup | null {
+    const only = this.#onlyGroup()
+    if (!only || only.rails.some(({ currentA }) => currentA !== null)) return null
+    return group.side === 'output' || (this.of === 'device' && !this.#inputSaid) ? only : null
+  }
+
+  #onlyGroup(): RailGroup | null {
+    const all = [...this.#outputs, ...this.#takes]
+    return all.length === 1 ? (all[0] ?? null) : null
+  }
+
+  #placeLate({ statement, group, rail }: { statement: QuantityStatement; group: Group; rail: RailGroup | null }) {
+    const { quantity } = statement
+    if (quantity.worn) return
+    if (quantity.dimension === 'Hz') return this.#frequency(statement, group)
+    if (quantity.dimension === 'A') {
+      const only = this.#onlyGroup()
+      if (only && only.rails.every(({ currentA }) => currentA === null)) this.#currents([statement], only)
+      return
+    }
+    const value = largest(quantity)
+    if (!(value > 0)) return
+    const free = statement.freePower || statement.total || (group.side === 'none' && !rail)
+    const home = rail ?? this.#onlyGroup()
+    const only = home && home.rails.length === 1 ? home.rails[0]! : null
+    const made = this.#outputPower(home)
+    const agreement = plateLimits.powerAgreement.value
+    const agrees = made !== null && value >= made.low / agreement && value <= made.high * agreement
+    if (only && agrees) return this.#railPower(statement, only)
+    if (only && !made && !free) return this.#railPower(statement, only)
+    if (only && !made && group.side === 'input') return this.#railPower(statement, only)
+    if (!free || statement.total) return
+    const total = this.#totalOutput()
+    const known = this.#input.powerVA === null && this.#input.powerW === null
+    // a supply takes more than it gives: a figure well above volts times amperes is what it takes
+    if (
+      known &&
+      this.#input.voltages.length > 0 &&
+      (total === null ? this.#outputs.length === 0 : value > total * plateLimits.powerAgreement.value)
+    )
+      this.#inputFigure(statement)
+  }
+
+  #railPower(statement: QuantityStatement, rail: LabelRail) {
+    const value = largest(statement.quantity)
+    const key = statement.quantity.dimension === 'VA' ? 'powerVA' : 'powerW'
+    if (rail[key] !== null && rail[key] !== value) return
+    rail[key] = value
+    this.#use(statement, 'output power')
+  }
+
+  /** Volts times amperes of a single rail, at both ends of a range [W]. */
+  #outputPower(home: RailGroup | null): { low: number; high: number } | null {
+    const rail = home?.rails.length === 1 ? home.rails[0] : undefined
+    if (!rail || rail.currentA === null) return null
+    const low = Math.abs(rail.voltageV) * rail.currentA
+    return { low, high: rail.voltageMaxV === null ? low : rail.voltageMaxV * rail.currentA }
+  }
+
+  #totalOutput(): number | null {
+    let total = 0
+    for (const { rails } of this.#outputs) {
+      for (const rail of rails) {
+        if (rail.currentA === null) return null
+        total += Math.abs(rail.voltageMaxV ?? rail.voltageV) * rail.currentA
+      }
+    }
+    return this.#outputs.length > 0 ? total : null
+  }
+
+  /** A frequency away from the input's own figures is the mains' unless an alternating output may be meant. */
+  #frequency(statement: QuantityStatement, group: Group) {
+    const fromMains = this.#input.voltages.length > 0 && !this.#inputKinds.includes('dc')
+    const mayBeOutput = group.volts !== null && group.kind === 'ac' && group.side !== 'input'
+    if (this.#input.frequenciesHz.length > 0 || mayBeOutput) return
+    if (fromMains || (this.of === 'supply' && group.volts === null && this.#outputs.length === 0))
+      this.#inputFigure(statement)
+  }
+
+  /** A printed frequency says alternating current; contradicting words say nothing. */
+  #settleKind(): void {
+    const said = new Set(this.#inputKinds.filter((kind) => kind !== null))
+    if (this.#either || said.size > 1) return
+    const [kind] = said
+    this.#input.kind = kind ?? (this.#input.frequenciesHz.length > 0 ? 'ac' : null)
+  }
+}
+
+/**
+ * "6A/3A" and "1.2/0.6A" fall, the first belonging to the lower voltage; "0.2-0.4A" is a range. A rising pair of whole
+ * numbers with a stroke is a fraction, "1/2A", and is not read.
+ */
+function readsAsCurrents({ elements, joints }: Quantity): boolean {
+  const values = elements.map(({ value }) => value)
+  if (values.length !== 2 || joints[0] === 'range') return true
+  return !(values[0]! < values[1]! && values.every(Number.isInteger) && values[1]! <= 16)
+}

@@ -1,0 +1,111 @@
+import { fold } from './fold.js'
+import type { LabelReading, PlateOf, ProtectionClass } from './labelReading.js'
+import { lex } from './lexer.js'
+import { polarityWords } from './polarityWords.js'
+import { readRatings } from './ratings.js'
+import { readSides } from './sides.js'
+import { readStatements } from './statements.js'
+import type { Token } from './token.js'
+
+/** A stretch of the text and what it was read as. */
+export interface ReadSpan {
+  start: number
+  end: number
+  as: string
+}
+
+/**
+ * Reads the words and figures printed on a rating plate.
+ *
+ * Whatever can be read two ways is not read: its field stays null and the piece stands in `unread`. The time is
+ * proportional to the length of the text.
+ *
+ * @param text  as printed or recognised, any language and length
+ * @param of    whose plate: on a machine's a low voltage is what it takes, not what it gives
+ */
+export function readPlate(text: string, of: PlateOf = 'supply'): LabelReading {
+  return explainPlate(text, of).reading
+}
+
+/** The reading together with the stretches of the text it was taken from, in order. */
+export function explainPlate(text: string, of: PlateOf = 'supply'): { reading: LabelReading; spans: ReadSpan[] } {
+  const folded = fold(text)
+  const tokens = lex(folded)
+  const { list, fuses } = readStatements(tokens, of)
+  const ratings = readRatings(readSides(list, tokens), of)
+  for (const { quantity, as } of ratings.used) mark(tokens, quantity.first, quantity.last, as)
+  for (const [first, last] of fuses) mark(tokens, first, last, 'fuse')
+  const polarity = readPolarity(tokens)
+  const protectionClass = readClass(tokens)
+  const original = (first: Token, last: Token): string =>
+    text.slice(folded.origin[first.start], folded.origin[last.end]).replace(/\s+/g, ' ').trim()
+  return {
+    reading: {
+      input: ratings.input,
+      outputs: ratings.outputs,
+      takes: ratings.takes,
+      polarity,
+      protectionClass,
+      fuse:
+        fuses.length > 0 ? [...new Set(fuses.map(([a, b]) => original(tokens[a]!, tokens[b - 1]!)))].join(' / ') : null,
+      unread: unread(tokens, original),
+    },
+    spans: tokens.flatMap(({ start, end, role }) =>
+      role === undefined ? [] : [{ start: folded.origin[start]!, end: folded.origin[end]!, as: role }],
+    ),
+  }
+}
+
+function mark(tokens: Token[], first: number, last: number, as: string): void {
+  for (let at = first; at < last; at += 1) tokens[at]!.role = as
+}
+
+/** Every statement of the polarity that agrees; contradicting ones say nothing and stay unread. */
+function readPolarity(tokens: Token[]): LabelReading['polarity'] {
+  const drawn = tokens.flatMap((token, at) =>
+    token.type === 'drawing' && token.polarity ? [{ polarity: token.polarity, tokens: [at] }] : [],
+  )
+  const all = [...drawn, ...polarityWords(tokens)]
+  const said = new Set(all.map(({ polarity }) => polarity))
+  if (said.size !== 1) return null
+  for (const at of all.flatMap((one) => one.tokens)) tokens[at]!.role = 'polarity'
+  for (const token of tokens) if (token.type === 'word' && token.meaning === 'polarity') token.role = 'polarity'
+  return all[0]!.polarity
+}
+
+/** Only as printed; two classes on one plate say nothing. */
+function readClass(tokens: Token[]): ProtectionClass | null {
+  const found: { said: ProtectionClass; token: Token }[] = []
+  for (const token of tokens) {
+    if (token.type === 'symbol' && token.meaning === 'class II') found.push({ said: 'II', token })
+    if (token.type !== 'word') continue
+    if (token.meaning === 'class I') found.push({ said: 'I', token })
+    if (token.meaning === 'class II') found.push({ said: 'II', token })
+    if (token.meaning === 'class III') found.push({ said: 'III', token })
+  }
+  if (new Set(found.map(({ said }) => said)).size !== 1) return null
+  for (const { token } of found) token.role = 'protection class'
+  return found[0]!.said
+}
+
+/** Signs that mean something by themselves; other punctuation is no loss. */
+const telling = '±⊕⊖~='
+
+function unread(tokens: readonly Token[], original: (first: Token, last: Token) => string): string[] {
+  const pieces: string[] = []
+  let run: Token[] = []
+  const close = (): void => {
+    while (run.length > 0 && isPunctuation(run[run.length - 1]!)) run.pop()
+    const [first] = run
+    if (first) pieces.push(original(first, run[run.length - 1]!))
+    run = []
+  }
+  for (const token of tokens) {
+    if (token.role !== undefined || token.type === 'line') close()
+    else if (run.length > 0 || !isPunctuation(token)) run.push(token)
+  }
+  close()
+  return pieces
+}
+
+const isPunctuation = (token: Token): boolean => token.type === 'sign' && !telling.includes(token.sign)

@@ -1,0 +1,201 @@
+import { plateLimits } from '../reference/plateLimits.js'
+import type { Quantity, StatedKind } from './quantity.js'
+import { both } from './quantity.js'
+import type { QuantityStatement, Section, Statement } from './statements.js'
+import type { Token } from './token.js'
+
+/** Where a group of figures stands: named by a word, or not at all. */
+export type Side = Section | 'none'
+
+/** One voltage, or list of them, with the figures printed beside it. */
+export interface Group {
+  side: Side
+  volts: QuantityStatement | null
+  kind: StatedKind
+  /** "SEC", "2次": a winding, whose 0 is an end */
+  winding: boolean
+  others: QuantityStatement[]
+  line: number
+  /** whether a new line began after the word that named the side */
+  lineAfterWord: boolean
+}
+
+interface Segment {
+  side: Side
+  winding: boolean
+  kind: StatedKind
+  statements: Statement[]
+  line: number
+}
+
+/** Puts the statements of a plate under input, output or neither, and the figures to their voltages. */
+export function readSides(list: readonly Statement[], tokens: Token[]): Group[] {
+  return segments(list, tokens).flatMap((segment) => groups(segment, tokens))
+}
+
+/** "120V INPUT / 12V OUTPUT": every word follows its figures and none comes before. */
+function wordsFollow(list: readonly Statement[]): boolean {
+  let shape = ''
+  for (const statement of list) {
+    if (statement.type === 'quantity' && !shape.endsWith('Q')) shape += 'Q'
+    if (statement.type === 'section') {
+      if (statement.colon) return false
+      if (!shape.endsWith('S')) shape += 'S'
+    }
+  }
+  return shape.length > 0 && shape.length % 2 === 0 && /^(?:QS)+$/.test(shape.slice(0, 64)) && shape.length <= 64
+}
+
+function segments(list: readonly Statement[], tokens: Token[]): Segment[] {
+  const following = wordsFollow(list)
+  const out: Segment[] = []
+  const open = (side: Side, line: number, winding = false): Segment => {
+    const segment: Segment = { side, winding, kind: null, statements: [], line }
+    out.push(segment)
+    return segment
+  }
+  let current = open('none', 0)
+  let sinceWord: 'nothing' | 'quantity' = 'quantity'
+  let last: Section | null = null
+  let consumption: { line: number; back: Segment } | null = null
+  list.forEach((statement, index) => {
+    if (consumption && statement.type === 'line') {
+      current = open(consumption.back.side === 'input' ? 'input' : 'none', statement.line + 1)
+      consumption = null
+    }
+    if (statement.type === 'section') {
+      tokens[statement.token]!.role = 'side'
+      consumption = null
+      if (following) {
+        // the figures just read belong to this word
+        if (last === null || sinceWord === 'quantity') {
+          current.side = statement.section
+          current.winding = statement.secondary
+          current = open('none', statement.line)
+        } else if (last !== statement.section) current.side = 'none'
+      } else {
+        const clash = last !== null && last !== statement.section && sinceWord === 'nothing' && !statement.colon
+        current = open(clash ? 'none' : statement.section, statement.line, statement.secondary)
+        // "AC INPUT", "DC OUT"
+        const before = list[index - 1]
+        if (before?.type === 'kind' && tokens[before.token]!.role === undefined) {
+          current.kind = before.kind
+          tokens[before.token]!.role = 'kind'
+        }
+      }
+      last = statement.section
+      sinceWord = 'nothing'
+      return
+    }
+    if (statement.type === 'consumption') {
+      tokens[statement.token]!.role = 'label'
+      const next = list[index + 1]
+      // "Consumption, input: …" opens the input itself
+      if (!(next?.type === 'section')) {
+        const back: Segment = current
+        current = open('input', statement.line)
+        consumption = { line: statement.line, back }
+      }
+      return
+    }
+    if (statement.type === 'quantity') sinceWord = 'quantity'
+    current.statements.push(statement)
+  })
+  return out
+}
+
+/** "0.5A 5V 1A 12V": every figure comes before its voltage. */
+function figuresLead(statements: readonly Statement[]): boolean {
+  let shape = ''
+  for (const statement of statements) {
+    if (statement.type !== 'quantity' || statement.excluded) continue
+    if (statement.quantity.dimension === 'V') shape += 'V'
+    else if (statement.quantity.dimension === 'A') shape += 'A'
+    if (shape.length > 64) return false
+  }
+  return /^(?:AV){2,}$/.test(shape)
+}
+
+function groups(segment: Segment, tokens: Token[]): Group[] {
+  const out: Group[] = []
+  const leading: QuantityStatement[] = []
+  const lead = figuresLead(segment.statements)
+  let lineKind: { kind: StatedKind; line: number } | null = null
+  let current: Group | null = null
+  let figures = 0
+  segment.statements.forEach((statement, index) => {
+    if (statement.type === 'kind' && tokens[statement.token]!.role === undefined) {
+      // "12V 1A DC", "2A (交流)": said of the voltage before
+      if (current && current.kind === null && current.line === statement.line) {
+        current.kind = statement.kind
+        tokens[statement.token]!.role = 'kind'
+      } else if (!current && figures === 0 && segment.side !== 'none' && segment.kind === null) {
+        // "OUTPUT DC" and the figures below
+        segment.kind = statement.kind
+        tokens[statement.token]!.role = 'kind'
+      }
+      return
+    }
+    if (statement.type !== 'quantity') return
+    if (statement.excluded || statement.quantity.dimension === 'other') return
+    figures += 1
+    if (statement.quantity.dimension !== 'V') {
+      if (current && !lead) current.others.push(statement)
+      else leading.push(statement)
+      return
+    }
+    const before = segment.statements[index - 1]
+    if (
+      statement.prefix !== null &&
+      figures === 1 + leading.length &&
+      before?.type === 'kind' &&
+      segment.side !== 'none'
+    )
+      lineKind = { kind: statement.prefix, line: statement.line }
+    for (const [place, quantity] of split(statement.quantity, segment.side).entries()) {
+      const own = both(statement.prefix, quantity.kind)
+      const fromLine = lineKind && lineKind.line === statement.line ? lineKind.kind : null
+      const volts: QuantityStatement = { ...statement, quantity, prefix: place === 0 ? statement.prefix : null }
+      current = {
+        side: segment.side,
+        volts,
+        kind: segment.kind !== null && own !== null ? both(segment.kind, own) : (own ?? segment.kind ?? fromLine),
+        winding: segment.winding,
+        others: leading.splice(0),
+        line: statement.line,
+        lineAfterWord: statement.line > segment.line,
+      }
+      out.push(current)
+    }
+  })
+  if (leading.length > 0) {
+    out.push({
+      side: segment.side,
+      volts: null,
+      kind: null,
+      winding: segment.winding,
+      others: leading,
+      line: leading[0]!.line,
+      lineAfterWord: false,
+    })
+  }
+  return out
+}
+
+/** "220/9V": mains and low voltage in one list are two sides of a transformer. */
+function split(quantity: Quantity, side: Side): Quantity[] {
+  const { elements, joints } = quantity
+  if (side !== 'none' || elements.length < 2 || quantity.worn) return [quantity]
+  const isMains = (index: number): boolean => elements[index]!.value >= plateLimits.leastMainsV.value
+  const cut = elements.findIndex(
+    (_, index) => index > 0 && joints[index - 1] === 'list' && isMains(index - 1) !== isMains(index),
+  )
+  if (cut < 0) return [quantity]
+  const apart = elements.slice(cut).every((_, index) => isMains(cut + index) === isMains(cut))
+  const before = elements.slice(0, cut).every((_, index) => isMains(index) === isMains(0))
+  if (!apart || !before) return [{ ...quantity, worn: true }]
+  return [
+    { ...quantity, elements: elements.slice(0, cut), joints: joints.slice(0, cut - 1), kind: null },
+    { ...quantity, elements: elements.slice(cut), joints: joints.slice(cut) },
+  ]
+}

@@ -1,0 +1,433 @@
+import { plateLimits } from '../reference/plateLimits.js'
+import type { PlateMeaning } from '../reference/plateWords.js'
+import type { PlateOf } from './labelReading.js'
+import { both, type Quantity, readQuantity, type StatedKind } from './quantity.js'
+import type { Token, WordToken } from './token.js'
+
+export type Section = 'input' | 'output'
+
+/** What keeps a quantity from being a rating. */
+export type Exclusion = 'peak' | 'no load' | 'test'
+
+export interface QuantityStatement {
+  type: 'quantity'
+  quantity: Quantity
+  line: number
+  /** kind printed before it */
+  prefix: StatedKind
+  max: boolean
+  excluded: Exclusion | null
+  /** introduced by a word for power that names no side */
+  freePower: boolean
+  total: boolean
+}
+
+export type Statement =
+  | QuantityStatement
+  | { type: 'section'; section: Section; token: number; line: number; colon: boolean; secondary: boolean }
+  | { type: 'consumption'; token: number; line: number }
+  | { type: 'kind'; kind: StatedKind; token: number; line: number }
+  | { type: 'qualifier'; meaning: Exclusion | 'max' | 'total' | 'power' | 'other'; token: number; line: number }
+  | { type: 'break'; line: number }
+  | { type: 'open'; line: number }
+  | { type: 'line'; line: number }
+  | { type: 'other'; token: number; line: number }
+
+export interface Statements {
+  list: Statement[]
+  /** token ranges [first, last) of fuse markings */
+  fuses: [number, number][]
+}
+
+const sectionOf: Partial<Record<PlateMeaning, Section>> = {
+  input: 'input',
+  primary: 'input',
+  mains: 'input',
+  output: 'output',
+  secondary: 'output',
+}
+
+/** Words that only say what kind of figure follows. */
+const labels: readonly PlateMeaning[] = ['voltage', 'current', 'frequency', 'rating', 'continuous', 'about', 'polarity']
+const kinds: readonly PlateMeaning[] = ['ac', 'dc', 'either kind']
+/** How far a short section word may stand from its quantity, in tokens. */
+const weakReach = 8
+/** How far the figures of a fuse may stand from the word for it, in tokens. */
+const fuseReach = 4
+
+/** Turns tokens into what they state, one after the other; shielded passages ("for use with …", type numbers) are left out. */
+export function readStatements(tokens: Token[], of: PlateOf): Statements {
+  return new StatementReader(tokens, of).run()
+}
+
+class StatementReader {
+  readonly #list: Statement[] = []
+  readonly #fuses: [number, number][] = []
+  #at = 0
+  #line = 0
+
+  constructor(
+    readonly tokens: Token[],
+    readonly of: PlateOf,
+  ) {}
+
+  run(): Statements {
+    while (this.#at < this.tokens.length) this.#step()
+    this.#bindQualifiers()
+    return { list: this.#list, fuses: this.#fuses }
+  }
+
+  #step() {
+    const at = this.#at
+    const token = this.tokens[at]!
+    if (token.type === 'line') {
+      this.#list.push({ type: 'line', line: this.#line })
+      this.#line += 1
+      this.#at += 1
+      return
+    }
+    if (token.type === 'fuse') return this.#fuse(at, at)
+    if (token.type === 'symbol') return this.#symbol(at)
+    if (token.type === 'word') return this.#word(at, token)
+    if (token.type === 'number' || (token.type === 'sign' && '+-±'.includes(token.sign))) {
+      const quantity = readQuantity(this.tokens, at)
+      if (quantity) return this.#quantity(quantity)
+      if (token.type === 'number') {
+        if (this.#phases(at)) return
+        this.#list.push({ type: 'other', token: at, line: this.#line })
+        this.#at = at + 1
+        return
+      }
+    }
+    if (token.type === 'sign') {
+      if (token.sign === ',' || token.sign === ';' || token.sign === '|')
+        this.#list.push({ type: 'break', line: this.#line })
+      else if (token.sign === '(' || token.sign === '[') this.#list.push({ type: 'open', line: this.#line })
+      else if (token.sign === '.' && token.spaceAfter) this.#list.push({ type: 'break', line: this.#line })
+      else if (token.sign === '=' && this.#isPrefixEquals(at)) this.#kind(at, 'dc')
+      else if (token.sign === '~' && this.#isTrailingTilde(at)) this.#kind(at, 'ac')
+      this.#at += 1
+      return
+    }
+    this.#list.push({ type: 'other', token: at, line: this.#line })
+    this.#at += 1
+  }
+
+  #kind(at: number, kind: StatedKind): void {
+    this.#list.push({ type: 'kind', kind, token: at, line: this.#line })
+  }
+
+  #symbol(at: number) {
+    const token = this.tokens[at]!
+    if (token.type === 'symbol' && (token.meaning === 'ac' || token.meaning === 'dc')) this.#kind(at, token.meaning)
+    else if (token.type === 'symbol' && token.meaning === 'fuse') {
+      const end = this.#fuseRegion(at + 1)
+      if (end) return this.#fuse(at, at + 1, end)
+    } else this.#list.push({ type: 'other', token: at, line: this.#line })
+    this.#at = at + 1
+  }
+
+  /** "3~ 400V": the number of phases; the tilde says alternating current. */
+  #phases(at: number): boolean {
+    const count = this.tokens[at]!
+    const tilde = this.tokens[at + 1]
+    if (count.type !== 'number' || !/^[13]$/.test(count.digits ?? '') || count.unit) return false
+    if (tilde?.type !== 'sign' || tilde.sign !== '~' || tilde.spaceBefore) return false
+    this.#list.push({ type: 'other', token: at, line: this.#line })
+    this.#kind(at + 1, 'ac')
+    this.#at = at + 2
+    return true
+  }
+
+  /** "220V =9V": set off from what precedes and joined to the number; after a word an equals sign is only that. */
+  #isPrefixEquals(at: number): boolean {
+    const token = this.tokens[at]!
+    const before = this.tokens[at - 1]
+    const joined = token.spaceBefore && !token.spaceAfter
+    return (
+      joined && (before === undefined || before.type === 'number' || before.type === 'line' || before.type === 'sign')
+    )
+  }
+
+  /** A tilde after amperes, or in brackets, says the kind of what was printed before. */
+  #isTrailingTilde(at: number): boolean {
+    const before = this.tokens[at - 1]
+    const after = this.tokens[at + 1]
+    return before?.type === 'sign' && before.sign === '(' && after?.type === 'sign' && after.sign === ')'
+  }
+
+  #word(at: number, token: WordToken) {
+    const section = sectionOf[token.meaning]
+    const line = this.#line
+    if (section) {
+      if (!token.weak || this.#leadsToQuantity(at + 1, token.meaning === 'mains') || this.#closesQuantity(at)) {
+        const next = this.tokens[at + 1]
+        this.#list.push({
+          type: 'section',
+          section,
+          token: at,
+          line,
+          colon: next?.type === 'sign' && next.sign === ':',
+          secondary: token.meaning === 'secondary' || token.meaning === 'primary',
+        })
+      } else this.#list.push({ type: 'other', token: at, line })
+    } else if (kinds.includes(token.meaning)) {
+      this.#kind(at, token.meaning === 'ac' || token.meaning === 'dc' ? token.meaning : 'either')
+    } else if (token.meaning === 'consumption') {
+      this.#list.push({ type: 'consumption', token: at, line })
+    } else if (token.meaning === 'fuse') {
+      const end = this.#fuseRegion(at + 1)
+      if (end) return this.#fuse(at, end[0], end)
+      const before = this.tokens[at - 1]
+      // "2A FUSE"
+      const last = this.#list.at(-1)
+      if (
+        before?.type === 'number' &&
+        last?.type === 'quantity' &&
+        last.quantity.last === at &&
+        last.quantity.dimension === 'A'
+      ) {
+        this.#list.pop()
+        this.#fuses.push([last.quantity.first, at])
+        token.role = 'fuse'
+      } else this.#list.push({ type: 'other', token: at, line })
+    } else if (token.meaning === 'identity') return this.#identity(at)
+    else if (token.meaning === 'only for' && this.of === 'supply') return this.#shielded(at)
+    else if (token.meaning === 'elsewhere') return this.#shielded(at)
+    else if (token.meaning === 'peak' || token.meaning === 'no load' || token.meaning === 'test')
+      this.#list.push({ type: 'qualifier', meaning: token.meaning, token: at, line })
+    else if (token.meaning === 'max' || token.meaning === 'total' || token.meaning === 'power') {
+      token.role = token.meaning === 'total' ? undefined : 'label'
+      this.#list.push({ type: 'qualifier', meaning: token.meaning, token: at, line })
+    } else if (labels.includes(token.meaning)) {
+      token.role = 'label'
+      this.#list.push({ type: 'qualifier', meaning: 'other', token: at, line })
+    } else this.#list.push({ type: 'other', token: at, line })
+    this.#at = at + 1
+  }
+
+  /** Whether a quantity follows, with nothing but labels and punctuation between. */
+  #leadsToQuantity(from: number, mains: boolean): boolean {
+    for (let at = from; at < from + weakReach; at += 1) {
+      const token = this.tokens[at]
+      if (!token) return false
+      if (token.type === 'number' || (token.type === 'sign' && '+-±'.includes(token.sign))) {
+        const quantity = readQuantity(this.tokens, at)
+        if (quantity) {
+          if (quantity.dimension === 'other') return false
+          if (!mains) return true
+          const top = Math.max(...quantity.elements.map(({ value }) => value))
+          return quantity.dimension === 'Hz' || (quantity.dimension === 'V' && !(top < plateLimits.leastMainsV.value))
+        }
+        if (token.type === 'number') return false
+      }
+      if (token.type === 'word') {
+        const known =
+          sectionOf[token.meaning] !== undefined ||
+          kinds.includes(token.meaning) ||
+          labels.includes(token.meaning) ||
+          token.meaning === 'max' ||
+          token.meaning === 'power' ||
+          token.meaning === 'consumption'
+        if (!known) return false
+      } else if (token.type === 'text' || token.type === 'drawing' || token.type === 'fuse') return false
+    }
+    return false
+  }
+
+  /** "12V DC OUT" at the end of a line or clause. */
+  #closesQuantity(at: number): boolean {
+    const last = this.#list.at(-1)
+    const next = this.tokens[at + 1]
+    const ends = !next || next.type === 'line' || (next.type === 'sign' && '/,;|)'.includes(next.sign))
+    return last?.type === 'quantity' && last.quantity.last === at && ends
+  }
+
+  #quantity(quantity: Quantity) {
+    const released = this.#releasesKind(quantity)
+    this.#list.push({
+      type: 'quantity',
+      quantity,
+      line: this.#line,
+      prefix: null,
+      max: false,
+      excluded: null,
+      freePower: false,
+      total: false,
+    })
+    this.#at = quantity.last
+    if (released) this.#at -= 1
+  }
+
+  /** "INPUT 120V DC OUTPUT 9V": the word before a section is that section's where it does not suit the voltage before. */
+  #releasesKind(quantity: Quantity): boolean {
+    const closing = this.tokens[quantity.last - 1]
+    const next = this.tokens[quantity.last]
+    if (quantity.dimension !== 'V' || closing?.type !== 'word' || next?.type !== 'word') return false
+    const section = sectionOf[next.meaning]
+    if (!section || !this.#leadsToQuantity(quantity.last + 1, false)) return false
+    const top = Math.max(...quantity.elements.map(({ value }) => value))
+    const mains = top >= plateLimits.leastMainsV.value
+    const suits = mains ? quantity.kind !== 'dc' : !(quantity.kind === 'ac' && section === 'input')
+    if (suits) return false
+    quantity.kind = null
+    quantity.last -= 1
+    return true
+  }
+
+  /** A model, serial or patent number, a date: the word and the run after it say nothing of quantities. */
+  #identity(at: number) {
+    this.#list.push({ type: 'other', token: at, line: this.#line })
+    let next = at + 1
+    while (this.#isGlue(next)) next += 1
+    const first = this.tokens[next]
+    if (!first || first.type === 'line' || first.type === 'word' || first.type === 'symbol') {
+      this.#at = first?.type === 'word' && first.meaning === 'identity' ? next : at + 1
+      return
+    }
+    let end = next + 1
+    while (end < this.tokens.length && this.tokens[end]!.start === this.tokens[end - 1]!.end) {
+      const token = this.tokens[end]!
+      if (token.type === 'line' || (token.type === 'sign' && ',;|'.includes(token.sign) && token.spaceAfter)) break
+      end += 1
+    }
+    this.#list.push({ type: 'break', line: this.#line })
+    this.#at = end
+  }
+
+  #isGlue(at: number): boolean {
+    const token = this.tokens[at]
+    return token?.type === 'sign' && ':.=-#'.includes(token.sign)
+  }
+
+  /** What is said of another thing ends with the line or where a section begins. */
+  #shielded(at: number) {
+    this.#list.push({ type: 'other', token: at, line: this.#line })
+    let end = at + 1
+    while (end < this.tokens.length) {
+      const token = this.tokens[end]!
+      if (token.type === 'line' || token.type === 'drawing') break
+      if (token.type === 'word' && sectionOf[token.meaning] && (!token.weak || this.#leadsToQuantity(end + 1, false)))
+        break
+      if (token.type === 'word' && token.meaning === 'fuse') break
+      end += 1
+    }
+    this.#list.push({ type: 'break', line: this.#line })
+    this.#at = end
+  }
+
+  #fuse(at: number, from: number, region?: [number, number]) {
+    const [first, last] = region ?? this.#fuseRegion(from) ?? [at, at + 1]
+    this.tokens[at]!.role = 'fuse'
+    this.#fuses.push([first, last])
+    this.#at = last
+  }
+
+  /** The tokens of a fuse marking from here on: amperes, volts, letters of characteristic and breaking capacity. */
+  #fuseRegion(from: number): [number, number] | null {
+    let first = from
+    while (first < from + fuseReach) {
+      const token = this.tokens[first]
+      if (!token || token.type === 'line') return null
+      if (this.#fusePart(first) && token.type !== 'sign') break
+      if (token.type === 'word' && sectionOf[token.meaning]) return null
+      first += 1
+    }
+    if (first >= from + fuseReach) return null
+    let last = first
+    let amperes = false
+    for (let at = first; at < this.tokens.length; at += 1) {
+      if (!this.#fusePart(at)) break
+      const token = this.tokens[at]!
+      if (token.type === 'fuse' || (token.type === 'number' && token.unit?.dimension === 'A')) amperes = true
+      if (token.type !== 'sign') last = at + 1
+    }
+    return amperes ? [first, last] : null
+  }
+
+  #fusePart(at: number): boolean {
+    const token = this.tokens[at]
+    if (!token) return false
+    if (token.type === 'fuse') return true
+    if (token.type === 'number') return token.unit ? token.unit.dimension === 'A' || token.unit.dimension === 'V' : true
+    if (token.type === 'text') return token.end - token.start <= 2
+    return token.type === 'sign' && '/-,x×&~'.includes(token.sign)
+  }
+
+  /** Ties words such as "peak", "no load" and "max." to the quantity they speak of. */
+  #bindQualifiers(): void {
+    this.#list.forEach((statement, index) => {
+      this.#bindKind(index)
+      if (statement.type !== 'qualifier' || statement.meaning === 'other') return
+      if (statement.meaning === 'power' || statement.meaning === 'total') {
+        const next = this.#following(index)
+        if (next && next.quantity.dimension !== 'V' && next.quantity.dimension !== 'A') {
+          if (statement.meaning === 'total') next.total = true
+          else if (!this.#besideSection(index)) next.freePower = true
+        }
+        return
+      }
+      const before = this.#list[index - 1]
+      const after = this.#list[index + 1]
+      const fits = (other: Statement | undefined): other is QuantityStatement =>
+        other?.type === 'quantity' && this.#concerns(statement.meaning, other.quantity)
+      if (statement.meaning === 'max') {
+        if (fits(before)) before.max = true
+        else {
+          const next = this.#following(index)
+          if (next) next.max = true
+        }
+        return
+      }
+      const exclude = (other: QuantityStatement): void => {
+        other.excluded = statement.meaning as Exclusion
+      }
+      if (fits(before)) {
+        exclude(before)
+        if (fits(after)) exclude(after)
+        return
+      }
+      const next = this.#following(index)
+      if (next && this.#concerns(statement.meaning, next.quantity)) exclude(next)
+    })
+  }
+
+  #concerns(meaning: string, quantity: Quantity): boolean {
+    if (meaning === 'no load' || meaning === 'test') return quantity.dimension === 'V'
+    if (meaning === 'peak') return quantity.dimension !== 'Hz' && quantity.dimension !== 'other'
+    return true
+  }
+
+  /** The quantity that follows with only labels between. */
+  #following(index: number): QuantityStatement | null {
+    for (let at = index + 1; at < index + 5; at += 1) {
+      const statement = this.#list[at]
+      if (!statement) return null
+      if (statement.type === 'quantity') return statement
+      if (statement.type !== 'qualifier' && statement.type !== 'section' && statement.type !== 'consumption')
+        return null
+    }
+    return null
+  }
+
+  /** "OUTPUT POWER", "Potencia máxima de salida": the side is named in the same phrase. */
+  #besideSection(index: number): boolean {
+    for (const step of [-1, 1]) {
+      for (let at = index + step; at >= 0 && Math.abs(at - index) < 4; at += step) {
+        const statement = this.#list[at]
+        if (statement?.type === 'section' || statement?.type === 'consumption') return true
+        if (statement?.type !== 'qualifier' && statement?.type !== 'other') break
+      }
+    }
+    return false
+  }
+
+  /** A kind before a voltage is its own. */
+  #bindKind(index: number) {
+    const statement = this.#list[index]
+    const next = this.#list[index + 1]
+    if (statement?.type !== 'kind' || next?.type !== 'quantity' || next.quantity.dimension !== 'V') return
+    next.prefix = both(next.prefix, statement.kind)
+    this.tokens[statement.token]!.role = 'kind'
+  }
+}

@@ -1,0 +1,40 @@
+import { commonPractice, published, type Source } from './source.js'
+
+interface Limit {
+  readonly value: number
+  readonly source: Source
+}
+
+const limit = (value: number, title: string, detail: string, from = commonPractice): Limit => ({
+  value,
+  source: from(title, detail),
+})
+
+/** Bounds by which the reader of rating plates tells a mains voltage and refuses what no plate of this kind says. */
+export const plateLimits = {
+  /** a voltage from here up is a mains voltage where the plate has no word for it [V] */
+  leastMainsV: limit(90, 'IEC 60038, table 1', '100 V, the lowest public supply voltage in use, less 10 %', published),
+  /** a voltage up to here is an output where the plate has no word for it [V] */
+  mostLowV: limit(75, 'Rule of this project', 'between the two the plate is not read, as it fits neither'),
+  /** [V] */
+  mostV: limit(
+    1000,
+    'Directive 2014/35/EU, article 1',
+    'upper bound of low voltage for alternating current',
+    published,
+  ),
+  /** [A] */
+  mostA: limit(200, 'Rule of this project', 'no plug-in or cord-connected supply gives or takes more'),
+  /** [W] or [VA] */
+  mostW: limit(20000, 'Rule of this project', 'no plug-in or cord-connected supply gives or takes more'),
+  /** [Hz] */
+  leastHz: limit(15, 'Rule of this project', 'below 16.7 Hz, the lowest frequency of a public supply'),
+  /** [Hz] */
+  mostHz: limit(1000, 'Rule of this project', 'above 400 Hz, the highest mains frequency, of aircraft'),
+  /** rails read from one plate; more is not a plate */
+  mostRails: limit(24, 'Rule of this project', 'twice the rails of the largest computer supplies'),
+  /** highest over lowest voltage of one range among several, "100-120/200-240V" [1] */
+  widestPartRange: limit(1.6, 'Rule of this project', '90-132 V and 180-264 V, the widest halves seen, have 1.47'),
+  /** how far printed watts may lie from volts times amperes [1] */
+  powerAgreement: limit(1.06, 'Rule of this project', 'rounding of two figures printed with two digits'),
+} as const
