@@ -12,6 +12,7 @@ import { exchangeApiRoutes } from './web/routes/exchangeApi.js'
 import { fuseRoutes } from './web/routes/fuse.js'
 import { healthRoutes } from './web/routes/health.js'
 import { inrushRoutes } from './web/routes/inrush.js'
+import { jobsApiRoutes } from './web/routes/jobsApi.js'
 import { labelRoutes } from './web/routes/label.js'
 import { mainsRoutes } from './web/routes/mains.js'
 import { seriesLampRoutes } from './web/routes/seriesLamp.js'
@@ -52,6 +53,7 @@ export function createApp(context: Context): Express {
   app.use(benchRoutes())
   app.use(fuseRoutes())
   app.use(shelfApiRoutes(context))
+  app.use(jobsApiRoutes(context))
   app.use(notFound)
   app.use(handleErrors(context))
   return app

@@ -41,15 +41,16 @@ export interface JobParts {
   name: string
   check: CheckRequest
   plan: SentPlan | FirstPowerPlan | null
+  limits: ReadingLimits[]
   assessment: Assessment
 }
 
 /** A job as it begins: judged, planned, nothing read yet. */
-export const newJob = ({ name, check, plan, assessment }: JobParts): Job => ({
+export const newJob = ({ name, check, plan, limits, assessment }: JobParts): Job => ({
   name,
   check,
   plan,
-  limits: limitsOf(plan),
+  limits,
   assessment,
   earlier: [],
   readings: [],

@@ -1,9 +1,22 @@
 import { assess } from '../chain/assess.js'
+import { prepareDevice } from '../chain/prepareDevice.js'
+import { prepareSite } from '../chain/prepareSite.js'
+import { prepareSupply } from '../chain/prepareSupply.js'
 import type { CheckRequest } from '../chain/request.js'
-import type { Assessment } from '../jobs/job.js'
-import type { SentPlan } from '../jobs/newJob.js'
+import type { Assessment, ReadingLimits } from '../jobs/job.js'
+import { limitsOf, type SentPlan } from '../jobs/newJob.js'
+import { composeChecklist } from '../plan/checklist.js'
 import type { FirstPowerPlan } from '../plan/firstPowerPlan.js'
+import { planFirstPower } from '../plan/planFirstPower.js'
+import { readPlate } from '../plate/readPlate.js'
 import { dataVersion } from './dataVersion.js'
+
+export interface JudgedCheck {
+  check: CheckRequest
+  assessment: Assessment
+  plan: SentPlan | FirstPowerPlan
+  limits: ReadingLimits[]
+}
 
 /** A check judged now, by the tables and rules of this program. */
 export const judged = (check: CheckRequest, now: number): Assessment => ({
@@ -12,5 +25,28 @@ export const judged = (check: CheckRequest, now: number): Assessment => ({
   judgedAt: now,
 })
 
-/** The plan a job keeps: the one that was sent where it has stages. */
-export const planned = (_check: CheckRequest, sent: SentPlan | null): SentPlan | FirstPowerPlan | null => sent
+/**
+ * A check judged and planned. A plan that was sent with its stages is kept as it is; else one is worked out. Readings
+ * are held against the steps of that plan and the lines of the checklist that is printed from the check.
+ */
+export function judgedAndPlanned(check: CheckRequest, sent: SentPlan | null, now: number): JudgedCheck {
+  const assessment = judged(check, now)
+  const worked = planFirstPower(check, assessment)
+  const plan = sent?.stages ? sent : { ...sent, ...worked }
+  const { stages } = composeChecklist({
+    assessment,
+    plan: worked,
+    site: prepareSite(check.site),
+    supply: prepareSupply(check.supply, readPlate),
+    device: prepareDevice(check.device, readPlate),
+  })
+  const fromPlan = limitsOf(plan)
+  const known = new Set(fromPlan.map(({ key }) => key))
+  const fromChecklist = limitsOf({ stages: stages.map(({ lines }) => ({ steps: lines })) })
+  return {
+    check,
+    assessment,
+    plan,
+    limits: [...fromPlan, ...fromChecklist.filter(({ key }) => !known.has(key))],
+  }
+}

@@ -10,13 +10,13 @@ import {
   withReadingsJudged,
 } from '../../jobs/jobChange.js'
 import { type JobSummary, jobDraft } from '../../jobs/jobDraft.js'
-import { limitsOf, newJob } from '../../jobs/newJob.js'
+import { newJob } from '../../jobs/newJob.js'
 import { direction, findingChanges } from '../../jobs/rejudge.js'
 import { standingStates } from '../../jobs/standing.js'
 import { newId } from '../../store/openStore.js'
 import type { Kept } from '../../store/store.js'
 import type { Context } from '../context.js'
-import { judged, planned } from '../judge.js'
+import { judged, judgedAndPlanned } from '../judge.js'
 import { parse } from '../parse.js'
 import { conflictAs } from '../records/conflict.js'
 import { assessmentJson, jobRecord, jobRow, logJson, partJson, readingJson } from '../records/jobRecord.js'
@@ -55,7 +55,7 @@ export function jobsApiRoutes({ store, now }: Context): Router {
   })
   router.post(all, async (request, response) => {
     const { name, check, plan } = parse(newJobSchema, request.body)
-    const job = newJob({ name, check, plan: planned(check, plan ?? null), assessment: judged(check, now()) })
+    const job = newJob({ name, ...judgedAndPlanned(check, plan ?? null, now()) })
     const kept = await store.add('job', jobDraft(job))
     response.status(201).location(`${all}/${kept.id}`).json(jobRecord(kept, []))
   })
@@ -67,10 +67,9 @@ export function jobsApiRoutes({ store, now }: Context): Router {
     const kept = await change(request.params.id, version, (job) => {
       const next = patchJob(job, patch)
       if (!check && plan === undefined) return next
-      const newPlan = planned(check ?? job.check, plan ?? null)
-      const replanned = { ...next, plan: newPlan, limits: limitsOf(newPlan) }
-      const judgedReadings = withReadingsJudged(replanned)
-      return check ? judgeAgain({ ...judgedReadings, check }, judged(check, now())) : judgedReadings
+      const { assessment, ...again } = judgedAndPlanned(check ?? job.check, plan ?? null, now())
+      const replanned = withReadingsJudged({ ...next, ...again })
+      return check ? judgeAgain(replanned, assessment) : replanned
     })
     response.json(await record(kept))
   })
