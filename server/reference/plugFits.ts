@@ -16,9 +16,11 @@ export interface FitRow extends Sourced {
   readonly fits: 'yes' | 'forced' | 'no'
   readonly earth: 'made' | 'lost' | 'not applicable' | 'depends'
   readonly note: string
+  /** goes in, but is not what to buy for the socket */
+  readonly substitute?: true
 }
 
-type Rest = Partial<Pick<FitRow, 'countries' | 'doubt' | 'commonness'>>
+type Rest = Partial<Pick<FitRow, 'countries' | 'doubt' | 'commonness' | 'substitute'>>
 
 const row =
   (fits: FitRow['fits'], earth: FitRow['earth']) =>
@@ -50,6 +52,7 @@ const forcedEarthLost = row('forced', 'lost')
 const no = row('no', 'not applicable')
 
 const rare = { commonness: 'rare' } as const
+const substitute = { substitute: true } as const
 const europlug = 'CEE 7/16'
 const contour = 'CEE 7/17'
 const continental = ['CEE 7/7', 'CEE 7/4', 'CEE 7/6'] as const
@@ -121,7 +124,7 @@ const particular: readonly FitRow[] = [
   // CEE 7/17
   yes(contour, 'C E F', 'CEE 7/1, 7/5, 7/3', 'Class II only.', [from.museumContour]),
   yes(contour, 'K', 'DS 60884-2-D1', 'Class II only.', danishSources),
-  yes(contour, 'O', 'TIS 166-2549', 'Pins may stay touchable when part-way out.', thaiSources),
+  yes(contour, 'O', 'TIS 166-2549', 'Pins may stay touchable when part-way out.', thaiSources, substitute),
   no(contour, 'J', 'SN 441011 T13, T23', 'The recess keeps it out.', swissSources),
   forced(
     contour,
@@ -195,14 +198,23 @@ const particular: readonly FitRow[] = [
     { countries: ['JP'] },
   ),
   yes('JIS C 8303 two-pin', 'A B', 'JIS C 8303', '', [from.wikipediaJapan], { countries: ['JP'] }),
-  yes('JIS C 8303 two-pin', 'A B', 'NEMA 1-15R, 5-15R', 'Equipment for 100 V only then gets 120 V (+20 %).', [
-    from.wikipediaJapan,
-    ...nemaSources,
-  ]),
+  yes(
+    'JIS C 8303 two-pin',
+    'A B',
+    'NEMA 1-15R, 5-15R',
+    'Equipment for 100 V only then gets 120 V (+20 %).',
+    [from.wikipediaJapan, ...nemaSources],
+    substitute,
+  ),
   yesEarthed('JIS C 8303 three-pin', 'B', 'JIS C 8303', '', [from.wikipediaJapan], { countries: ['JP'] }),
-  yesEarthed('JIS C 8303 three-pin', 'B', 'NEMA 5-15R', 'Equipment for 100 V only then gets 120 V (+20 %).', [
-    from.jis,
-  ]),
+  yesEarthed(
+    'JIS C 8303 three-pin',
+    'B',
+    'NEMA 5-15R',
+    'Equipment for 100 V only then gets 120 V (+20 %).',
+    [from.jis],
+    substitute,
+  ),
   yesEarthed('NEMA 5-15P', 'B', 'NEMA 5-15R', '', [from.plugAndCable]),
   yesEarthed('NEMA 5-20P', 'B', 'NEMA 5-20R', '', [from.nema], rare),
   no('NEMA 5-20P', 'B', 'NEMA 5-15R', 'One blade is turned a quarter.', [from.nema]),
@@ -215,7 +227,7 @@ const particular: readonly FitRow[] = [
   ),
   no('NEMA 6-15P', 'A B', 'NEMA 1-15R, 5-15R', 'Both blades lie across the slots.', [from.nema]),
   yes(
-    ['NEMA 1-15P', 'NEMA 1-15P unpolarised', 'JIS C 8303 two-pin'],
+    ['NEMA 1-15P', 'NEMA 1-15P unpolarised', 'JIS C 8303 two-pin', 'GB 1002 two-pin'],
     'A B',
     'outlet of American shape',
     'The outlet carries 220 to 230 V.',
@@ -236,7 +248,7 @@ const particular: readonly FitRow[] = [
     'two-pin outlet for A and C',
     'The outlet carries 220 V.',
     [from.gb1002],
-    { countries: ['CN'] },
+    { countries: ['CN'], substitute: true },
   ),
   yes(
     ['NEMA 1-15P', 'NEMA 1-15P unpolarised', 'JIS C 8303 two-pin', 'GB 1002 two-pin'],
@@ -244,9 +256,17 @@ const particular: readonly FitRow[] = [
     'TIS 166-2549',
     'The outlet carries 230 V.',
     thaiSources,
+    substitute,
   ),
-  yesEarthed(['NEMA 5-15P', 'JIS C 8303 three-pin'], 'O', 'TIS 166-2549', 'The outlet carries 230 V.', thaiSources),
-  yes('GB 1002 two-pin', 'A B', 'NEMA 1-15R, 5-15R', 'Equipment for 220 V then gets 120 V.', [from.gb1002]),
+  yesEarthed(
+    ['NEMA 5-15P', 'JIS C 8303 three-pin'],
+    'O',
+    'TIS 166-2549',
+    'The outlet carries 230 V.',
+    thaiSources,
+    substitute,
+  ),
+  yes('GB 1002 two-pin', 'A B', 'NEMA 1-15R, 5-15R', 'Equipment for 220 V then gets 120 V.', [from.gb1002], substitute),
   yes('GB 1002 two-pin', 'A', 'two-pin outlet for A and C', '', [from.gb1002], { countries: ['CN'] }),
 
   // British
@@ -269,7 +289,7 @@ const particular: readonly FitRow[] = [
     'GB 1002',
     'Same places of line and neutral, socket mounted upside down.',
     [from.wikipediaAustralia],
-    { countries: ['CN'] },
+    { countries: ['CN'], substitute: true },
   ),
   yes(
     'AS/NZS 3112 10 A two-pin',
@@ -277,7 +297,7 @@ const particular: readonly FitRow[] = [
     'GB 1002',
     'Same places of line and neutral, socket mounted upside down.',
     [from.wikipediaAustralia],
-    { countries: ['CN'] },
+    { countries: ['CN'], substitute: true },
   ),
   yesEarthed(
     'AS/NZS 3112 10 A',
@@ -285,7 +305,7 @@ const particular: readonly FitRow[] = [
     'IRAM 2071',
     'Line and neutral reversed: a single-pole switch or fuse ends up in the neutral.',
     [from.wikipediaAustralia],
-    { countries: ['AR'] },
+    { countries: ['AR'], substitute: true },
   ),
   yes(
     'AS/NZS 3112 10 A two-pin',
@@ -293,7 +313,7 @@ const particular: readonly FitRow[] = [
     'IRAM 2071',
     'Line and neutral reversed: a single-pole switch or fuse ends up in the neutral.',
     [from.wikipediaAustralia],
-    { countries: ['AR'] },
+    { countries: ['AR'], substitute: true },
   ),
   yesEarthed('IRAM 2073 10 A', 'I', 'IRAM 2071', '', [from.wikipediaTypeI], { countries: ['AR'] }),
   yesEarthed(
@@ -302,6 +322,7 @@ const particular: readonly FitRow[] = [
     'AS/NZS 3112 10 A',
     'Line and neutral reversed: a single-pole switch or fuse ends up in the neutral.',
     [from.wikipediaAustralia],
+    substitute,
   ),
   yesEarthed('GB 1002 three-pin', 'I', 'GB 1002', '', [from.wikipediaAustralia], { countries: ['CN'] }),
   yesEarthed(
@@ -310,7 +331,7 @@ const particular: readonly FitRow[] = [
     'AS/NZS 3112 10 A',
     'Pins are 1 mm longer, so live metal may stay exposed; not approved there.',
     [from.wikipediaAustralia],
-    { doubt: 'Whether live metal stays exposed was not confirmed.' },
+    { doubt: 'Whether live metal stays exposed was not confirmed.', substitute: true },
   ),
 
   // Swiss, Danish, Italian, Israeli

@@ -404,7 +404,7 @@ export const plugTypes: readonly PlugType[] = frozen([
       'Half-round earth pin.',
       'Forms with flat pins for computer and medical circuits fit both kinds of socket.',
     ],
-    aliases: ['Afsnit 107-2-D1', 'SB 107-2-D1', 'DS 60884'],
+    aliases: ['Afsnit 107-2-D1', 'SB 107-2-D1', '107-2-D1', 'DS 60884'],
     sources: [from.wikipediaDanish, from.wikipediaStecker, from.rewirableSold],
   },
   {

@@ -63,13 +63,16 @@ export function fits(plug: string, socketLetter: string, country?: string): Fit 
 }
 
 /**
- * The plugs to ask for when buying a cord set for a socket: those that go in properly, and with `earthed`
+ * The plugs to ask for when buying a cord set for a socket: those made for it, and with `earthed`
  * those whose earth is made. Where no unearthed plug fits (G), the earthed ones are what is sold.
  */
 export function plugsFor(socketLetter: string, earthed: boolean, country?: string): PlugType[] {
-  const fitting = plugTypes.filter((plug) => fits(plug.name, socketLetter, country)?.fits === 'yes')
-  const earthing = fitting.filter((plug) => fits(plug.name, socketLetter, country)?.earth === 'made')
+  const fitting = plugTypes.flatMap((plug) => {
+    const fit = fits(plug.name, socketLetter, country)
+    return fit?.fits === 'yes' && !fit.rows.some((row) => row.substitute) ? [{ plug, earth: fit.earth }] : []
+  })
+  const earthing = fitting.filter(({ earth }) => earth === 'made').map(({ plug }) => plug)
   if (earthed) return earthing
-  const twoCore = fitting.filter((plug) => !plug.earthed)
+  const twoCore = fitting.map(({ plug }) => plug).filter((plug) => !plug.earthed)
   return twoCore.length > 0 ? twoCore : earthing
 }

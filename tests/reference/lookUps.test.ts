@@ -80,6 +80,19 @@ describe('what cord set to buy', () => {
     expect(names).not.toContain(lacks)
   })
 
+  it.each([
+    { country: 'AU', earthed: true, plugs: ['AS/NZS 3112 10 A'] },
+    { country: 'AR', earthed: true, plugs: ['IRAM 2073 10 A'] },
+    { country: 'CN', earthed: true, plugs: ['GB 1002 three-pin'] },
+  ])('for socket I of $country names $plugs, not the look-alikes', ({ country, earthed, plugs }) => {
+    expect(plugsFor('I', earthed, country).map((plug) => plug.name)).toEqual(plugs)
+  })
+
+  it('for an American socket names no Japanese or Chinese plug', () => {
+    expect(plugsFor('A', false, 'US').map((plug) => plug.name)).toEqual(['NEMA 1-15P', 'NEMA 1-15P unpolarised'])
+    expect(plugsFor('B', true, 'US').map((plug) => plug.name)).toEqual(['NEMA 5-15P'])
+  })
+
   it('is empty for an earth from a socket without one', () => {
     expect(plugsFor('A', true)).toEqual([])
     expect(plugsFor('C', true)).toEqual([])
