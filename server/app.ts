@@ -6,15 +6,20 @@ import type { Context } from './web/context.js'
 import { handleErrors, notFound } from './web/errorPages.js'
 import { refusePrototypeKeys } from './web/refusePrototypeKeys.js'
 import { benchRoutes } from './web/routes/bench.js'
+import { checkRoutes } from './web/routes/check.js'
 import { checkPageRoutes } from './web/routes/checkPage.js'
+import { converterRoutes } from './web/routes/converter.js'
 import { enterRoutes } from './web/routes/enter.js'
 import { exchangeApiRoutes } from './web/routes/exchangeApi.js'
 import { fuseRoutes } from './web/routes/fuse.js'
+import { fusePageRoutes } from './web/routes/fusePage.js'
 import { healthRoutes } from './web/routes/health.js'
 import { inrushRoutes } from './web/routes/inrush.js'
 import { jobsApiRoutes } from './web/routes/jobsApi.js'
 import { labelRoutes } from './web/routes/label.js'
+import { leadDropRoutes } from './web/routes/leadDrop.js'
 import { mainsRoutes } from './web/routes/mains.js'
+import { openApiRoutes } from './web/routes/openapi.js'
 import { seriesLampRoutes } from './web/routes/seriesLamp.js'
 import { shelfApiRoutes } from './web/routes/shelfApi.js'
 import { sameOrigin } from './web/sameOrigin.js'
@@ -47,13 +52,18 @@ export function createApp(context: Context): Express {
   app.use(enterRoutes(context))
   app.use(checkPageRoutes())
   app.use(labelRoutes())
+  app.use(checkRoutes())
+  app.use(converterRoutes())
+  app.use(leadDropRoutes())
   app.use(mainsRoutes())
   app.use(seriesLampRoutes())
   app.use(inrushRoutes())
   app.use(benchRoutes())
   app.use(fuseRoutes())
+  app.use(fusePageRoutes())
   app.use(shelfApiRoutes(context))
   app.use(jobsApiRoutes(context))
+  app.use(openApiRoutes())
   app.use(notFound)
   app.use(handleErrors(context))
   return app

@@ -67,6 +67,27 @@ export function judgePair(
   return judged
 }
 
+/**
+ * The worst judgement between a supply and a machine, the first of its rank in chain order; it looks no further than the first stop.
+ *
+ * @param mainsRatio  as for {@link judgePair}
+ */
+export function worstOfPair(
+  supply: PreparedSupply,
+  device: PreparedDevice,
+  mainsRatio: number | null = null,
+): Judgement | undefined {
+  const situation: PairSituation = { supply, device, pairs: matchRails(supply.rails, device.rails), mainsRatio }
+  let worst: Judgement | undefined
+  for (const topic of pairTopics) {
+    for (const judgement of topic.judge(situation)) {
+      if (judgement.outcome === 'stop') return judgement
+      if (!worst || byWorst(judgement.outcome, worst.outcome) < 0) worst = judgement
+    }
+  }
+  return worst
+}
+
 /** Mains voltage over the plate's [1], the highest where several systems may be met; null where either is not known. */
 export function mainsRatioOf(
   site: PreparedSite,

@@ -1,6 +1,6 @@
 import { amperes, decimal, millimetres, plain, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
-import { type DcPlugRow, dcPlugsBySize } from '../reference/dcPlugs.js'
+import type { DcPlugRow } from '../reference/dcPlugs.js'
 import { commonPractice, type Source } from '../reference/source.js'
 import { plugBoreLoose, plugBoreTight, plugOuterMost } from '../reference/thresholds.js'
 import { dcInvolved } from './dcInvolved.js'
@@ -39,14 +39,13 @@ function outer(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
   if (plug.outerMm === null || jack.outerMm === null) return []
   const difference = Math.abs(plug.outerMm - jack.outerMm)
   if (atMost(difference, plugOuterMost.value)) return []
-  const working = [
-    `|${millimetres(plug.outerMm)} − ${millimetres(jack.outerMm)}| = ${millimetres(difference)}, more than ${millimetres(plugOuterMost.value)}`,
-  ]
   return [
     judged.stop(() => ({
       title: `A plug of ${size(plug)} is not the plug of a ${size(jack)} jack: the outside differs by ${millimetres(difference)}`,
       why: 'It does not go in, or sits loose and shorts or arcs.',
-      working,
+      working: [
+        `|${size(plug)} − ${size(jack)}|: ${millimetres(difference)} outside, more than ${millimetres(plugOuterMost.value)}`,
+      ],
       action:
         'Use a supply with the right plug, or a ready-made adaptor for both sizes that is marked with them; check polarity again behind it.',
       sources: [plugOuterMost.source, sizeNames],
@@ -67,13 +66,13 @@ function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
   const pin = jack.innerMm
   if (hole === null || pin === null) return []
   const difference = isSameBore(hole, pin) ? 0 : hole - pin
-  const working = [`bore ${millimetres(hole)} − pin ${millimetres(pin)} = ${millimetres(hole - pin)}`]
+  const working = (): string[] => [`bore ${millimetres(hole)} − pin ${millimetres(pin)} = ${millimetres(hole - pin)}`]
   if (!atMost(-difference, plugBoreTight.value))
     return [
       judged.stop(() => ({
         title: `The plug’s ${millimetres(hole)} bore does not go over a ${millimetres(pin)} pin`,
         why: 'Forced, it splits the plug or breaks the pin out of the machine.',
-        working,
+        working: working(),
         action: 'Use a supply with the right plug, or a ready-made adaptor; do not drill or force it.',
         sources: [plugBoreTight.source, sizeNames],
       })),
@@ -83,7 +82,7 @@ function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
       judged.caution(() => ({
         title: `The plug’s ${millimetres(hole)} bore is loose on a ${millimetres(pin)} pin`,
         why: 'It goes on and seems to fit, then arcs, heats up and drops out when moved.',
-        working,
+        working: working(),
         action: 'Use a plug with the right bore; until then watch for resets when the lead moves.',
         sources: [plugBoreLoose.source, sizeNames],
       })),
@@ -94,7 +93,7 @@ function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
     judged.clear(() => ({
       title: `A plug of ${size(plug)} belongs in a ${size(jack)} jack`,
       why: 'Both contacts are made. The size says nothing of voltage or polarity.',
-      working,
+      working: working(),
       action: null,
       sources: [plugOuterMost.source, plugBoreTight.source, sizeNames],
     })),
@@ -102,13 +101,13 @@ function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
 }
 
 function missing(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
+  if (plug.outerMm !== null && plug.innerMm !== null && jack.outerMm !== null && jack.innerMm !== null) return []
   const open = [
     ...(plug.outerMm === null ? ['the plug’s outer diameter'] : []),
     ...(plug.innerMm === null ? ['the plug’s bore'] : []),
     ...(jack.outerMm === null ? ['the plug size the jack takes, outside'] : []),
     ...(jack.innerMm === null ? ['the jack’s pin'] : []),
   ]
-  if (open.length === 0) return []
   return [
     judged.unknown(() => ({
       title:
@@ -129,18 +128,16 @@ const named = (plug: PreparedPlug): string => (plug.name ? `“${plug.name.slice
 /** A voltage class of the plug's series, and the usual rating of its contacts. */
 function usage(situation: PairSituation): Judgement[] {
   const { plug } = situation.supply
-  const rows = plug.row ? [plug.row] : bySize(plug)
+  const { rows } = plug
   if (rows.length === 0) return []
   return [...voltageClass(situation, rows), ...contactCurrent(situation, rows)]
 }
-
-const bySize = ({ outerMm, innerMm }: PreparedPlug): DcPlugRow[] =>
-  outerMm === null || innerMm === null ? [] : dcPlugsBySize(outerMm, innerMm)
 
 /** Only where every plug of this size, or the one named, is of a voltage-coded series: a size alone proves no voltage. */
 function voltageClass({ supply, device }: PairSituation, rows: readonly DcPlugRow[]): Judgement[] {
   const rail = supply.rails.length === 1 ? supply.rails[0] : device.rails.length === 1 ? device.rails[0] : undefined
   if (!rail) return []
+  if (rows.some(({ voltageMinV }) => voltageMinV === null)) return []
   const [low, high] = ends(rail).map(Math.abs)
   const outside = rows.every(
     ({ voltageMinV, voltageMaxV }) =>
@@ -162,14 +159,14 @@ function voltageClass({ supply, device }: PairSituation, rows: readonly DcPlugRo
 }
 
 function contactCurrent({ supply, pairs }: PairSituation, rows: readonly DcPlugRow[]): Judgement[] {
-  const contacts = rows.flatMap(({ contactA }) => contactA ?? [])
+  if (pairs.length > 1) return []
+  let contactA = Number.POSITIVE_INFINITY
+  for (const row of rows) contactA = Math.min(contactA, row.contactA ?? contactA)
   const [pair] = pairs
   const drawn = pair ? drawnA(pair.device) : null
   const rail = supply.rails[0]
   const currentA = drawn ?? (rail && pairs.length === 0 ? ratedA(rail) : null)
-  if (contacts.length === 0 || currentA === null || pairs.length > 1) return []
-  const contactA = Math.min(...contacts)
-  if (atMost(currentA, contactA)) return []
+  if (currentA === null || atMost(currentA, contactA)) return []
   return [
     judged.caution(() => ({
       title: `${amperes(currentA, 3, 'up')} through contacts usually rated ${amperes(contactA)}`,

@@ -113,7 +113,7 @@ function cordLink({ supply, cord }: MainsSituation): Link {
   }
 }
 
-function plugLinks({ cord, site }: MainsSituation): Link[] {
+function plugLinks({ cord, site, converter }: MainsSituation): Link[] {
   const plug = cord?.plug ? plugByName(cord.plug) : undefined
   if (!plug)
     return [{ name: 'plug', carries: 'not known', says: 'say which plug is on the cord', sources: [everyLink] }]
@@ -133,6 +133,8 @@ function plugLinks({ cord, site }: MainsSituation): Link[] {
         sources: [everyLink],
       },
     ]
+  if (converter)
+    return [{ name: `${plug.name} plug`, carries: 'yes', says: 'has an earth contact', sources: plug.sources }]
   if (site.sockets.length === 0)
     return [
       {

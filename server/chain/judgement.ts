@@ -52,10 +52,11 @@ export function worstOf(judged: readonly { outcome: Outcome }[]): Outcome | unde
  * and the better ones stand in the working.
  */
 export function together(judged: readonly Judgement[]): Judgement[] {
+  if (judged.length < 2) return [...judged]
   const worst = worstOf(judged)
   const leading = judged.filter(({ outcome }) => outcome === worst)
   const first = leading[0]
-  if (!first || judged.length === 1) return [...judged]
+  if (!first) return []
   return [
     {
       topic: first.topic,

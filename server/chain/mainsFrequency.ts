@@ -1,11 +1,12 @@
 import { fluxRatio, voltageAtRatedFlux } from '../physics/flux.js'
 import { decimal, hertz, percent, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
-import { homeFrequenciesOf, homeFrequencySource } from '../reference/homeFrequencies.js'
+import { homeFrequencySource } from '../reference/homeFrequencies.js'
 import { commonPractice } from '../reference/source.js'
 import { fluxClear, fluxStopAbove, frequencyMatch, speedFollowsFrequency } from '../reference/thresholds.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, judging, type Text, uniqueSources } from './judgement.js'
+import { plateFrequencies } from './plateFrequencies.js'
 import { windowsInUse } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
 import type { MainsSituation, MainsTopic } from './situation.js'
@@ -78,23 +79,6 @@ function fluxOutcome(ratio: number, transformer: boolean): Outcome {
   if (atMost(ratio, fluxClear.value)) return 'clear'
   if (!transformer) return 'unknown'
   return atMost(ratio, fluxStopAbove.value) ? 'caution' : 'stop'
-}
-
-/** What the plate lists, else what the home regions of its voltage have, with the sentence that says so. */
-function plateFrequencies(
-  printedHz: readonly number[],
-  window: VoltageWindow | null,
-): { frequenciesHz: readonly number[]; assumed: string | null } | null {
-  if (printedHz.length > 0) return { frequenciesHz: printedHz, assumed: null }
-  if (!window) return null
-  const homes = [homeFrequenciesOf(window.min), homeFrequenciesOf(window.max)].filter((home) => home !== undefined)
-  if (homes.length === 0) return null
-  const frequenciesHz = [...new Set(homes.flatMap((home) => home.frequenciesHz))].toSorted((a, b) => a - b)
-  const regions = [...new Set(homes.map((home) => home.regions))]
-  return {
-    frequenciesHz,
-    assumed: `no frequency on the plate: taken as ${listText(frequenciesHz.map((hz) => hertz(hz)))}, as in ${listText(regions)}`,
-  }
 }
 
 function speedNote({ device }: MainsSituation, siteHz: number, frequenciesHz: readonly number[]): string[] {

@@ -42,6 +42,7 @@ const signOf = ({ kind, voltageV }: Rail): number => (kind === 'ac' ? 0 : Math.s
 
 /** How far a supply's rail lies from what a device rail wants [V]; 0 where their ranges meet. */
 export function distanceV(supply: Rail, device: Rail): number {
+  if (supply.voltageMaxV === null && device.voltageMaxV === null) return Math.abs(supply.voltageV - device.voltageV)
   const [sLow, sHigh] = ends(supply)
   const [dLow, dHigh] = ends(device)
   return Math.max(0, dLow - sHigh, sLow - dHigh)
@@ -96,8 +97,9 @@ const compareDevices = (one: DeviceRail, other: DeviceRail): number =>
  */
 export function ratedA(rail: Rail): number | null {
   const { currentA, powerW } = rail
-  const highestV = Math.max(...ends(rail).map(Math.abs))
-  const fromPower = powerW === null || !(highestV > 0) ? null : powerW / highestV
+  if (powerW === null) return currentA
+  const highestV = Math.max(Math.abs(rail.voltageV), Math.abs(rail.voltageMaxV ?? rail.voltageV))
+  const fromPower = highestV > 0 ? powerW / highestV : null
   if (currentA === null || fromPower === null) return currentA ?? fromPower
   return Math.min(currentA, fromPower)
 }
@@ -109,8 +111,9 @@ export function ratedA(rail: Rail): number | null {
  */
 export function drawnA(rail: Rail): number | null {
   const { currentA, powerW } = rail
-  const lowestV = Math.min(...ends(rail).map(Math.abs))
-  const fromPower = powerW === null || !(lowestV > 0) ? null : powerW / lowestV
+  if (powerW === null) return currentA
+  const lowestV = Math.min(Math.abs(rail.voltageV), Math.abs(rail.voltageMaxV ?? rail.voltageV))
+  const fromPower = lowestV > 0 ? powerW / lowestV : null
   if (currentA === null || fromPower === null) return currentA ?? fromPower
   return Math.max(currentA, fromPower)
 }

@@ -42,9 +42,9 @@ function judgePair(situation: PairSituation, pair: RailPair): Judgement[] {
   const tolerance = toleranceOf(device, situation.device)
   const measured = measuredOf(situation, rail)
   const unregulated = isUnregulated(situation, rail)
+  if (!unregulated && measured.length === 0) return [compare({ pair, rail, tolerance, value: rail, what: 'plate' })]
   const found: Judgement[] = []
-  if (!unregulated && measured.length > 0)
-    found.push(...measured.map((one) => compare({ pair, rail, tolerance, ...one })))
+  if (!unregulated) found.push(...measured.map((one) => compare({ pair, rail, tolerance, ...one })))
   else found.push(compare({ pair, rail, tolerance, value: rail, what: 'plate' }))
   if (unregulated) found.push(judgeUnregulated(situation, rail, device))
   return together(found)
@@ -191,6 +191,7 @@ const adjustable = ({ pair, value }: Compared): Text => ({
 function measuredOf({ supply }: PairSituation, rail: Rail): { value: Rail; what: 'off load' | 'loaded' }[] {
   if (supply.rails.length !== 1) return []
   const { offLoadV, loadedV } = supply.measured
+  if (offLoadV == null && loadedV == null) return []
   const as = (voltageV: number): Rail => ({
     ...rail,
     // a meter connected the other way round reads minus: polarity is judged in its own topic

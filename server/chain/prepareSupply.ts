@@ -1,5 +1,5 @@
 import type { LabelRail, LabelReading } from '../plate/labelReading.js'
-import { dcPlugByName } from '../reference/dcPlugs.js'
+import { dcPlugByName, dcPlugsBySize } from '../reference/dcPlugs.js'
 import type { DcPlug, Output, Supply } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
 
@@ -70,13 +70,15 @@ export const fromLabel = ({ kind, voltageV, voltageMaxV, currentA, powerVA, powe
 /** A plug or jack with the sizes its name stands for and the polarity its plate prints, where the fields leave them open. */
 export function preparePlug(plug: DcPlug | null | undefined, printed: LabelReading['polarity']): PreparedPlug {
   const name = plug?.name?.trim() || null
-  const row = name ? (dcPlugByName(name) ?? null) : null
+  const row = name ? dcPlugByName(name) : undefined
+  const outerMm = plug?.outerMm ?? row?.outerMm ?? null
+  const innerMm = plug?.innerMm ?? row?.innerMm ?? null
   return {
-    outerMm: plug?.outerMm ?? row?.outerMm ?? null,
-    innerMm: plug?.innerMm ?? row?.innerMm ?? null,
+    outerMm,
+    innerMm,
     polarity: plug?.polarity ?? printed,
     name,
-    row,
+    rows: row ? [row] : outerMm === null || innerMm === null ? [] : dcPlugsBySize(outerMm, innerMm),
   }
 }
 

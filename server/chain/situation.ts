@@ -59,8 +59,8 @@ export interface PreparedPlug {
   innerMm: number | null
   polarity: Polarity | null
   name: string | null
-  /** the table row the name stands for */
-  row: DcPlugRow | null
+  /** the table row its name stands for, else the rows of its size */
+  rows: readonly DcPlugRow[]
 }
 
 export interface PreparedSupply {

@@ -30,7 +30,9 @@ export const socket: MainsTopic = {
     if (!plug) return [judged.unknown(() => plugNotListed(situation, cord.plug ?? ''))]
     if (cord.adapter) return [judged.caution(() => withAdapter(situation, plug.name))]
     if (site.sockets.length === 0) return [judged.unknown(() => socketNotKnown(plug.name))]
-    return [judgePlug(situation, plug.name)]
+    const found = judgePlug(situation, plug.name)
+    // the plug goes into the converter, whose outlets are not described
+    return [situation.converter && found.outcome !== 'clear' ? judged.caution(() => intoConverter(plug.name)) : found]
   },
 }
 
@@ -112,6 +114,14 @@ function cordSet(situation: MainsSituation): string {
   ].filter((part) => part !== null)
   return ` ${parts.join(', ')}`
 }
+
+const intoConverter = (plug: string): Text => ({
+  title: `The ${plug} plug goes into the converter’s outlet, not into the wall`,
+  why: 'Converters have outlets for several plugs; many pass no earth on. In the wall socket, through an adapter, the supply meets the full mains.',
+  working: [],
+  action: `Look whether the converter’s outlet is made for a ${plug} plug, and tie a label to the plug: “only through the converter”.`,
+  sources: [adapters],
+})
 
 const withAdapter = (situation: MainsSituation, plug: string): Text => {
   const load = loadAtReach(situation)

@@ -1,17 +1,39 @@
 import { z } from 'zod'
+import { mainsOf } from '../../reference/mains.js'
+import { socketLetters } from '../../reference/sockets.js'
 
 /** The longest plate text that is read. */
 const longestLabel = 10_000
 
-const volts = z.number().min(-1000).max(1000)
+/** A voltage with its sign; 0 V is not a rail. */
+const volts = z
+  .number()
+  .min(-1000)
+  .max(1000)
+  .refine((value) => value !== 0, { error: 'A voltage must not be 0 V; leave out what is not known' })
 const mainsVolts = z.number().gt(0).max(1000)
 const amperes = z.number().gt(0).max(1000).nullish()
 const power = z.number().gt(0).max(100_000).nullish()
 const hertz = z.number().gt(0).max(1000)
 const areaMm2 = z.number().gt(0).max(100).nullish()
-const awg = z.number().min(0).max(40).nullish()
-const text = z.string().max(200).nullish()
-const label = z.string().max(longestLabel).nullish()
+const awg = z.number().min(-3).max(40).nullish()
+
+const controlCharacter = /[\u0000-\u001f\u007f-\u009f]/
+const controlExceptLines = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]/
+/** One line of text. */
+const text = z
+  .string()
+  .max(200)
+  .refine((value) => !controlCharacter.test(value), { error: 'A name or marking must be one line without control characters' })
+  .nullish()
+/** A plate's text: lines and tabs, no other control characters. */
+const label = z
+  .string()
+  .max(longestLabel)
+  .refine((value) => !controlExceptLines.test(value), {
+    error: 'A plate’s text must not hold control characters other than line ends and tabs',
+  })
+  .nullish()
 const polarity = z.enum(['centre-positive', 'centre-negative']).nullish()
 const kind = z.enum(['dc', 'ac']).nullish()
 
@@ -21,11 +43,21 @@ const railKind = kind.transform((value) => value ?? null)
 export const siteSchema = z.strictObject({
   country: z
     .string()
-    .regex(/^[A-Za-z]{2}$/, { error: 'country must be two letters as in ISO 3166-1, such as DE' })
+    .refine((value) => /^[A-Za-z]{2}$/.test(value) && mainsOf(value) !== undefined, {
+      error: (issue) =>
+        `site.country must be two letters of ISO 3166-1 that are listed, such as DE or JP (GET /api/mains lists all); received ${JSON.stringify(String(issue.input).slice(0, 40))}`,
+    })
     .nullish(),
   voltageV: mainsVolts.nullish(),
   frequencyHz: hertz.nullish(),
-  socket: z.string().max(10).nullish(),
+  socket: z
+    .string()
+    .transform((value) => value.trim().toUpperCase())
+    .refine((value) => (socketLetters as readonly string[]).includes(value), {
+      error: (issue) =>
+        `site.socket must be a letter from A to O; received ${JSON.stringify(String(issue.input).slice(0, 40))}`,
+    })
+    .nullish(),
 })
 
 const plugSchema = z.strictObject({
@@ -42,10 +74,19 @@ export const supplySchema = z.strictObject({
   input: z
     .strictObject({
       voltages: z
-        .array(z.strictObject({ min: mainsVolts, max: mainsVolts }))
+        .array(
+          z.strictObject({ min: mainsVolts, max: mainsVolts }).refine(({ min, max }) => min <= max, {
+            path: ['max'],
+            error: (issue) => {
+              const { min, max } = issue.input as { min: number; max: number }
+              return `max must be min or more; received min ${min} and max ${max}`
+            },
+          }),
+        )
+        .min(1)
         .max(8)
         .nullish(),
-      frequenciesHz: z.array(hertz).max(8).nullish(),
+      frequenciesHz: z.array(hertz).min(1).max(8).nullish(),
       currentA: amperes,
       powerVA: power,
       powerW: power,
@@ -56,7 +97,7 @@ export const supplySchema = z.strictObject({
   regulated: z.boolean().nullish(),
   protectionClass: z.enum(['I', 'II', 'III']).nullish(),
   inlet: text,
-  outputs: z.array(outputSchema).max(20).nullish(),
+  outputs: z.array(outputSchema).min(1).max(20).nullish(),
   plug: plugSchema.nullish(),
   lead: z.strictObject({ lengthM: z.number().gt(0).max(100), areaMm2, awg }).nullish(),
   fuse: text,
@@ -73,7 +114,7 @@ const deviceInputSchema = z.strictObject({
 
 export const deviceSchema = z.strictObject({
   label,
-  inputs: z.array(deviceInputSchema).max(20).nullish(),
+  inputs: z.array(deviceInputSchema).min(1).max(20).nullish(),
   regulatedNeeded: z.boolean().nullish(),
   jack: plugSchema.nullish(),
 })
@@ -110,6 +151,23 @@ export const converterSchema = z.strictObject({
     .nullish()
     .transform((value) => value ?? null),
 })
+
+/** What `POST /api/converter` takes. */
+export const chooseConverterSchema = z.strictObject({ supply: supplySchema, site: siteSchema })
+
+/** What `POST /api/lead-drop` takes. */
+export const leadDropSchema = z
+  .strictObject({
+    lengthM: z.number().gt(0).max(1000),
+    areaMm2,
+    awg,
+    currentA: z.number().gt(0).max(1000),
+    voltageV: volts,
+  })
+  .refine(({ areaMm2, awg }) => (areaMm2 == null) !== (awg == null), {
+    path: ['areaMm2'],
+    error: 'areaMm2 or awg must be given, and not both: they say the size of one conductor',
+  })
 
 /** What `POST /api/check` takes, and a job keeps. */
 export const checkSchema = z.strictObject({

@@ -1,0 +1,13 @@
+import { Router } from 'express'
+import { assess } from '../../chain/assess.js'
+import { parse } from '../parse.js'
+import { checkSchema } from '../schemas/check.js'
+
+/** The whole check, as JSON. */
+export function checkRoutes(): Router {
+  const router = Router()
+  router.post('/api/check', (request, response) => {
+    response.json(assess(parse(checkSchema, request.body)))
+  })
+  return router
+}

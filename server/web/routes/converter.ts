@@ -1,0 +1,17 @@
+import { Router } from 'express'
+import { chooseConverter } from '../../chain/chooseConverter.js'
+import { prepareSite } from '../../chain/prepareSite.js'
+import { prepareSupply } from '../../chain/prepareSupply.js'
+import { readPlate } from '../../plate/readPlate.js'
+import { parse } from '../parse.js'
+import { chooseConverterSchema } from '../schemas/check.js'
+
+/** Which converter a supply needs. */
+export function converterRoutes(): Router {
+  const router = Router()
+  router.post('/api/converter', (request, response) => {
+    const { site, supply } = parse(chooseConverterSchema, request.body)
+    response.json(chooseConverter(prepareSite(site), prepareSupply(supply, readPlate)))
+  })
+  return router
+}
