@@ -1,0 +1,203 @@
+import { scaleLog } from 'd3-scale'
+import { line } from 'd3-shape'
+import { amperes, decimal, duration } from '../../physics/quantity.js'
+
+/** One link to draw. */
+export interface CurveLink {
+  /** "1" for the link reviewed, A to C for candidates */
+  letter: string
+  name: string
+  ratedA: number
+  points: { multiple: number; minS: number | null; maxS: number | null }[]
+}
+
+/** A current marked by an upright line. */
+export interface CurveMark {
+  kind: 'operating' | 'fault' | 'lamp'
+  name: string
+  currentA: number
+}
+
+export interface CurveInput {
+  links: CurveLink[]
+  marks: CurveMark[]
+  inrush: { peakA: number; timeS: number } | null
+}
+
+interface Tick {
+  at: number
+  label: string | null
+}
+
+export interface DrawnLink {
+  letter: string
+  /** path of the lower and the upper limit */
+  min: string
+  max: string
+  /** outline of the band between them; empty where a limit is missing */
+  band: string
+  /** gates: an upright bar, or an arrow where one side is open */
+  gates: string
+  dash: string | null
+  main: boolean
+  label: { x: number; y: number } | null
+}
+
+export interface FuseCurveDrawing {
+  width: number
+  height: number
+  plot: { left: number; right: number; top: number; bottom: number }
+  x: Tick[]
+  y: Tick[]
+  /** multiples of the rated current of the link reviewed, along the top */
+  multiples: Tick[]
+  links: DrawnLink[]
+  marks: { kind: CurveMark['kind']; name: string; x: number; y: number }[]
+  inrush: { x: number; y: number } | null
+  /** what the drawing shows, in words */
+  text: string
+}
+
+const size = { width: 380, height: 430 }
+const plot = { left: 52, right: 368, top: 46, bottom: 378 }
+
+const dashes: (string | null)[] = [null, '9 4', '2 4', '12 4 2 4']
+
+/** Where the name of an upright line begins, so that names never stand on one another. */
+const nameHeights: Record<CurveMark['kind'], number> = {
+  operating: plot.bottom - 6,
+  lamp: plot.bottom - 118,
+  fault: plot.top + 96,
+}
+
+const decadesOver = (values: readonly number[]): [number, number] => {
+  const low = 10 ** Math.floor(Math.log10(Math.min(...values)) + 1e-9)
+  const high = 10 ** Math.ceil(Math.log10(Math.max(...values)) - 1e-9)
+  return [low, high > low ? high : low * 10]
+}
+
+const powers = ([low, high]: readonly [number, number]): number[] => {
+  const from = Math.round(Math.log10(low))
+  const to = Math.round(Math.log10(high))
+  return Array.from({ length: to - from + 1 }, (_, at) => 10 ** (from + at))
+}
+
+/** Every decade with its number, 2 to 9 as lines alone; on a short axis 2 and 5 get a number as well. */
+function ticks(domain: readonly [number, number], at: (value: number) => number): Tick[] {
+  const decades = powers(domain)
+  const every = decades.length > 7 ? 2 : 1
+  return decades.flatMap((decade, index) =>
+    [1, 2, 3, 4, 5, 6, 7, 8, 9]
+      .map((step) => ({ step, value: step * decade }))
+      .filter(({ value }) => value <= domain[1] * (1 + 1e-9))
+      .filter(({ step }) => step === 1 || decades.length <= 6)
+      .map(({ step, value }) => {
+        const numbered = (step === 1 && index % every === 0) || ((step === 2 || step === 5) && decades.length <= 3)
+        return { at: at(value), label: numbered ? decimal(value, 3) : null }
+      }),
+  )
+}
+
+const topMultiples = [0.5, 1, 1.5, 2, 3, 5, 10, 20, 50, 100, 200, 500, 1000]
+
+/**
+ * Draws time-current gates on logarithmic axes, in amperes below and in multiples of the first link's rating above, with
+ * the currents and the inrush of the circuit on them. The axes grow to hold everything; nothing is cut off.
+ *
+ * @returns null where no link has a gate to draw
+ */
+export function fuseCurve({ links, marks, inrush }: CurveInput): FuseCurveDrawing | null {
+  const drawn = links.filter((link) => link.points.length > 0)
+  const [first] = drawn
+  if (!first) return null
+  const currents = [
+    ...drawn.flatMap((link) => [link.ratedA, ...link.points.map((point) => point.multiple * link.ratedA)]),
+    ...marks.map((mark) => mark.currentA),
+    ...(inrush ? [inrush.peakA] : []),
+  ]
+  const limits = drawn.flatMap((link) =>
+    link.points.flatMap((point) => [point.minS, point.maxS].flatMap((value) => value ?? [])),
+  )
+  // 1 ms to 1 h at least, so that one drawing compares with the next
+  const timesS = [...limits, 0.001, 3600, ...(inrush ? [inrush.timeS] : [])]
+  const xDomain = decadesOver(currents)
+  const yDomain = decadesOver(timesS)
+  const x = scaleLog(xDomain, [plot.left, plot.right])
+  const y = scaleLog(yDomain, [plot.bottom, plot.top])
+  const round = (value: number): number => Math.round(value * 10) / 10
+  const px = (currentA: number): number => round(x(currentA))
+  const py = (timeS: number): number => round(y(timeS))
+  const path = line<readonly [number, number]>()
+
+  const drawLink = (link: CurveLink, index: number): DrawnLink => {
+    const side = (of: 'minS' | 'maxS') =>
+      link.points.flatMap((point) =>
+        point[of] === null ? [] : [[px(point.multiple * link.ratedA), py(point[of])] as const],
+      )
+    const lower = side('minS')
+    const upper = side('maxS')
+    const gates = link.points
+      .map(({ multiple, minS, maxS }) => {
+        const at = px(multiple * link.ratedA)
+        if (minS !== null && maxS !== null)
+          return `M${at} ${py(minS)}V${py(maxS)}M${at - 4} ${py(minS)}h8M${at - 4} ${py(maxS)}h8`
+        // an arrow away from the limit: the side that is open
+        if (minS !== null) return `M${at - 5} ${py(minS)}h10M${at} ${py(minS)}v-12m-3 4l3 -4l3 4`
+        if (maxS !== null) return `M${at - 5} ${py(maxS)}h10M${at} ${py(maxS)}v12m-3 -4l3 4l3 -4`
+        return ''
+      })
+      .join('')
+    const end = upper.at(-1) ?? lower.at(-1)
+    return {
+      letter: link.letter,
+      min: path(lower) ?? '',
+      max: path(upper) ?? '',
+      band: lower.length > 1 && upper.length > 1 ? `${path([...lower, ...upper.toReversed()]) ?? ''}Z` : '',
+      gates,
+      dash: dashes[index % dashes.length] ?? null,
+      main: index === 0,
+      label: end ? { x: Math.min(end[0] + 10, plot.right - 8), y: end[1] - 6 - 3 * index } : null,
+    }
+  }
+
+  return {
+    ...size,
+    plot,
+    x: ticks(xDomain, px),
+    y: ticks(yDomain, py),
+    multiples: multipleTicks(first.ratedA, xDomain, px),
+    links: drawn.map(drawLink),
+    marks: marks.map((mark) => ({ kind: mark.kind, name: mark.name, x: px(mark.currentA), y: nameHeights[mark.kind] })),
+    inrush: inrush ? { x: px(inrush.peakA), y: py(inrush.timeS) } : null,
+    text: inWords(drawn, marks, inrush),
+  }
+}
+
+/** Numbers along the top, left out where they would stand closer than a number is wide. */
+function multipleTicks(
+  ratedA: number,
+  [low, high]: readonly [number, number],
+  px: (currentA: number) => number,
+): Tick[] {
+  let lastAt = Number.NEGATIVE_INFINITY
+  return topMultiples
+    .filter((multiple) => multiple * ratedA >= low && multiple * ratedA <= high)
+    .map((multiple) => {
+      const at = px(multiple * ratedA)
+      const fits = at - lastAt >= 26
+      if (fits) lastAt = at
+      return { at, label: fits ? decimal(multiple) : null }
+    })
+}
+
+function inWords(links: readonly CurveLink[], marks: readonly CurveMark[], inrush: CurveInput['inrush']): string {
+  const parts = [
+    ...links.map(
+      (link) =>
+        `${link.name}: ${link.points.length} gates from ${decimal(link.points[0]?.multiple ?? 0, 3)} to ${decimal(link.points.at(-1)?.multiple ?? 0, 3)} times its rating`,
+    ),
+    ...marks.map((mark) => `${mark.name} at ${amperes(mark.currentA)}`),
+    ...(inrush ? [`inrush of ${amperes(inrush.peakA)} for ${duration(inrush.timeS)}`] : []),
+  ]
+  return `Melting time against current on logarithmic axes. ${parts.join('; ')}. The tables below hold the same points.`
+}
