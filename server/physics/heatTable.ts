@@ -1,4 +1,4 @@
-import { along, type Filament } from './filament.js'
+import type { Filament } from './filament.js'
 
 /** A filament over the heat stored in it, on an even grid: quick to look up at every step of a run. */
 export interface HeatTable {
@@ -11,7 +11,7 @@ export interface HeatTable {
   readonly lossW: Float64Array
 }
 
-const entries = 4000
+const entries = 2000
 
 /**
  * The curves of a filament over its heat instead of its temperature.
@@ -23,18 +23,26 @@ const entries = 4000
 export function heatTable(lamp: Filament): HeatTable {
   const maxJ = lamp.heatJ[lamp.heatJ.length - 1] as number
   const stepJ = maxJ / (entries - 1)
-  const over = (curve: Float64Array): Float64Array =>
-    Float64Array.from(
-      { length: entries },
-      (_, at) => along(lamp.heatJ, curve, at === entries - 1 ? maxJ : at * stepJ) as number,
-    )
-  return {
+  const table = {
     stepJ,
     maxJ,
-    temperatureK: over(lamp.temperatureK),
-    resistanceOhm: over(lamp.resistanceOhm),
-    lossW: over(lamp.lossW),
+    temperatureK: new Float64Array(entries),
+    resistanceOhm: new Float64Array(entries),
+    lossW: new Float64Array(entries),
   }
+  let left = 0
+  for (let at = 0; at < entries; at++) {
+    const heat = at === entries - 1 ? maxJ : at * stepJ
+    while (left < lamp.heatJ.length - 2 && (lamp.heatJ[left + 1] as number) < heat) left += 1
+    const from = lamp.heatJ[left] as number
+    const part = (heat - from) / ((lamp.heatJ[left + 1] as number) - from)
+    const between = (curve: Float64Array): number =>
+      (curve[left] as number) + part * ((curve[left + 1] as number) - (curve[left] as number))
+    table.temperatureK[at] = between(lamp.temperatureK)
+    table.resistanceOhm[at] = between(lamp.resistanceOhm)
+    table.lossW[at] = between(lamp.lossW)
+  }
+  return table
 }
 
 /** Linear look-up at a heat from 0 to `maxJ`; no check, because it runs millions of times: the caller keeps the range. */

@@ -39,6 +39,7 @@ export function inrush(circuit: {
     series: seriesOhm,
     load: loadOhm === null ? { kind: 'none' } : { kind: 'resistance', resistanceOhm: loadOhm },
     samples: 1,
+    stepsPerHalfCycle: 400,
     settledBand: { kelvin: 0, share: 0 },
   })
   return {
