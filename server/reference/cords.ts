@@ -8,9 +8,6 @@ import {
 } from './cordRows.js'
 import type { Source } from './source.js'
 
-export type { CordRow, MinimumAreaRow, PlugFuseRow }
-export { cordRows }
-
 export interface CordRating {
   /** the lowest any row gives [A] */
   readonly ratedA: number

@@ -3,7 +3,6 @@ import { dcPlugRows } from './dcPlugRows.js'
 import { plugBoreTight } from './thresholds.js'
 
 export type { DcPlugRow }
-export { dcPlugRows }
 
 // 2.1 − 2.0 is a little more than 0.1 in binary
 const rounding = 1e-9

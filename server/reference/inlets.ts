@@ -1,8 +1,5 @@
-import { type CrossMating, crossMatings, type InletPair, inletPairs } from './inletPairs.js'
+import { crossMatings, type InletPair, inletPairs } from './inletPairs.js'
 import { fromMemory, type Source } from './source.js'
-
-export type { CrossMating, InletPair }
-export { inletPairs }
 
 const shape = (text: string): string =>
   text
@@ -30,7 +27,7 @@ export interface Mating {
   readonly sources: readonly Source[]
 }
 
-/** Why a pair that no row names does not mate. */
+/** Why a pair that no row names does not mate. @public */
 export const keyed = fromMemory(
   'IEC 60320-1',
   'connectors and inlets of different standard sheets are shaped not to mate',

@@ -3,7 +3,7 @@ import { mainsBands } from './mainsBands.js'
 import { type CountryRow, countryRows } from './mainsCountries.js'
 import { commonPractice, type Source } from './source.js'
 
-export interface MainsSystem {
+interface MainsSystem {
   readonly voltageV: number
   readonly frequencyHz: number
   /** bottom of the band at the supply terminals [V] */
@@ -32,7 +32,7 @@ export interface Band {
 }
 
 const usualBand = 0.1
-/** Where no row decides. */
+/** Where no row decides. @public */
 export const usualBandSource = commonPractice(
   'Usual mains band',
   '±10 % of the nominal voltage where no firm national figure was found: as wide as or wider than nearly all published bands',

@@ -6,7 +6,7 @@ import type { Sourced } from './sourced.js'
  * 'supply' rows are what the network may deliver in normal times; only they decide a band.
  * 'rare' rows add excursions, 'equipment terminals' rows the drop inside a building, 'former' and 'proposed' rows are not in force.
  */
-export type BandKind = 'supply' | 'rare' | 'equipment terminals' | 'former' | 'proposed'
+type BandKind = 'supply' | 'rare' | 'equipment terminals' | 'former' | 'proposed'
 
 export interface MainsBand extends Sourced {
   readonly name: string

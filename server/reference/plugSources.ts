@@ -14,7 +14,6 @@ export const museumItalian = museum('Italian', 'Italian1.html')
 export const museumIsraeli = museum('Israeli', 'Israeli1.html')
 export const museumThai = museum('Thai', 'Thai_3polePlugs.html')
 export const museumIec = museum('IEC 60906-1', 'IEC60906-1.html')
-export const museumAmerican = museum('North American plugs', 'NorthAm1.html')
 
 export const wikipediaEuroplug = wikipedia('Europlug', 'citing EN 50075:1990')
 export const wikipediaEurostecker = wikipedia('Eurostecker (de)', 'sockets that take it')
@@ -30,7 +29,6 @@ export const wikipediaTypeI = wikipedia('AC power plugs and sockets', 'section o
 export const wikipediaDanish = wikipedia('AC power plugs and sockets', 'text on Danish plugs')
 export const wikipediaStecker = wikipedia('Stecker-Typ K (de)', 'Danish plugs and sockets')
 export const wikipediaItalian = wikipedia('CEI 23-50 (de)', 'forms and sizes')
-export const wikipediaSwiss = wikipedia('SN 441011 (es)', 'forms and dates')
 export const wikipediaIec = wikipedia('IEC 60906-1', 'with NBR 14136')
 
 export const swissSellers = published(

@@ -1,8 +1,7 @@
 import { type FitRow, plugFits } from './plugFits.js'
 import { type PlugType, plugTypes } from './plugTypes.js'
 
-export type { FitRow, PlugType }
-export { plugFits, plugTypes }
+export type { PlugType }
 
 /** IEC letters of mains sockets. */
 export const socketLetters = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'I', 'J', 'K', 'L', 'M', 'N', 'O'] as const
