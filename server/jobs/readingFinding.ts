@@ -33,16 +33,16 @@ export function inUnit(value: number, given: string, wanted: string): number | n
   return null
 }
 
-const units: { unit: RegExp; topic: TopicName }[] = [
-  { unit: /(A|W|VA)$/, topic: 'output-current' },
-  { unit: /Ω$/, topic: 'earthing' },
-]
-
-/** The link of the power chain that a reading tells about; volts on the mains side are those of the lamp and the inlet. */
-const topicOf = (key: string, unit: string): TopicName =>
-  /mains|lamp/.test(key) && /V$/.test(spelling(unit))
-    ? 'mains-voltage'
-    : (units.find((row) => row.unit.test(spelling(unit)))?.topic ?? 'output-voltage')
+/**
+ * The link of the power chain that a reading tells about: volts of the mains or the lamp, ohms of an earth, amperes,
+ * watts and ohms across the machine's input, else the voltage of a rail.
+ */
+function topicOf(key: string, unit: string): TopicName {
+  const measures = spelling(unit)
+  if (measures.endsWith('Ω')) return /earth/.test(key) ? 'earthing' : 'output-current'
+  if (/(A|W)$/.test(measures)) return 'output-current'
+  return measures.endsWith('V') && /mains|lamp|selector/.test(key) ? 'mains-voltage' : 'output-voltage'
+}
 
 const limitsSource = commonPractice(
   'The first-power plan of this job',
