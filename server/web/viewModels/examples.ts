@@ -21,7 +21,7 @@ const cases: Case[] = [
       site: { country: 'DE', socket: 'F' },
       supply: {
         label:
-          'SWITCHING POWER SUPPLY\nINPUT: 100-240V~ 50/60Hz 0.8A\nOUTPUT: 12V ⎓ 2.0A 24W\nCLASS II ⧈\n⊖-(•-⊕ centre positive',
+          'SWITCHING POWER SUPPLY\nINPUT: 100-240V~ 50/60Hz 0.8A\nOUTPUT: 12V DC 2.0A 24W\nCLASS II\n⊖-(•-⊕ centre positive',
         technology: 'switch-mode',
         regulated: true,
         inlet: 'C8',
@@ -29,7 +29,7 @@ const cases: Case[] = [
         measured: { offLoadV: 12.1, polarity: 'centre-positive' },
       },
       device: {
-        label: 'PORTABLE TAPE RECORDER\nDC IN 12V ⎓ 1.2A\n⊖-(•-⊕ centre positive',
+        label: 'PORTABLE TAPE RECORDER\nDC IN 12V 1.2A\n⊖-(•-⊕ centre positive',
         regulatedNeeded: true,
         jack: { outerMm: 5.5, innerMm: 2.1, polarity: 'centre-positive' },
       },
@@ -60,7 +60,7 @@ const cases: Case[] = [
     check: {
       site: { country: 'DE', socket: 'F' },
       supply: {
-        label: 'INPUT 100-240V ~ 50-60Hz 1.5A\nOUTPUT +12V ⎓ 5A\nCLASS I',
+        label: 'INPUT 100-240V ~ 50-60Hz 1.5A\nOUTPUT +12V DC 5A\nCLASS I',
         technology: 'switch-mode',
         regulated: true,
         protectionClass: 'I',
@@ -68,7 +68,7 @@ const cases: Case[] = [
         plug: { outerMm: 5.5, innerMm: 2.5, polarity: 'centre-positive' },
       },
       device: {
-        label: 'DATA TERMINAL\nDC 12V 3.5A',
+        label: 'DATA TERMINAL\nDC 12V 2.5A',
         jack: { outerMm: 5.5, innerMm: 2.5, polarity: 'centre-positive' },
       },
       cord: {
@@ -88,7 +88,7 @@ const cases: Case[] = [
     check: {
       site: { country: 'DE', socket: 'F' },
       supply: {
-        label: 'INPUT 120V 60Hz 30W\nOUTPUT 24V DC 0.8A',
+        label: 'INPUT 120V 60Hz 30W\nOUTPUT 24V DC 0.8A\nCLASS II',
         technology: 'transformer',
         regulated: false,
         inlet: 'captive',
@@ -99,7 +99,7 @@ const cases: Case[] = [
         regulatedNeeded: false,
         jack: { outerMm: 5.5, innerMm: 2.5, polarity: 'centre-positive' },
       },
-      cord: { plug: 'NEMA 1-15', connector: 'captive', ratedV: 125 },
+      cord: { plug: 'NEMA 1-15', connector: 'captive', ratedV: 125, ratedA: 7 },
       converter: { kind: 'autotransformer', outputV: 120, ratedVA: 100 },
     },
   },
