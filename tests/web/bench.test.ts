@@ -183,6 +183,12 @@ describe('the calls of the bench', () => {
     expect(body.cautions[0]).toMatch(/do not apply power/)
   })
 
+  it.each([0, 5e-324, 1e-9])('reads %d Ω as a short without dividing by it', async (measuredOhm) => {
+    const { status, body } = await post('/api/bench-supply', { rails: [{ voltageV: 5, currentA: 2 }], measuredOhm })
+    expect(status).toBe(200)
+    expect(body.reading).toMatchObject({ kind: 'short', expectedA: null })
+  })
+
   it.each([
     [0.2, 'clear'],
     [0.35, 'unknown'],

@@ -88,9 +88,9 @@ export function benchSupply(request: BenchSupplyRequest): BenchSupplyAnswer {
           ? (leadLoss(request.lead, rail.currentA, Math.abs(rail.voltageV))?.working ?? [])
           : [],
       ),
-      ...(reading && request.measuredOhm
+      ...(reading?.expectedA != null && request.measuredOhm != null
         ? [
-            `${volts(Math.abs(first.voltageV))} / ${ohms(request.measuredOhm)} = ${amperes(reading.expectedA ?? 0)} at least, by the reading`,
+            `${volts(Math.abs(first.voltageV))} / ${ohms(request.measuredOhm)} = ${amperes(reading.expectedA)} at least, by the reading`,
           ]
         : []),
     ],
@@ -123,10 +123,13 @@ function railAnswer(rail: BenchSupplyRequest['rails'][number], lead: LeadSize | 
   }
 }
 
+/** Below this no ohmmeter tells a value from none [Ω]. */
+const leastReadOhm = 1e-6
+
 function readingOf(measuredOhm: number, rail: BenchRailAnswer): NonNullable<BenchSupplyAnswer['reading']> {
   const { shortOhm, openOhm } = resistanceReadings
   const kind = readResistance(measuredOhm, rail.minimumResistanceOhm, shortOhm, openOhm)
-  const expectedA = measuredOhm > 0 ? Math.abs(rail.voltageV) / measuredOhm : null
+  const expectedA = measuredOhm >= leastReadOhm ? Math.abs(rail.voltageV) / measuredOhm : null
   const least = rail.minimumResistanceOhm === null ? '' : ohms(rail.minimumResistanceOhm)
   const says = {
     short: `${ohms(measuredOhm)} is a short until explained: do not apply power. Look for a shorted capacitor, a reversed or failed regulator, a clamp that has fired.`,

@@ -105,7 +105,7 @@ function pointWorking(point: DummyLoadPoint, series: string, voltageV: number, c
   const { fraction, resistanceOhm, standardOhm, powerW, ratedW, expectedV, lowV, highV } = point
   return [
     `${percent(fraction)}: R = ${volts(Math.abs(voltageV))} / (${decimal(fraction)} × ${amperes(currentA)}) = ${ohms(resistanceOhm)}, next ${series} value up ${ohms(standardOhm)}`,
-    `${percent(fraction)}: I = ${volts(Math.abs(expectedV))} / ${ohms(standardOhm)} = ${amperes(point.currentA)}, P = ${volts(Math.abs(expectedV))}² / ${ohms(standardOhm)} = ${watts(powerW)}, fit ${ratedW === null ? `${decimal(powerMargin.factor)} × as much or more, shared` : `${watts(ratedW)} (at least ${decimal(powerMargin.factor)} × ${watts(powerW)})`}`,
+    `${percent(fraction)}: I = ${volts(Math.abs(expectedV))} / ${ohms(standardOhm)} = ${amperes(point.currentA)}, P = (${volts(Math.abs(expectedV))})² / ${ohms(standardOhm)} = ${watts(powerW)}, fit ${ratedW === null ? `${decimal(powerMargin.factor)} × as much or more, shared` : `${watts(ratedW)} (at least ${decimal(powerMargin.factor)} × ${watts(powerW)})`}`,
     `${percent(fraction)}: read ${volts(lowV)} to ${volts(highV)}`,
   ]
 }

@@ -1,0 +1,41 @@
+import type { CheckResponse } from '../chain/finding.js'
+import type { CheckRequest } from '../chain/request.js'
+import type { FirstPowerPlan } from './firstPowerPlan.js'
+import { benchStage } from './stages/benchStage.js'
+import { dummyLoadStage } from './stages/dummyLoadStage.js'
+import { type FirstPowerOptions, factsOf, type PlanFacts } from './stages/facts.js'
+import { railPlans } from './stages/rails.js'
+import { supplyAlone } from './stages/supplyAlone.js'
+import { together } from './stages/together.js'
+
+export type { FirstPowerOptions, LampUse } from './stages/facts.js'
+
+/**
+ * A bring-up in four stages for one supply and one machine. A stage that must not be done as things stand is left out
+ * with its reason; what is not known is listed, never guessed.
+ *
+ * @param check       what was entered
+ * @param assessment  what the check found in it
+ * @param options     lamps at hand and what else is known for a first power-up
+ * @source the functions under plan/bench and plan/firstPower, each with its own
+ */
+export function planFirstPower(
+  check: CheckRequest,
+  assessment: CheckResponse,
+  options: FirstPowerOptions = {},
+): FirstPowerPlan {
+  return planOf(factsOf(check, assessment, options))
+}
+
+/** The same from facts already prepared. */
+export function planOf(facts: PlanFacts): FirstPowerPlan {
+  const rails = railPlans(facts)
+  const stages = [supplyAlone(facts, rails), dummyLoadStage(facts, rails), benchStage(facts), together(facts)]
+  const { reach, firstLamp, loadLamp } = facts
+  return {
+    mains: reach && { voltageV: reach.voltageV, frequencyHz: reach.frequencyHz },
+    lamps: [firstLamp, loadLamp === firstLamp ? null : loadLamp].filter((lamp) => lamp !== null),
+    missing: [...new Set(facts.missing)],
+    stages,
+  }
+}

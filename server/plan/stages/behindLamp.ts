@@ -1,0 +1,93 @@
+import { volts, watts } from '../../physics/quantity.js'
+import { reservoirPerWatt } from '../../reference/firstPower.js'
+import { type GlowWord, glowRows } from '../../reference/glow.js'
+import { type SeriesLampAnswer, seriesLamp } from '../firstPower/seriesLamp.js'
+import { type LampTransient, lampTransient } from '../firstPower/transient.js'
+import { type LampUse, type PlanFacts, setupOf } from './facts.js'
+
+/** What the lamp shows and leaves for a supply that takes a given power. */
+export interface BehindLamp {
+  answer: SeriesLampAnswer
+  /** across the lamps; null where the supply would be starved [V rms] */
+  lampV: number | null
+  /** left for the supply [V rms] */
+  loadV: number | null
+  glow: GlowWord
+  starts: boolean | null
+  working: string
+}
+
+export const seenAs = (glow: GlowWord): string => glowRows.find((row) => row.glow === glow)?.seen ?? glow
+
+/**
+ * A supply behind the lamps: a transformer as the resistance that takes that power on the full mains, anything else as
+ * a rectifier with a capacitor that takes it whatever its voltage.
+ *
+ * @throws RangeError where the mains is not known or the lamps melt on it
+ */
+export function behindLamp(facts: PlanFacts, lamp: LampUse, powerW: number): BehindLamp | null {
+  const { reach, technology, minimumV } = facts
+  if (!reach || !(powerW > 0)) return null
+  const setup = setupOf(lamp, reach.voltageV, reach.frequencyHz)
+  if (technology === 'transformer') {
+    const resistanceOhm = reach.voltageV ** 2 / powerW
+    const answer = seriesLamp(setup, { kind: 'resistance', resistanceOhm })
+    return {
+      answer,
+      lampV: answer.lampV,
+      loadV: answer.loadV,
+      glow: answer.glow,
+      // it has no threshold: it works from the first volt, only lower
+      starts: null,
+      working: `${watts(powerW)} at ${volts(reach.voltageV)} as a resistance: ${volts(answer.lampV)} on the lamps, ${volts(answer.loadV)} for the supply`,
+    }
+  }
+  const answer = seriesLamp(setup, { kind: 'constant-power', powerW, minimumV })
+  const peaky = answer.rectifierInput
+  const runs = answer.starts !== false && peaky !== null
+  return {
+    answer,
+    lampV: runs ? peaky.lampV : null,
+    loadV: runs ? answer.loadV : null,
+    glow: runs ? peaky.glow : answer.glow,
+    starts: answer.starts,
+    working: `${watts(powerW)} behind a rectifier: ${
+      runs
+        ? `${volts(peaky.lampV)} on the lamps; ${answer.startsBecause}`
+        : answer.starts === false
+          ? answer.startsBecause
+          : `more than the ${watts(answer.largestRectifierPowerW, 3, 'down')} these lamps pass to it`
+    }`,
+  }
+}
+
+/** The reservoir capacitor that is taken: as read, or estimated from the rating. */
+export function reservoirOf(facts: PlanFacts): { bulkF: number; estimated: boolean } | null {
+  if (facts.technology === 'transformer') return null
+  if (facts.options.bulkF != null) return { bulkF: facts.options.bulkF, estimated: false }
+  if (!facts.rated || !facts.reach) return null
+  const { lowMainsV, lowFaradPerW, highFaradPerW } = reservoirPerWatt
+  const wide = facts.supply.input.windows.some(({ min }) => min < lowMainsV)
+  const perW = wide || facts.reach.voltageV < lowMainsV ? lowFaradPerW : highFaradPerW
+  return { bulkF: perW * facts.rated.powerW, estimated: true }
+}
+
+/** Capacitors a switch-on is worked out for [F]. */
+const reservoirRange = { min: 1e-7, max: 0.1 } as const
+
+/** Longest switch-on that is worked out for a page [s]. */
+const runS = 2
+
+/** The first seconds of the supply alone; null for a transformer or where too little is known. */
+export function firstSeconds(facts: PlanFacts, lamp: LampUse): LampTransient | null {
+  const reservoir = reservoirOf(facts)
+  if (!facts.reach || !reservoir || !facts.idle) return null
+  if (reservoir.bulkF < reservoirRange.min || reservoir.bulkF > reservoirRange.max) return null
+  const { voltageV, frequencyHz } = facts.reach
+  return lampTransient(
+    setupOf(lamp, voltageV, frequencyHz),
+    { bulkF: reservoir.bulkF, loadW: facts.idle.powerW, startV: null },
+    'crest',
+    runS,
+  )
+}

@@ -1,0 +1,182 @@
+import type { DummyLoadPoint } from '../../physics/dummyLoad.js'
+import { duration, ohms, percent, plain, volts, watts } from '../../physics/quantity.js'
+import { loadPoints, unregulatedBand } from '../../reference/dummyLoad.js'
+import { settleTimes } from '../../reference/firstPower.js'
+import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
+import { type BehindLamp, behindLamp } from './behindLamp.js'
+import { hotLoad, noIsolation, storedCharge, withoutLamp } from './cautions.js'
+import type { PlanFacts } from './facts.js'
+import type { RailPlan } from './rails.js'
+import { figure, step } from './step.js'
+import { lampText, mainsBlocked } from './supplyAlone.js'
+
+interface Loaded {
+  plan: RailPlan
+  number: number
+  points: DummyLoadPoint[]
+}
+
+/** Stage 2: the supply into a dummy load, a tenth, a half, the whole of its current. */
+export function dummyLoadStage(facts: PlanFacts, rails: readonly RailPlan[]): FirstPowerStage {
+  const loaded = rails.flatMap((plan, index): Loaded[] =>
+    plan.load ? [{ plan, number: index + 1, points: plan.load.points }] : [],
+  )
+  for (const [index, plan] of rails.entries())
+    if (!plan.load)
+      facts.missing.push(
+        `Rated current of output ${index + 1} (${volts(plan.rail.voltageV)}): its dummy load hangs on it.`,
+      )
+  if (rails.length === 0)
+    facts.missing.push(
+      'Output voltages and currents of the supply: what to read and what to load it with hang on them.',
+    )
+  const leftOut =
+    mainsBlocked(facts) ??
+    (loaded.length === 0
+      ? 'The supply’s outputs with their currents are not known: read its plate, then a load can be worked out.'
+      : null)
+  return {
+    name: 'dummy-load',
+    title: 'The supply into a dummy load',
+    leftOut,
+    figures: leftOut === null ? figures(facts, loaded) : [],
+    steps: leftOut === null ? steps(facts, loaded) : [],
+    sources:
+      leftOut === null
+        ? [...new Set([...loaded.flatMap(({ plan }) => plan.load?.sources ?? []), settleTimes.source])]
+        : [],
+  }
+}
+
+/** The supply behind the lamp for a load at a share of its rating; null where that cannot be told. */
+function atShare(facts: PlanFacts, share: number): BehindLamp | null {
+  if (!facts.loadLamp || !facts.rated || !facts.idle) return null
+  return behindLamp(facts, facts.loadLamp, Math.max(share * facts.rated.powerW, facts.idle.powerW))
+}
+
+/** A transformer where the lamp leaves it all but half of the band; a converter where it is sure to start. */
+const runsBehind = (facts: PlanFacts, found: BehindLamp | null): boolean =>
+  found !== null &&
+  (facts.technology === 'transformer'
+    ? (found.loadV ?? 0) >= (1 - unregulatedBand.tolerance / 2) * (facts.reach?.voltageV ?? 0)
+    : found.starts === true)
+
+const resistor = (point: DummyLoadPoint): string =>
+  `${ohms(point.standardOhm)}, ${point.ratedW === null ? `${watts(2 * point.powerW, 2, 'up')} or more, shared among several` : watts(point.ratedW)}`
+
+function figures(facts: PlanFacts, loaded: readonly Loaded[]): Figure[] {
+  return [
+    ...loaded.flatMap(({ plan, number, points }) =>
+      points.map((point, index) => {
+        const lines = plan.load?.working.slice(3 * index, 3 * index + 2) ?? []
+        return figure(
+          `Output ${number}, ${volts(plan.rail.voltageV)}, ${percent(point.fraction)} load`,
+          resistor(point),
+          `${lines.join('; ')}${point.tooHotAfterS === null ? '' : `; too hot to touch after about ${duration(point.tooHotAfterS, 1)} (project estimate)`}`,
+        )
+      }),
+    ),
+    ...loadPoints.fractions.flatMap((share) => {
+      const found = atShare(facts, share)
+      return found
+        ? [
+            figure(
+              `Behind ${lampText(facts.loadLamp)}, at ${percent(share)}`,
+              runsBehind(facts, found)
+                ? `${volts(found.loadV ?? 0, 3, 'down')} for the supply`
+                : 'the lamp would starve it',
+              found.working,
+            ),
+          ]
+        : []
+    }),
+  ]
+}
+
+function steps(facts: PlanFacts, loaded: readonly Loaded[]): Step[] {
+  const several = loaded.length > 1
+  return [
+    step(
+      'dummy-load.unplugged',
+      'Supply unplugged and its output fallen to nothing before anything is connected to it.',
+      { caution: storedCharge },
+    ),
+    ...loadPoints.fractions.flatMap((share, index) => pointSteps(facts, loaded, share, index, several)),
+    step(
+      'dummy-load.off',
+      'Switch off, unplug, wait until the output has fallen, then take the load off when it has cooled.',
+    ),
+  ]
+}
+
+function pointSteps(
+  facts: PlanFacts,
+  loaded: readonly Loaded[],
+  share: number,
+  index: number,
+  several: boolean,
+): Step[] {
+  const name = Math.round(share * 100)
+  const lamp = runsBehind(facts, atShare(facts, share))
+  const last = share === loadPoints.fractions.at(-1)
+  const list = loaded
+    .map(({ plan, points }) => ({ plan, point: points[index] }))
+    .filter((entry): entry is { plan: RailPlan; point: DummyLoadPoint } => entry.point !== undefined)
+  const [first] = list
+  if (!first) return []
+  const fit = several
+    ? `Put on, all outputs together: ${list.map(({ plan, point }) => `${volts(plan.rail.voltageV)}: ${resistor(point)}`).join('; ')}.`
+    : `Across ${first.plan.name}, put ${resistor(first.point)}.`
+  return [
+    step(`dummy-load.fit-${name}`, fit, { expect: `${percent(share)} load`, caution: index === 0 ? hotLoad : null }),
+    lamp || !facts.loadLamp
+      ? step(`dummy-load.on-${name}`, `Switch on behind ${lampText(facts.loadLamp)}, hands off.`, {
+          expect: 'a flash, then darker; the output comes up',
+          stopIf: 'the lamp stays bright, or flashes again and again',
+          caution: noIsolation,
+        })
+      : step(
+          `dummy-load.on-${name}`,
+          'Unplug, take the lamp out of the circuit, plug the supply into the socket itself, switch on, hands off.',
+          {
+            expect: 'the output comes up; behind the lamp it could not',
+            stopIf: 'hum, smell, smoke, or a protective device opens: unplug',
+            caution: withoutLamp,
+          },
+        ),
+    ...loaded.flatMap(({ plan, number, points }) => {
+      const point = points[index]
+      return point
+        ? [
+            step(
+              `dummy-load.rail-${number}-at-${name}`,
+              `Read ${plan.name}, across its load, after ${duration(last ? settleTimes.loadS : settleTimes.aloneS)}.`,
+              {
+                expect: `${volts(point.lowV, 4)} to ${volts(point.highV, 4)}`,
+                unit: 'V',
+                low: point.lowV,
+                high: point.highV,
+                stopIf: plan.unregulated
+                  ? 'it lies outside, or falls while you watch'
+                  : 'it lies outside: no machine on this supply',
+              },
+            ),
+            ...(last && plan.load?.rippleV != null && !plan.unregulated ? [rippleStep(plan, number)] : []),
+          ]
+        : []
+    }),
+  ]
+}
+
+const rippleStep = (plan: RailPlan, number: number): Step =>
+  step(
+    `dummy-load.ripple-${number}`,
+    `Read the ripple of ${plan.name}, peak to peak, with an oscilloscope at the connector.`,
+    {
+      expect: `at most ${plain((plan.load?.rippleV ?? 0) * 1e3, 'mV')}, in 20 MHz`,
+      unit: 'V',
+      low: 0,
+      high: plan.load?.rippleV ?? null,
+      stopIf: 'it is more: a dry capacitor, or one open diode',
+    },
+  )

@@ -1,0 +1,262 @@
+import type { CheckResponse, Finding, TopicName } from '../../chain/finding.js'
+import { inputPower, outputPowerW } from '../../chain/inputPower.js'
+import { prepareDevice } from '../../chain/prepareDevice.js'
+import { prepareSite } from '../../chain/prepareSite.js'
+import { prepareSupply } from '../../chain/prepareSupply.js'
+import { protectionClassOf } from '../../chain/protectionClass.js'
+import { reachOf } from '../../chain/reach.js'
+import type { CheckRequest } from '../../chain/request.js'
+import type { PreparedDevice, PreparedSupply, Rail, Reach } from '../../chain/situation.js'
+import { inputFromOutputW } from '../../physics/apparentPower.js'
+import { decimal, voltAmperes, watts } from '../../physics/quantity.js'
+import type { LabelReading } from '../../plate/labelReading.js'
+import { idlePower } from '../../reference/firstPower.js'
+import { assuredShare } from '../../reference/seriesLamp.js'
+import type { Source } from '../../reference/source.js'
+import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../../reference/thresholds.js'
+import { type LampChoice, type LampOnHand, lampChoice } from '../firstPower/lampChoice.js'
+import { type LampSetup, lampsFault } from '../firstPower/lamps.js'
+
+/** What a person may add to a check for its first power-up. Unknown is null or absent. */
+export interface FirstPowerOptions {
+  lampsOnHand?: LampOnHand[] | null
+  /** what the supply takes with nothing connected, measured [W] */
+  idleW?: number | null
+  /** reservoir capacitor of the supply's mains side, and its rating */
+  bulkF?: number | null
+  bulkRatedV?: number | null
+  /** how long supply or machine stood without power [years] */
+  yearsUnused?: number | null
+  /** lower reading across the machine's first input, power off [Ω] */
+  measuredOhm?: number | null
+  /** what the machine does with its input */
+  machineInput?: 'constant-power' | 'plain' | 'unknown' | null
+}
+
+export interface LampUse {
+  ratedV: number
+  ratedW: number
+  count: number
+  arrangement: 'series' | 'parallel'
+}
+
+export interface PowerFact {
+  powerW: number
+  working: string
+  sources: Source[]
+}
+
+/** Everything the stages are worked out from. */
+export interface PlanFacts {
+  check: CheckRequest
+  assessment: CheckResponse
+  options: FirstPowerOptions
+  supply: PreparedSupply
+  device: PreparedDevice
+  /** what reaches the supply; null where it is not known or not one system */
+  reach: (Reach & { voltageV: number; frequencyHz: number }) | null
+  technology: 'switch-mode' | 'transformer' | null
+  /** null: not known */
+  regulated: boolean | null
+  classI: boolean | null
+  rated: PowerFact | null
+  idle: PowerFact | null
+  /** least mains the supply must run at [V]; null where its plate does not say, or it is a transformer */
+  minimumV: number | null
+  choice: LampChoice | null
+  /** lamp for the supply alone, and for a load */
+  firstLamp: LampUse | null
+  loadLamp: LampUse | null
+  missing: string[]
+}
+
+const nothingRead: LabelReading = {
+  input: null,
+  outputs: [],
+  takes: [],
+  polarity: null,
+  protectionClass: null,
+  fuse: null,
+  unread: [],
+}
+
+/** The findings on these topics that are stops, or where `open` those that are unknown too. */
+export function standing(facts: PlanFacts, topics: readonly TopicName[], open: boolean): Finding[] {
+  return facts.assessment.findings.filter(
+    ({ topic, outcome }) => topics.includes(topic) && (outcome === 'stop' || (open && outcome === 'unknown')),
+  )
+}
+
+export function factsOf(check: CheckRequest, assessment: CheckResponse, options: FirstPowerOptions): PlanFacts {
+  const { readings } = assessment
+  const read = (_text: string, of: 'supply' | 'device'): LabelReading => readings[of] ?? nothingRead
+  const supply = withUsableRails(prepareSupply(check.supply, read))
+  const device = withUsableRails(prepareDevice(check.device, read))
+  const missing: string[] = []
+  const reach = reachKnown(check, missing)
+  const technology = supply.technology
+  if (technology === null)
+    missing.push('Kind of supply (switch-mode or transformer): the lamp shows something else for each.')
+  const regulated =
+    supply.regulated ?? (technology === 'switch-mode' ? true : technology === 'transformer' ? false : null)
+  const known = protectionClassOf(supply)
+  const found = ratedPower(supply)
+  const rated = found && found.powerW >= least.powerW ? found : null
+  if (!rated)
+    missing.push('What the supply takes from the mains (A, VA or W on its plate): it decides which lamp suits.')
+  const idle = idlePowerOf(options, technology, rated)
+  const minimumV = technology === 'transformer' ? null : minimumOf(supply, reach?.voltageV ?? null)
+  const base = {
+    check,
+    assessment,
+    options,
+    supply,
+    device,
+    reach,
+    technology,
+    regulated,
+    rated,
+    idle,
+    minimumV,
+    missing,
+  }
+  const lamps = lampsFor(base)
+  return { ...base, classI: known ? known.protectionClass === 'I' : null, ...lamps }
+}
+
+/** Smallest voltage, current and power that are worked with; anything below is a slip of the pen. */
+const least = { voltageV: 0.1, currentA: 1e-6, powerW: 0.01 } as const
+
+/** Mains that lamps are worked out for. */
+const mainsRange = { minV: 50, maxV: 500, minHz: 10, maxHz: 400 } as const
+
+function withUsableRails<Of extends { rails: readonly Rail[] }>(of: Of): Of {
+  const rails = of.rails
+    .filter(({ voltageV }) => Math.abs(voltageV) >= least.voltageV)
+    .map((rail) => (rail.currentA !== null && rail.currentA < least.currentA ? { ...rail, currentA: null } : rail))
+  return { ...of, rails }
+}
+
+function reachKnown(check: CheckRequest, missing: string[]): PlanFacts['reach'] {
+  const { systems } = prepareSite(check.site)
+  const [mains, ...others] = systems
+  const reach = mains && others.length === 0 ? reachOf(mains, check.converter ?? null) : null
+  const { minV, maxV, minHz, maxHz } = mainsRange
+  if (
+    reach?.voltageV != null &&
+    reach.frequencyHz != null &&
+    reach.voltageV >= minV &&
+    reach.voltageV <= maxV &&
+    reach.frequencyHz >= minHz &&
+    reach.frequencyHz <= maxHz
+  )
+    return { ...reach, voltageV: reach.voltageV, frequencyHz: reach.frequencyHz }
+  missing.push(
+    'The mains voltage and frequency at the place (one system): every figure of the stages behind the lamp hangs on them.',
+  )
+  return null
+}
+
+/** What the supply takes at full load [W]. */
+function ratedPower(supply: PreparedSupply): PowerFact | null {
+  const outputW = outputPowerW(supply.rails)
+  if (outputW !== null) {
+    const powerW = inputFromOutputW(outputW, supplyEfficiency.value)
+    return {
+      powerW,
+      working: `${watts(outputW)} out / ${decimal(supplyEfficiency.value)} = ${watts(powerW)} in`,
+      sources: [supplyEfficiency.source],
+    }
+  }
+  if (supply.input.powerW !== null)
+    return { powerW: supply.input.powerW, working: `${watts(supply.input.powerW)} on its plate`, sources: [] }
+  const input = inputPower(supply)
+  if (!input) return null
+  const factor = supply.technology === 'transformer' ? transformerPowerFactor : switchModePowerFactor
+  const powerW = input.powerVA * factor.value
+  return {
+    powerW,
+    working: `${voltAmperes(input.powerVA)} (${input.basis}) × ${decimal(factor.value)} = ${watts(powerW)}`,
+    sources: [...input.sources, factor.source],
+  }
+}
+
+function idlePowerOf(
+  options: FirstPowerOptions,
+  technology: PlanFacts['technology'],
+  rated: PowerFact | null,
+): PowerFact | null {
+  if (options.idleW != null)
+    return { powerW: options.idleW, working: `${watts(options.idleW)} measured with nothing connected`, sources: [] }
+  if (!rated) return null
+  // where the kind is not known, the one that takes more
+  const { share, floorW } = idlePower[technology ?? 'transformer']
+  const powerW = Math.min(Math.max(share * rated.powerW, floorW), rated.powerW)
+  return {
+    powerW,
+    working: `at most ${decimal(share)} × ${watts(rated.powerW)}, or ${watts(floorW)}: ${watts(powerW)} (project estimate; measure it)`,
+    sources: [idlePower.source],
+  }
+}
+
+/** The bottom of the plate's window for this mains, less the share any unit must bear. */
+function minimumOf(supply: PreparedSupply, mainsV: number | null): number | null {
+  const windows = supply.input.windows.filter(
+    ({ min, max }) => mainsV === null || (mainsV >= min * assuredShare.value && mainsV <= max / assuredShare.value),
+  )
+  const lowest = Math.min(...windows.map(({ min }) => min))
+  return Number.isFinite(lowest) ? lowest * assuredShare.value : null
+}
+
+type Base = Omit<PlanFacts, 'classI' | 'choice' | 'firstLamp' | 'loadLamp'>
+
+function lampsFor(base: Base): Pick<PlanFacts, 'choice' | 'firstLamp' | 'loadLamp'> {
+  const { reach, rated, idle, minimumV, options, missing } = base
+  const none = { choice: null, firstLamp: null, loadLamp: null }
+  const onHand = options.lampsOnHand?.length ? options.lampsOnHand : null
+  if (!onHand)
+    missing.push('Rated voltage and wattage of the lamps at hand: no lamp figure is worked out without them.')
+  if (!reach || !rated || !idle) return none
+  const { voltageV, frequencyHz } = reach
+  if (idle.powerW > rated.powerW)
+    missing.push(
+      `${watts(idle.powerW)} with nothing connected is more than the ${watts(rated.powerW)} of its rating: one of the two is wrong.`,
+    )
+  // a supply that takes more idle than it is rated for is planned for what it takes
+  const ratedW = Math.max(rated.powerW, idle.powerW)
+  const choice = lampChoice({ voltageV, frequencyHz }, { idleW: idle.powerW, ratedW, minimumV }, onHand)
+  if (!onHand) return { ...none, choice }
+  const ordered = choice.order.map(asUse)
+  // where none is relied on to start the supply, the one that passes most is left
+  const largest = choice.options.at(-1)
+  const fallback = largest ? asUse(largest) : null
+  const usable = (lamp: LampUse | null): LampUse | null =>
+    lamp && lampsFault(setupOf(lamp, voltageV, frequencyHz)) === null ? lamp : null
+  const next = choice.order.find(({ use }) => use === 'next') ?? choice.order.at(-1)
+  const firstLamp = usable(ordered[0] ?? fallback)
+  if (!firstLamp)
+    missing.push('A lamp, or two equal ones in series, rated for this mains: none of those entered serves.')
+  const loadLamp = usable(next ? asUse(next) : fallback) ?? firstLamp
+  return { choice, firstLamp, loadLamp: same(firstLamp, loadLamp) ? firstLamp : loadLamp }
+}
+
+const same = (a: LampUse | null, b: LampUse | null): boolean =>
+  a !== null &&
+  b !== null &&
+  a.ratedV === b.ratedV &&
+  a.ratedW === b.ratedW &&
+  a.count === b.count &&
+  a.arrangement === b.arrangement
+
+const asUse = ({ ratedV, ratedW, count, arrangement }: LampUse): LampUse => ({ ratedV, ratedW, count, arrangement })
+
+/** The lamps as the lamp functions take them. */
+export const setupOf = (
+  lamp: LampUse,
+  voltageV: number,
+  frequencyHz: number,
+): LampSetup & { mains: { frequencyHz: number } } => ({
+  mains: { voltageV, frequencyHz },
+  lamps: Array.from({ length: lamp.count }, () => ({ ratedV: lamp.ratedV, ratedW: lamp.ratedW })),
+  arrangement: lamp.arrangement,
+})

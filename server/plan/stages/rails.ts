@@ -1,0 +1,118 @@
+import type { DeviceRail, Rail } from '../../chain/situation.js'
+import { transformerSizeVA, windingVoltageV } from '../../physics/adaptorTransformer.js'
+import { volts } from '../../physics/quantity.js'
+import { otherTolerance, unregulatedBand } from '../../reference/dummyLoad.js'
+import { bandOf, type DummyLoadAnswer, dummyLoad } from '../bench/dummyLoad.js'
+import { type OffLoadAnswer, offLoad, regulationKnown } from '../bench/offLoad.js'
+import type { PlanFacts } from './facts.js'
+
+/** One output of the supply with what should be read on it. */
+export interface RailPlan {
+  rail: Rail
+  /** "output 1, 5 V d.c." */
+  name: string
+  tolerance: number
+  unregulated: boolean
+  /** with nothing connected [V]; null where it cannot be told */
+  offLoad: { low: number; high: number; working: string } | null
+  /** null where its current is not known */
+  load: DummyLoadAnswer | null
+}
+
+/** What is accepted of a rail: the machine's own, else the published band, else the usual one [1]. */
+export const toleranceOf = (voltageV: number, device: DeviceRail | undefined): number =>
+  device?.tolerance ?? (bandOf(voltageV) ?? otherTolerance).tolerance
+
+const railName = (rail: Rail, index: number, count: number): string =>
+  `${count > 1 ? `output ${index + 1}, ` : 'the output, '}${volts(rail.voltageV)}${rail.kind === 'ac' ? ' a.c.' : rail.kind === 'dc' ? ' d.c.' : ''}`
+
+/** The rating of the transformer inside an unregulated supply, and its winding. */
+function transformerOf(rail: Rail): { acV: number; ratedVA: number } | null {
+  if (rail.currentA === null) return null
+  const size = Math.abs(rail.voltageV)
+  return rail.kind === 'ac'
+    ? { acV: size, ratedVA: size * rail.currentA }
+    : { acV: windingVoltageV(size), ratedVA: transformerSizeVA(size, rail.currentA) }
+}
+
+function unregulatedOffLoad(rail: Rail, facts: PlanFacts): OffLoadAnswer | null {
+  const inside = transformerOf(rail)
+  if (!inside || !regulationKnown(inside.ratedVA)) return null
+  return offLoad({
+    ...inside,
+    rectifier: rail.kind === 'ac' ? 'none' : 'bridge',
+    frequencyHz: facts.reach?.frequencyHz ?? null,
+  })
+}
+
+/** The outputs of the supply, each with its bands and loads. */
+export function railPlans(facts: PlanFacts): RailPlan[] {
+  const { supply, device, regulated } = facts
+  const { rails } = supply
+  return rails.map((rail, index): RailPlan => {
+    const wanted = device.rails.find(({ voltageV }) => voltageV === rail.voltageV)
+    const tolerance = toleranceOf(rail.voltageV, wanted)
+    // an a.c. output comes from a winding, with nothing that could regulate it
+    const unregulated = rail.kind === 'ac' || regulated === false
+    const off = unregulated || regulated === null ? unregulatedOffLoad(rail, facts) : null
+    const edges = [rail.voltageV * (1 - tolerance), rail.voltageV * (1 + tolerance)]
+    const band = { low: Math.min(...edges), high: Math.max(...edges) }
+    return {
+      rail,
+      name: railName(rail, index, rails.length),
+      tolerance,
+      unregulated,
+      offLoad: unregulated
+        ? off && unregulatedBandOf(rail, off, facts)
+        : regulated === true
+          ? { ...band, working: `${volts(rail.voltageV)} ± ${tolerance * 100} %` }
+          : off
+            ? openBand(rail, off, band, facts)
+            : null,
+      load:
+        rail.currentA === null
+          ? null
+          : dummyLoad({
+              voltageV: rail.voltageV,
+              currentA: rail.currentA,
+              ...(unregulated
+                ? { regulationPercent: off?.regulationPercent ?? 0 }
+                : { tolerancePercent: tolerance * 100 }),
+            }),
+    }
+  })
+}
+
+/** The mains band over its nominal voltage [1]: an unregulated output follows it. */
+function mainsSpread(facts: PlanFacts): { low: number; high: number } {
+  const { reach } = facts
+  if (!reach || reach.minV === null || reach.maxV === null)
+    return { low: 1 - unregulatedBand.tolerance, high: 1 + unregulatedBand.tolerance }
+  return { low: reach.minV / reach.voltageV, high: reach.maxV / reach.voltageV }
+}
+
+function unregulatedBandOf(rail: Rail, off: OffLoadAnswer, facts: PlanFacts): NonNullable<RailPlan['offLoad']> {
+  const spread = mainsSpread(facts)
+  const sign = Math.sign(rail.voltageV)
+  const ends = [sign * off.offLoadRangeV.low * spread.low, sign * off.offLoadRangeV.high * spread.high]
+  return {
+    low: Math.min(...ends),
+    high: Math.max(...ends),
+    working: `${volts(off.offLoadRangeV.low)} to ${volts(off.offLoadRangeV.high)} at nominal mains, and the mains band on top; a high reading off load condemns nothing`,
+  }
+}
+
+/** Where nobody knows whether it is regulated: from the regulated band up to the unregulated one. */
+function openBand(
+  rail: Rail,
+  off: OffLoadAnswer,
+  band: { low: number; high: number },
+  facts: PlanFacts,
+): NonNullable<RailPlan['offLoad']> {
+  const wide = unregulatedBandOf(rail, off, facts)
+  return {
+    low: Math.min(band.low, wide.low),
+    high: Math.max(band.high, wide.high),
+    working: `within ${volts(band.low)} to ${volts(band.high)} it looks regulated; up to ${volts(Math.max(Math.abs(wide.high), Math.abs(wide.low)))} it may be an unregulated one`,
+  }
+}

@@ -1,0 +1,32 @@
+import type { Figure, Step } from '../firstPowerPlan.js'
+
+/** One line of a stage; what is not given is not read. */
+export const step = (key: string, text: string, rest: Partial<Step> = {}): Step => {
+  const line: Step = {
+    key,
+    text,
+    expect: null,
+    unit: null,
+    low: null,
+    high: null,
+    stopIf: null,
+    who: 'you',
+    caution: null,
+    ...rest,
+  }
+  return { ...line, low: asShown(line.low), high: asShown(line.high) }
+}
+
+/** Limits are those that are printed: four digits. */
+const asShown = (limit: number | null): number | null => (limit === null ? null : Number(limit.toPrecision(4)))
+
+/** The least number of three digits that is not below: what is printed as "at most". */
+export function atMost(value: number): number {
+  if (!(value > 0) || !Number.isFinite(value)) return value
+  const scale = 10 ** (2 - Math.floor(Math.log10(value)))
+  return Math.ceil(value * scale - 1e-9) / scale
+}
+
+export const figure = (label: string, value: string, working: string): Figure => ({ label, value, working })
+
+export const qualified: Step['who'] = 'a licensed electrician or other qualified person'

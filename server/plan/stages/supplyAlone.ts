@@ -1,0 +1,262 @@
+import type { Finding, TopicName } from '../../chain/finding.js'
+import { amperes, duration, farads, volts, watts } from '../../physics/quantity.js'
+import { flashOver, reservoirPerWatt, resultsFromMeter, settleTimes } from '../../reference/firstPower.js'
+import { reform } from '../bench/reform.js'
+import { describeLamps } from '../firstPower/lamps.js'
+import type { LampTransient } from '../firstPower/transient.js'
+import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
+import { type BehindLamp, behindLamp, firstSeconds, reservoirOf, seenAs } from './behindLamp.js'
+import { lampWiring, noConverter, noIsolation, storedCharge } from './cautions.js'
+import { type LampUse, type PlanFacts, setupOf, standing } from './facts.js'
+import type { RailPlan } from './rails.js'
+import { atMost, figure, qualified, step } from './step.js'
+
+const mustBeKnown: readonly TopicName[] = ['mains-voltage', 'converter', 'earthing']
+const mustNotStop: readonly TopicName[] = ['mains-frequency', 'socket', 'cord', 'inlet', 'fuse']
+
+const because = (findings: readonly Finding[]): string =>
+  findings
+    .map(
+      ({ outcome, title, action }) =>
+        `${outcome === 'stop' ? 'Stop' : 'Find out first'}: ${title}.${action ? ` ${action}` : ''}`,
+    )
+    .join(' ')
+
+/** Why the supply must not meet this mains yet, with what must change first; null where it may, behind the lamp. */
+export function mainsBlocked(facts: PlanFacts): string | null {
+  const { windows, kind } = facts.supply.input
+  if (kind === 'dc' && windows.length > 0 && windows.every(({ max }) => max < 60))
+    return 'This supply is fed with a low d.c. voltage, not from the mains: the lamp has no place in front of it. Feed it from a current-limited bench supply.'
+  const found = [...standing(facts, mustBeKnown, true), ...standing(facts, mustNotStop, false)]
+  if (found.length > 0) return `The supply does not meet the mains as things stand. ${because(found)}`
+  if (windows.length === 0)
+    return 'The input voltage of the supply is not known: read its plate before it meets any mains. A lamp does not make a wrong voltage right.'
+  if (!facts.reach) return 'The mains at the place is not known as one voltage and one frequency: have it measured.'
+  return null
+}
+
+/** Lamp in words: "a lamp of 60 W 230 V". */
+export const lampText = (lamp: LampUse | null): string =>
+  lamp ? describeLamps(setupOf(lamp, 0, 0)) : 'the lamp (its rating is not entered)'
+
+/** Stage 1: the supply alone behind the series lamp. */
+export function supplyAlone(facts: PlanFacts, rails: readonly RailPlan[]): FirstPowerStage {
+  const leftOut = mainsBlocked(facts)
+  const lamp = facts.firstLamp
+  const idle = lamp && facts.idle ? behindLamp(facts, lamp, facts.idle.powerW) : null
+  const transient = leftOut === null && lamp ? firstSeconds(facts, lamp) : null
+  return {
+    name: 'supply-alone',
+    title: 'The supply alone, behind the lamp',
+    leftOut,
+    figures: leftOut === null ? [...lampFigures(facts, lamp, idle, transient), ...reformFigures(facts)] : [],
+    steps: leftOut === null ? steps(facts, rails, lamp, idle, transient?.seen ?? null) : [],
+    sources:
+      leftOut === null
+        ? [
+            ...new Set([
+              ...(idle?.answer.sources ?? facts.choice?.sources ?? []),
+              ...(facts.rated?.sources ?? []),
+              ...(facts.idle?.sources ?? []),
+              ...(transient && reservoirOf(facts)?.estimated ? [reservoirPerWatt.source] : []),
+              flashOver.source,
+              resultsFromMeter,
+              settleTimes.source,
+            ]),
+          ]
+        : [],
+  }
+}
+
+function lampFigures(
+  facts: PlanFacts,
+  lamp: LampUse | null,
+  idle: BehindLamp | null,
+  transient: LampTransient | null,
+): Figure[] {
+  const { rated, reach, choice } = facts
+  const figures: Figure[] = []
+  if (reach)
+    figures.push(
+      figure(
+        'Mains at the supply',
+        `${volts(reach.voltageV)}`,
+        reach.through === 'converter'
+          ? 'the output of the converter; the lamp stands behind it'
+          : 'the mains of the place',
+      ),
+    )
+  if (rated) figures.push(figure('Taken at full load, at most', watts(rated.powerW, 3, 'up'), rated.working))
+  if (facts.idle) figures.push(figure('Taken with nothing connected', watts(facts.idle.powerW, 3), facts.idle.working))
+  if (!lamp) {
+    const [first] = choice?.order ?? []
+    if (first) figures.push(figure('Lamp to look for', lampText(first), first.reason))
+    return figures
+  }
+  figures.push(
+    figure(
+      'Lamp to use first',
+      lampText(lamp),
+      choice?.order[0]?.reason ?? 'the one that passes most; whether the supply starts behind it cannot be relied on',
+    ),
+  )
+  if (!idle) return figures
+  figures.push(
+    figure(
+      'Most that flows into a dead short',
+      amperes(idle.answer.shortA, 3),
+      'the whole mains on the lamp, filament hot',
+    ),
+  )
+  figures.push(
+    figure(
+      'Across the lamp, nothing connected to the supply',
+      idle.lampV === null ? 'starved: it tries and drops out' : `at most ${volts(idle.lampV, 3, 'up')}`,
+      idle.working,
+    ),
+  )
+  const reservoir = reservoirOf(facts)
+  if (transient && reservoir)
+    figures.push(
+      figure(
+        'The first two seconds',
+        transient.seen,
+        `${farads(reservoir.bulkF, 3)}${reservoir.estimated ? ' (project estimate from its rating)' : ''} charged through the lamp, largest current ${amperes(transient.peakA, 3)}`,
+      ),
+    )
+  return figures
+}
+
+/** Whether its capacitors want reforming before they meet their voltage. */
+function reformFigures(facts: PlanFacts): Figure[] {
+  const { yearsUnused, bulkF, bulkRatedV } = facts.options
+  if (yearsUnused == null) {
+    facts.missing.push('Years without power: capacitors that stood long are reformed first.')
+    return []
+  }
+  if (bulkF == null || bulkRatedV == null) {
+    facts.missing.push('Value and rated voltage of the largest capacitor: the reforming steps hang on them.')
+    return []
+  }
+  const answer = reform({ capacitanceF: bulkF, ratedV: bulkRatedV, yearsUnused })
+  const words = {
+    'check-leakage': 'measure its leakage',
+    reform: 'reform it first',
+    'plan-to-replace': 'reform it first, and plan to replace it',
+  }
+  const last = answer.stages.at(-1)
+  return [
+    figure('Reservoir capacitor', words[answer.need], answer.working.at(-1) ?? ''),
+    figure(
+      'Reforming, out of circuit',
+      `${answer.stages.length} steps to ${volts(last?.voltageV ?? bulkRatedV)}, ${duration(answer.stages.reduce((sum, stage) => sum + stage.holdS, 0))} in all, at most ${amperes(answer.acceptLeakageA, 3, 'down')} at the end`,
+      answer.working[1] ?? '',
+    ),
+  ]
+}
+
+function steps(
+  facts: PlanFacts,
+  rails: readonly RailPlan[],
+  lamp: LampUse | null,
+  idle: BehindLamp | null,
+  seen: string | null,
+): Step[] {
+  const windows = facts.supply.input.windows
+    .map(({ min, max }) => (min === max ? volts(min) : `${volts(min)} to ${volts(max)}`))
+    .join(' or ')
+  const lampHigh = idle?.lampV == null ? null : atMost(idle.lampV)
+  const wait = duration(flashOver.atLeastS)
+  return [
+    step('supply-alone.bare', 'Nothing on the supply’s output, its case closed, its plug out of the socket.'),
+    step('supply-alone.voltage-again', 'Read the input voltage on the plate once more.', {
+      expect: facts.reach ? `${windows}, for a mains of ${volts(facts.reach.voltageV)}` : windows,
+      stopIf: 'it is another voltage than the mains',
+      caution: noConverter,
+    }),
+    step(
+      'supply-alone.lamp-circuit',
+      `Have the lamp circuit ready: ${lampText(lamp)} and a switch in the line conductor.`,
+      {
+        expect: 'built and checked under local codes; earth straight through',
+        stopIf: 'it is not certain which conductor is the line',
+        who: qualified,
+        caution: lampWiring,
+      },
+    ),
+    ...(facts.classI === false
+      ? []
+      : [
+          step(
+            'supply-alone.earth',
+            'Have the earth proved from the socket to bare metal of the supply, through the lamp circuit’s own earth.',
+            {
+              expect: 'a continuous path that does not pass the lamp',
+              stopIf: 'there is none',
+              who: qualified,
+            },
+          ),
+        ]),
+    step('supply-alone.switch-on', `Plug in, switch on, hands off, and watch the lamp for ${wait}.`, {
+      expect: [seen ?? 'a flash, then darker', idle ? `after that ${seenAs(idle.glow)}` : null]
+        .filter(Boolean)
+        .join('; '),
+      stopIf: `the lamp is still bright after ${wait}, gets brighter, or anything hums, smells or smokes: switch off and unplug`,
+      caution: noIsolation,
+    }),
+    step(
+      'supply-alone.lamp-volts',
+      'Read the voltage across the lamp, on insulated test sockets, with a true-rms meter made for mains.',
+      {
+        expect:
+          lampHigh === null
+            ? 'the lower, the less the supply takes; a figure needs the lamp’s rating and the supply’s'
+            : `at most ${volts(lampHigh, 3, 'up')}`,
+        unit: 'V',
+        low: lampHigh === null ? null : 0,
+        high: lampHigh,
+        stopIf:
+          lampHigh === null
+            ? 'it rises while you watch'
+            : `it is above that and does not fall, or rises while you watch`,
+      },
+    ),
+    ...rails.map((plan, index) =>
+      step(`supply-alone.off-load-${index + 1}`, `Read ${plan.name}, with nothing connected.`, {
+        expect: plan.offLoad
+          ? `${volts(plan.offLoad.low, 4)} to ${volts(plan.offLoad.high, 4)}`
+          : 'write it down; whether it is regulated is not known',
+        unit: 'V',
+        low: plan.offLoad?.low ?? null,
+        high: plan.offLoad?.high ?? null,
+        stopIf: plan.unregulated
+          ? 'it reads nothing, or is far outside: a high reading alone condemns nothing'
+          : 'it lies outside',
+      }),
+    ),
+    ...(rails.some(({ rail }) => rail.kind === 'dc')
+      ? [
+          step(
+            'supply-alone.polarity',
+            'Meter on d.c. volts: black lead on the sleeve of the plug, red on its centre. Write down the sign.',
+            {
+              expect: 'plus: centre positive; minus: centre negative',
+              stopIf: 'it is not what the machine wants',
+            },
+          ),
+        ]
+      : []),
+    step('supply-alone.hold', `Leave it on for ${duration(settleTimes.aloneS)} and read the lamp again.`, {
+      expect:
+        lampHigh === null ? 'no more than before' : `at most ${volts(lampHigh, 3, 'up')}, and no more than before`,
+      unit: 'V',
+      low: lampHigh === null ? null : 0,
+      high: lampHigh,
+      stopIf: 'it has risen: something warms up',
+    }),
+    step('supply-alone.off', 'Switch off, unplug, wait, and read the output until it has fallen.', {
+      expect: 'towards 0 V',
+      caution: storedCharge,
+    }),
+  ]
+}

@@ -1,0 +1,167 @@
+import type { TopicName } from '../../chain/finding.js'
+import { inputFromOutputW } from '../../physics/apparentPower.js'
+import { duration, volts, watts } from '../../physics/quantity.js'
+import { flashOver, settleTimes } from '../../reference/firstPower.js'
+import { supplyEfficiency } from '../../reference/thresholds.js'
+import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
+import { type BehindLamp, behindLamp, seenAs } from './behindLamp.js'
+import { noIsolation, oldBatteries, reversed, storedCharge } from './cautions.js'
+import { type PlanFacts, standing } from './facts.js'
+import { toleranceOf } from './rails.js'
+import { atMost, figure, step } from './step.js'
+import { lampText, mainsBlocked } from './supplyAlone.js'
+
+const mustFit: readonly TopicName[] = ['output-kind', 'output-voltage', 'polarity']
+const mustNotStop: readonly TopicName[] = ['output-current', 'dc-plug', 'lead-drop']
+
+/** What the machine makes the supply take from the mains, by its own plate; null where it does not say [W]. */
+function demand(facts: PlanFacts): { powerW: number; working: string } | null {
+  const { rails } = facts.device
+  if (rails.length === 0 || rails.some(({ currentA }) => currentA === null)) return null
+  const outputW = rails.reduce((sum, rail) => sum + Math.abs(rail.voltageV) * (rail.currentA ?? 0), 0)
+  if (!(outputW > 0)) return null
+  const powerW = inputFromOutputW(outputW, supplyEfficiency.value)
+  return {
+    powerW,
+    working: `the machine’s ${watts(outputW)} / ${supplyEfficiency.value} = ${watts(powerW)} from the mains`,
+  }
+}
+
+function whyNot(facts: PlanFacts): string | null {
+  const blocked = mainsBlocked(facts)
+  if (blocked !== null) return blocked
+  const found = [...standing(facts, mustFit, true), ...standing(facts, mustNotStop, false)]
+  if (found.length > 0)
+    return `Supply and machine are not joined as things stand. ${found.map(({ outcome, title, action }) => `${outcome === 'stop' ? 'Stop' : 'Find out first'}: ${title}.${action ? ` ${action}` : ''}`).join(' ')}`
+  if (facts.device.rails.length === 0) return 'What the machine wants is not known: nothing is joined before that.'
+  return null
+}
+
+/** Stage 4: supply and machine together behind the lamp. */
+export function together(facts: PlanFacts): FirstPowerStage {
+  const leftOut = whyNot(facts)
+  const need = demand(facts)
+  const lamp = facts.loadLamp
+  const found = lamp && need ? behindLamp(facts, lamp, need.powerW) : null
+  return {
+    name: 'together',
+    title: 'Supply and machine together, behind the lamp',
+    leftOut,
+    figures: leftOut === null ? figures(facts, need, found) : [],
+    steps: leftOut === null ? steps(facts, found) : [],
+    sources:
+      leftOut === null
+        ? [
+            ...new Set([
+              ...(found?.answer.sources ?? []),
+              supplyEfficiency.source,
+              flashOver.source,
+              settleTimes.source,
+            ]),
+          ]
+        : [],
+  }
+}
+
+function figures(facts: PlanFacts, need: ReturnType<typeof demand>, found: BehindLamp | null): Figure[] {
+  const reason = facts.choice?.order.find(({ use }) => use === 'next')?.reason
+  return [
+    ...(facts.loadLamp
+      ? [
+          figure(
+            'Lamp to use',
+            lampText(facts.loadLamp),
+            reason ?? 'of those at hand, the one that leaves the load most',
+          ),
+        ]
+      : []),
+    ...(need ? [figure('Taken from the mains, at most', watts(need.powerW, 3, 'up'), need.working)] : []),
+    ...(found
+      ? [
+          figure(
+            'Across the lamp, the machine at its plate current',
+            found.lampV === null ? 'starved: it tries and drops out' : `at most ${volts(found.lampV, 3, 'up')}`,
+            found.working,
+          ),
+          ...(found.loadV === null
+            ? []
+            : [figure('Left for the supply', volts(found.loadV, 3, 'down'), found.working)]),
+        ]
+      : []),
+  ]
+}
+
+function steps(facts: PlanFacts, found: BehindLamp | null): Step[] {
+  const { device } = facts
+  const wait = duration(flashOver.atLeastS)
+  const dc = device.rails.some(({ kind }) => kind !== 'ac')
+  const starved = found !== null && found.lampV === null
+  const high = found?.lampV == null ? null : atMost(found.lampV)
+  return [
+    step('together.batteries', 'Batteries still out; everything the machine does not need to start is disconnected.', {
+      caution: oldBatteries,
+    }),
+    step('together.join', 'All unplugged: put the supply’s plug into the machine.', {
+      expect: dc
+        ? 'the polarity measured on this supply is the one the machine wants'
+        : 'an a.c. output to an a.c. input',
+      stopIf: dc ? 'either is not written down' : 'either is not certain',
+      caution: dc ? reversed : null,
+    }),
+    step(
+      'together.switch-on',
+      `Behind ${lampText(facts.loadLamp)}: plug in, switch on, hands off, watch lamp and machine for ${wait}.`,
+      {
+        expect: starved
+          ? 'the lamp may pulse: it cannot feed this machine. That is no proof of a fault'
+          : found
+            ? `a flash, then at most ${seenAs(found.glow)}`
+            : 'a flash, then darker',
+        stopIf: starved
+          ? `the lamp is bright without a pause for ${wait}: switch off and unplug`
+          : `the lamp is still bright after ${wait}, gets brighter, or anything smells or smokes: switch off and unplug`,
+        caution: noIsolation,
+      },
+    ),
+    step('together.lamp-volts', 'Read the voltage across the lamp, on insulated test sockets.', {
+      expect: high === null ? 'write it down' : `at most ${volts(high, 3, 'up')}`,
+      unit: 'V',
+      low: high === null ? null : 0,
+      high,
+      stopIf: 'it rises while you watch',
+    }),
+    ...device.rails.map((rail, index) => {
+      const tolerance = toleranceOf(rail.voltageV, rail)
+      const edges = [rail.voltageV * (1 - tolerance), rail.voltageV * (1 + tolerance)]
+      const [low, top] = [Math.min(...edges), Math.max(...edges)]
+      const follows = facts.regulated !== true
+      return step(
+        `together.rail-${index + 1}`,
+        `Read the ${volts(rail.voltageV)}${rail.kind === 'ac' ? ' a.c.' : ''} at the machine.`,
+        {
+          expect: `${volts(low, 4)} to ${volts(top, 4)}${follows ? '; an unregulated output is lower behind the lamp, by as much as the lamp takes' : ''}`,
+          unit: 'V',
+          low: follows ? null : low,
+          high: top,
+          stopIf: follows ? 'it is above, or falls while you watch' : 'it lies outside',
+        },
+      )
+    }),
+    step(
+      'together.hold',
+      `Leave it on for ${duration(settleTimes.togetherS)}, then read the lamp again. Keep this stage short: low voltage is no rest for a machine.`,
+      {
+        expect: 'no more than before',
+        unit: 'V',
+        low: high === null ? null : 0,
+        high,
+        stopIf: 'it has risen: something warms up',
+      },
+    ),
+    step('together.off', 'Switch off, unplug. Before you reach inside, wait and measure across the large capacitors.', {
+      expect: 'nearly 0 V',
+      unit: 'V',
+      caution: storedCharge,
+    }),
+  ]
+}

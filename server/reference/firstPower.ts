@@ -1,0 +1,48 @@
+import { commonPractice, published } from './source.js'
+
+/** What an unloaded supply takes at most, where nobody measured it: share of its rating, and never less than a floor. */
+export const idlePower = Object.freeze({
+  'switch-mode': Object.freeze({ share: 0.1, floorW: 2 }),
+  transformer: Object.freeze({ share: 0.25, floorW: 4 }),
+  source: commonPractice(
+    'Project estimate of what a supply takes with nothing connected',
+    'a tenth of its rating for a switch-mode supply, a quarter for a small transformer; two plug-in adaptors of 2.7 VA and 6 VA were measured at 0.33 W and at 1.4 W to 3.9 W',
+  ),
+})
+
+/** Reservoir capacitor of a switch-mode input where it was not read [F/W]. */
+export const reservoirPerWatt = Object.freeze({
+  lowMainsV: 150,
+  lowFaradPerW: 3e-6,
+  highFaradPerW: 1.5e-6,
+  source: commonPractice(
+    'Project estimate of the reservoir capacitor in a switch-mode input',
+    '2 µF to 4 µF a watt for 100 V to 127 V and for wide-range units, 1 µF to 2 µF a watt for 220 V to 240 V',
+  ),
+})
+
+/** After this the first flash is over; a lamp that is still bright then shows a fault [s]. */
+export const flashOver = Object.freeze({
+  atLeastS: 3,
+  source: commonPractice(
+    'Wait three seconds before the lamp is judged',
+    'the first flash of charging capacitors or a magnetising transformer is over in well under a second; three seconds leave room for large ones',
+  ),
+})
+
+/** How long each run is kept on before its readings count [s]. */
+export const settleTimes = Object.freeze({
+  aloneS: 60,
+  loadS: 300,
+  togetherS: 60,
+  source: published(
+    'Notebook of an electronics teaching laboratory, chapter on the first power-up',
+    'hold 1, 5 and 15 minutes; note current, volts and temperatures',
+  ),
+})
+
+/** Reading of the mains voltage left for the load below which the lamp, not the load, decides [1]. */
+export const resultsFromMeter = commonPractice(
+  'The meter decides, not the eye',
+  'a dark lamp can pass a third of its rated current',
+)
