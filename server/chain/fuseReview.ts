@@ -1,10 +1,11 @@
 import type { FittedFuse } from '../plate/fuseMarking.js'
 import { nominalMatchOfMains } from '../reference/fuseSelection.js'
-import { outcomes } from './finding.js'
+import { type Finding, type Outcome, outcomes } from './finding.js'
 import { fittedLink, gatesOf, prescriptionAt } from './fuseLink.js'
 import type { FuseOutcome, FuseRequest, FuseResponse } from './fuseRequest.js'
 import { demandOf } from './fuseRequired.js'
-import { type FuseSituation, fuseRules, worst } from './fuseRules.js'
+import { fuseRules } from './fuseRules.js'
+import type { FuseSituation } from './fuseSituation.js'
 
 const facts = ({ ratedA, ratedV, characteristic, breaking, breakingCapacityA, scheme }: FittedFuse): FittedFuse => ({
   ratedA,
@@ -73,6 +74,9 @@ export function reviewFuse(request: FuseRequest): FuseResponse {
     curveNotes: notes,
   }
 }
+
+const worst = (findings: readonly Finding[], outcome: Outcome): boolean =>
+  findings.some((one) => one.outcome === outcome)
 
 function outcomeOf({ request, usable }: FuseSituation, findings: FuseResponse['findings']): FuseOutcome {
   if (request.blown === true) return 'find-out-first'

@@ -4,7 +4,7 @@ import { amperes, decimal, duration } from '../../physics/quantity.js'
 
 /** One link to draw. */
 export interface CurveLink {
-  /** "1" for the link reviewed, A to C for candidates */
+  /** "1" for the link reviewed, P for what is prescribed, A to C for candidates */
   letter: string
   name: string
   ratedA: number
@@ -59,9 +59,9 @@ export interface FuseCurveDrawing {
 }
 
 const size = { width: 380, height: 430 }
-const plot = { left: 52, right: 368, top: 46, bottom: 378 }
+const plot = { left: 62, right: 368, top: 46, bottom: 378 }
 
-const dashes: (string | null)[] = [null, '9 4', '2 4', '12 4 2 4']
+const dashes: (string | null)[] = [null, '9 4', '2 4', '12 4 2 4', '6 2 2 2 2 2']
 
 /** Where the name of an upright line begins, so that names never stand on one another. */
 const nameHeights: Record<CurveMark['kind'], number> = {
@@ -70,29 +70,29 @@ const nameHeights: Record<CurveMark['kind'], number> = {
   fault: plot.top + 96,
 }
 
-const decadesOver = (values: readonly number[]): [number, number] => {
-  const low = 10 ** Math.floor(Math.log10(Math.min(...values)) + 1e-9)
-  const high = 10 ** Math.ceil(Math.log10(Math.max(...values)) - 1e-9)
-  return [low, high > low ? high : low * 10]
-}
+/** Room on both sides, so that nothing stands on the frame [ratio]. */
+const room = 1.6
 
+const around = (values: readonly number[]): [number, number] => [Math.min(...values) / room, Math.max(...values) * room]
+
+/** Every power of ten within a domain, and the one below it. */
 const powers = ([low, high]: readonly [number, number]): number[] => {
-  const from = Math.round(Math.log10(low))
-  const to = Math.round(Math.log10(high))
+  const from = Math.floor(Math.log10(low))
+  const to = Math.floor(Math.log10(high))
   return Array.from({ length: to - from + 1 }, (_, at) => 10 ** (from + at))
 }
 
-/** Every decade with its number, 2 to 9 as lines alone; on a short axis 2 and 5 get a number as well. */
+/** Lines at 1 to 9 of every decade, numbers at 1; on a short axis at 2 and 5 as well, on a long one at every second. */
 function ticks(domain: readonly [number, number], at: (value: number) => number): Tick[] {
   const decades = powers(domain)
-  const every = decades.length > 7 ? 2 : 1
-  return decades.flatMap((decade, index) =>
+  return decades.flatMap((decade) =>
     [1, 2, 3, 4, 5, 6, 7, 8, 9]
       .map((step) => ({ step, value: step * decade }))
-      .filter(({ value }) => value <= domain[1] * (1 + 1e-9))
-      .filter(({ step }) => step === 1 || decades.length <= 6)
+      .filter(({ value }) => value >= domain[0] && value <= domain[1])
+      .filter(({ step }) => step === 1 || decades.length <= 7)
       .map(({ step, value }) => {
-        const numbered = (step === 1 && index % every === 0) || ((step === 2 || step === 5) && decades.length <= 3)
+        const even = decades.length <= 7 || Math.round(Math.log10(decade)) % 2 === 0
+        const numbered = (step === 1 && even) || ((step === 2 || step === 5) && decades.length <= 3)
         return { at: at(value), label: numbered ? decimal(value, 3) : null }
       }),
   )
@@ -120,13 +120,14 @@ export function fuseCurve({ links, marks, inrush }: CurveInput): FuseCurveDrawin
   )
   // 1 ms to 1 h at least, so that one drawing compares with the next
   const timesS = [...limits, 0.001, 3600, ...(inrush ? [inrush.timeS] : [])]
-  const xDomain = decadesOver(currents)
-  const yDomain = decadesOver(timesS)
+  const xDomain = around(currents)
+  const yDomain = around(timesS)
   const x = scaleLog(xDomain, [plot.left, plot.right])
   const y = scaleLog(yDomain, [plot.bottom, plot.top])
   const round = (value: number): number => Math.round(value * 10) / 10
   const px = (currentA: number): number => round(x(currentA))
   const py = (timeS: number): number => round(y(timeS))
+  const taken: Place[] = []
   const path = line<readonly [number, number]>()
 
   const drawLink = (link: CurveLink, index: number): DrawnLink => {
@@ -156,7 +157,7 @@ export function fuseCurve({ links, marks, inrush }: CurveInput): FuseCurveDrawin
       gates,
       dash: dashes[index % dashes.length] ?? null,
       main: index === 0,
-      label: end ? { x: Math.min(end[0] + 10, plot.right - 8), y: end[1] - 6 - 3 * index } : null,
+      label: end ? freePlace({ x: Math.min(end[0] + 11, plot.right - 8), y: end[1] - 4 }, taken) : null,
     }
   }
 
@@ -167,10 +168,29 @@ export function fuseCurve({ links, marks, inrush }: CurveInput): FuseCurveDrawin
     y: ticks(yDomain, py),
     multiples: multipleTicks(first.ratedA, xDomain, px),
     links: drawn.map(drawLink),
-    marks: marks.map((mark) => ({ kind: mark.kind, name: mark.name, x: px(mark.currentA), y: nameHeights[mark.kind] })),
+    marks: marks.map((mark) => ({
+      kind: mark.kind,
+      name: `${mark.kind} ${amperes(mark.currentA, 3)}`,
+      x: px(mark.currentA),
+      y: nameHeights[mark.kind],
+    })),
     inrush: inrush ? { x: px(inrush.peakA), y: py(inrush.timeS) } : null,
     text: inWords(drawn, marks, inrush),
   }
+}
+
+interface Place {
+  x: number
+  y: number
+}
+
+/** Moves a letter upwards until it stands clear of the others. */
+function freePlace(wanted: Place, taken: Place[]): Place {
+  let place = wanted
+  while (taken.some((other) => Math.abs(other.x - place.x) < 13 && Math.abs(other.y - place.y) < 13))
+    place = { ...place, y: place.y - 4 }
+  taken.push(place)
+  return place
 }
 
 /** Numbers along the top, left out where they would stand closer than a number is wide. */

@@ -225,7 +225,12 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
   const prescription = prescriptionAt(request.prescribed, request.circuit.voltageV)
   const main = fitted.ratedA === null && prescription ? prescription.link : fitted
   const compared = candidates.map(({ letter, text }) => ({ letter, link: fittedLink({ marking: text }) }))
-  const links: CurveLink[] = [{ letter: '1', link: main }, ...compared].flatMap(({ letter, link }) => {
+  const other =
+    prescription && main !== prescription.link && describe(main) !== describe(prescription.link)
+      ? [{ letter: 'P', link: prescription.link }]
+      : []
+  const side = [...other, ...compared]
+  const links: CurveLink[] = [{ letter: '1', link: main }, ...side].flatMap(({ letter, link }) => {
     const { points } = gatesOf(link)
     return link.ratedA === null || points.length === 0
       ? []
@@ -247,7 +252,7 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
       ? { peakA: circuit.inrushPeakA, timeS: circuit.inrushTimeS }
       : null
   const drawing = fuseCurve({ links, marks, inrush })
-  const candidateNotes = compared.flatMap(({ letter, link }) => gatesOf(link).notes.map((note) => `${letter}: ${note}`))
+  const candidateNotes = side.flatMap(({ letter, link }) => gatesOf(link).notes.map((note) => `${letter}: ${note}`))
   return {
     ...headline(response, request),
     tally: tally(response.findings),
@@ -269,9 +274,9 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
     drawing,
     legend: links.map((link) => ({
       sign: link.letter,
-      text: `${link.name}${link.letter === '1' ? (main === fitted ? ', fitted' : ', prescribed') : ''}`,
+      text: `${link.name}${roles[link.letter === '1' && main !== fitted ? 'P' : link.letter] ?? ''}`,
     })),
-    notes: [...response.curveNotes.map((note) => (compared.length > 0 ? `1: ${note}` : note)), ...candidateNotes],
+    notes: [...response.curveNotes.map((note) => (side.length > 0 ? `1: ${note}` : note)), ...candidateNotes],
     gates: links.length > 0 ? gateTable(links) : null,
     marks: marksTable(request, marks, main.ratedA),
     candidates: candidateTable(compared, prescription?.link ?? null),
@@ -283,6 +288,9 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
     address: `/fuse?${fuseQuery(state.values)}`,
   }
 }
+
+/** What a letter in the drawing stands for, said behind the link's name. */
+const roles: Readonly<Record<string, string>> = { '1': ', fitted', P: ', prescribed' }
 
 /** An invented case: a time-lag link where a quick one is prescribed, on 230 V. */
 const example = `/fuse?${fuseQuery({ marking: 'T2AL250V', prescribed: 'F1.6AL250V', position: 'mains', volts: '230', watts: '60', peak: '20', pulse: '1 ms', shape: 'exponential', lamp: '0.43' })}`

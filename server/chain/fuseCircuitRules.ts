@@ -1,0 +1,222 @@
+import { gateTimes } from '../physics/fuseCurve.js'
+import { amperes, decimal, duration, percent, volts } from '../physics/quantity.js'
+import { bothPoles, currentLimited, likeWithLike } from '../reference/fuseSelection.js'
+import { caution, clear, unknown } from './finding.js'
+import { describe, gatesOf, meltingRange } from './fuseLink.js'
+import { type Rule, rest } from './fuseSituation.js'
+
+/** Operating current against the rating that rules. */
+export const operating: Rule = ({ demand, fitted, prescription, moved, request }) => {
+  const { currentA, minimumRatedA, recommendedRatedA } = demand.required
+  const { working, sources } = demand.steady
+  const limitA = prescription?.link.ratedA ?? null
+  const ruleA = limitA ?? fitted.ratedA
+  if (currentA === null || minimumRatedA === null) {
+    if (limitA !== null && !moved) return []
+    return [
+      unknown(
+        'fuse',
+        'What the circuit draws is not known',
+        rest(
+          'Without the operating current nothing can be said about the rating.',
+          `Enter the current or the watts from the plate at ${volts(request.circuit.voltageV)}.`,
+        ),
+      ),
+    ]
+  }
+  if (ruleA === null) return []
+  const name = limitA === null ? 'fitted' : 'prescribed'
+  if (currentA > ruleA)
+    return [
+      unknown(
+        'fuse',
+        `The circuit draws ${amperes(currentA, 4, 'up')}, more than the ${name} ${amperes(ruleA)}`,
+        rest(
+          'Either an entry is wrong, or the unit draws too much: a fault, a wrong voltage setting or a wrong load.',
+          'Check the plate and the voltage selector, and look for a fault before any power. Do not fit a larger link.',
+          working,
+          sources,
+        ),
+      ),
+    ]
+  if (ruleA < minimumRatedA)
+    return [
+      caution(
+        'fuse',
+        `The ${name} ${amperes(ruleA)} is less than the calculation asks for (${amperes(minimumRatedA, 4, 'up')})`,
+        rest(
+          'It may run hot and open in normal use.',
+          limitA === null
+            ? 'Find the prescription before changing anything.'
+            : 'The prescription wins: keep it, and look for a fault or a wrong entry if it opens.',
+          working,
+          sources,
+        ),
+      ),
+    ]
+  if (limitA === null && recommendedRatedA !== null && ruleA > recommendedRatedA)
+    return [
+      caution(
+        'fuse',
+        `The fitted ${amperes(ruleA)} is more than the calculation asks for (${amperes(recommendedRatedA)})`,
+        rest(
+          'An overload can go on for long before a large link opens.',
+          'Find the prescription; the calculation alone does not decide.',
+          working,
+          sources,
+        ),
+      ),
+    ]
+  return [
+    clear(
+      'fuse',
+      `The ${name} ${amperes(ruleA)} carries ${amperes(currentA, 4, 'up')} for good`,
+      rest('The rating is at least what the calculation asks for.', null, working, sources),
+    ),
+  ]
+}
+
+/** Heat: where no curve is published. */
+export const ambient: Rule = ({ demand }) =>
+  demand.ambient === null
+    ? []
+    : [
+        caution(
+          'fuse',
+          demand.ambientShare < 1
+            ? `In the heat the rating counts for ${percent(demand.ambientShare)}`
+            : 'No published curve for this ambient temperature',
+          rest(
+            'A hot link opens at a lower current.',
+            'Do not fit a larger link for the heat; see to the cooling.',
+            [demand.ambient],
+            demand.steady.sources,
+          ),
+        ),
+      ]
+
+/** Inrush against melting I²t. */
+export const inrush: Rule = ({ demand, fitted, prescription, request }) => {
+  const { inrushI2t, minimumMeltingI2t } = demand.required
+  if (inrushI2t === null) return []
+  const link = fitted.ratedA !== null ? fitted : (prescription?.link ?? fitted)
+  const range = meltingRange(link)
+  const { working } = demand.pulse
+  const noLarger =
+    'Do not fit a larger or slower link than prescribed. If it opens at switch-on, look for a fault, a missing inrush limiter or a too low link.'
+  if (minimumMeltingI2t === null)
+    return [
+      caution(
+        'fuse',
+        'So many switch-ons are beyond what is published',
+        rest('The link ages with every inrush.', noLarger, working, demand.pulse.sources),
+      ),
+    ]
+  if (range === null) {
+    const { peak, gate } = {
+      peak: request.circuit.inrushPeakA ?? 0,
+      gate:
+        link.ratedA === null
+          ? null
+          : gateTimes(
+              gatesOf(link).points,
+              Math.max((request.circuit.inrushPeakA ?? 0) / link.ratedA, Number.MIN_VALUE),
+            ),
+    }
+    const line =
+      gate && gate.minS !== null && link.ratedA !== null
+        ? [
+            `At ${amperes(peak)} (${decimal(peak / link.ratedA, 3)} times rated) the gates let it open from ${duration(gate.minS)} on`,
+          ]
+        : []
+    return [
+      caution(
+        'fuse',
+        `The inrush asks for a melting I²t of ${decimal(minimumMeltingI2t, 3, 'up')} A²s; no two data sheets give that of this link`,
+        rest(
+          'Whether it survives its switch-ons cannot be told from here.',
+          `Look in the data sheet of the link that is fitted. ${noLarger}`,
+          [...working, ...line],
+          demand.pulse.sources,
+        ),
+      ),
+    ]
+  }
+  const span = `${decimal(range.lowI2t, 3, 'down')} to ${decimal(range.highI2t, 3, 'up')} A²s`
+  const compared = [
+    ...working,
+    `Typical melting I²t of ${describe(link)} over ${range.sources.length} data sheets: ${span}, without a stated tolerance`,
+  ]
+  const sources = [...demand.pulse.sources, ...range.sources]
+  if (range.lowI2t < minimumMeltingI2t)
+    return [
+      caution(
+        'fuse',
+        `The inrush asks for ${decimal(minimumMeltingI2t, 3, 'up')} A²s; such links melt at ${span}`,
+        rest('It may open at switch-on, or after some of them.', noLarger, compared, sources),
+      ),
+    ]
+  return [
+    clear(
+      'fuse',
+      `The inrush asks for ${decimal(minimumMeltingI2t, 3, 'up')} A²s; such links melt at ${span}`,
+      rest('By the typical figures the link survives the switch-ons.', null, compared, sources),
+    ),
+  ]
+}
+
+/** The link was found open. */
+export const blown: Rule = ({ request }) => {
+  if (request.blown !== true) return []
+  const found = [
+    unknown(
+      'fuse',
+      'The link has opened: a fault until shown otherwise',
+      rest(
+        'A new link into a standing fault feeds it again, and a larger one lets it burn.',
+        'Find the cause first: with the plug out, measure for a short across the supply and its rectifier and capacitors. Then power it only behind a current limit (a series lamp), with a link exactly as prescribed. Never bridge the holder.',
+        [],
+        [likeWithLike.sameSize, currentLimited],
+      ),
+    ),
+  ]
+  if (request.position === 'mains')
+    found.push(
+      caution(
+        'fuse',
+        'An open link does not make the inside dead',
+        rest(
+          'Where both poles are fused, or the link is in the neutral conductor, one pole stays live inside.',
+          'Pull the plug before opening anything; look for a second link and check both.',
+          [],
+          [bothPoles],
+        ),
+      ),
+    )
+  return found
+}
+
+/** What the link does behind a series lamp. */
+export const lamp: Rule = ({ request, fitted, prescription }) => {
+  const lampA = request.seriesLampA
+  const link = fitted.ratedA !== null ? fitted : prescription?.link
+  if (lampA == null || !link || link.ratedA === null) return []
+  const multiple = lampA / link.ratedA
+  const limit = multiple > 0 ? gateTimes(gatesOf(link).points, multiple) : { minS: null, maxS: null }
+  const line =
+    limit.maxS === null
+      ? 'No gate makes the link open at that current'
+      : `Between its gates the link may take up to ${duration(limit.maxS)}`
+  return [
+    caution(
+      'fuse',
+      `Behind the planned lamp a short circuit draws ${amperes(lampA)}, ${decimal(multiple, 3)} times the rating: the link will not clear it`,
+      rest(
+        'Behind a series lamp the lamp is the limit, not the fuse: a fault shows as a bright lamp and goes on until you switch off.',
+        'Watch the lamp. Bright and staying bright: switch off and pull the plug.',
+        [`${amperes(lampA)} / ${amperes(link.ratedA)} = ${decimal(multiple, 3)}`, line],
+        [currentLimited],
+      ),
+    ),
+  ]
+}

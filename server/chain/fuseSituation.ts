@@ -1,0 +1,43 @@
+import { likeWithLike, sourceOfPrescription } from '../reference/fuseSelection.js'
+import type { Source } from '../reference/source.js'
+import type { Finding } from './finding.js'
+import { describe, type FuseLink, type Prescription } from './fuseLink.js'
+import type { FuseRequest } from './fuseRequest.js'
+import type { Demand } from './fuseRequired.js'
+
+/** Everything a rule may look at. */
+export interface FuseSituation {
+  request: FuseRequest
+  fitted: FuseLink
+  /** something was entered about the fitted link */
+  fittedEntered: boolean
+  prescription: Prescription | null
+  /** the unit was made for another mains voltage, and no prescription for this one was read */
+  moved: boolean
+  /** the prescription tells what to fit at this voltage */
+  usable: boolean
+  demand: Demand
+}
+
+/** One thing a person would look at; nothing to say gives an empty list. */
+export type Rule = (situation: FuseSituation) => Finding[]
+
+/** Who may change a link, and what comes first. */
+export const who =
+  'Unplug the supply first. A link in a holder that opens from outside can be changed by you; one inside the mains enclosure is for a licensed electrician or other qualified person, under local codes.'
+
+/** The parts of a finding after its title. */
+export const rest = (why: string, action: string | null, working: string[] = [], sources: Source[] = []) => ({
+  why,
+  action,
+  working,
+  sources,
+})
+
+export const fitThis = (link: FuseLink): string => `Fit ${describe(link)}, in every detail as prescribed. ${who}`
+
+export const makers = { sources: [sourceOfPrescription, likeWithLike.replacing] }
+
+/** How a family of standards is written in text. */
+export const familyName = (scheme: string | null): string =>
+  scheme === 'UL' ? 'UL 248-14' : scheme === 'IEC' ? 'IEC 60127' : scheme === 'BS1362' ? 'BS 1362' : 'BS 646'
