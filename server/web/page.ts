@@ -1,5 +1,5 @@
 import type { Request, Response } from 'express'
-import type { FormFault } from './forms/formState.js'
+import type { FormFault, FormState } from './forms/formState.js'
 
 export type NavName = 'check' | 'first-power' | 'fuse' | 'jobs' | 'shelf' | 'reference'
 
@@ -36,4 +36,24 @@ export function show<Model extends { page: PageHead }>(
   response.vary('HX-Request')
   response.status(status ?? (model.page.errors.length > 0 ? 422 : 200))
   response.render(fragment !== undefined && wantsFragment(request) ? fragment : view, { ...model })
+}
+
+/**
+ * A browser sends every empty field of a GET form; this sends it on to the address that holds only what was entered.
+ * Not where a part of the page is asked for, and not where the shorter address would hide a fault (a field given twice,
+ * a name that is no field).
+ *
+ * @returns true when the answer has been sent
+ */
+export function redirectToSparse(
+  request: Request,
+  response: Response,
+  { state, faults, address }: { state: FormState; faults: readonly FormFault[]; address: string },
+): boolean {
+  const padded = Object.values(state.values).some((value) => value.trim() === '')
+  const hides =
+    faults.some(({ name }) => state.values[name] === undefined) || Object.values(request.query).some(Array.isArray)
+  if (!padded || hides || wantsFragment(request)) return false
+  response.redirect(303, address)
+  return true
 }

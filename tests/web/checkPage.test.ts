@@ -1,9 +1,11 @@
+import fc from 'fast-check'
 import { pino } from 'pino'
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
 import { createApp } from '../../server/app.js'
 import { readConfig } from '../../server/config.js'
 import type { Context } from '../../server/web/context.js'
+import { checkNames } from '../../server/web/forms/checkNames.js'
 import { examples } from '../../server/web/viewModels/examples.js'
 
 // a check keeps nothing, so these pages need no store
@@ -150,6 +152,37 @@ describe('something typed wrong', () => {
     const { text } = await open('/?supply=%3Cscript%3Ealert(1)%3C/script%3E&inlet=%22%3E%3Cb%3E&country=%3Cimg%3E')
     expect(text).not.toMatch(/<script>alert|<b>|<img>/)
   })
+
+  it('answers any address with a page, and keeps whatever was typed into a field', async () => {
+    const text = fc.oneof(
+      fc.string({ maxLength: 60, unit: 'binary' }),
+      fc.constantFrom(
+        '12.5',
+        '1e3',
+        '1,500',
+        '-1',
+        '230 V',
+        'Infinity',
+        '<b>',
+        '"',
+        '&amp;',
+        '100-240',
+        'yes',
+        'C13',
+        '12V DC 1A',
+      ),
+    )
+    const typed = fc.dictionary(fc.constantFrom(...checkNames), text, { maxKeys: 8 })
+    await fc.assert(
+      fc.asyncProperty(typed, async (values) => {
+        const { status, text: html } = await open(`/?${new URLSearchParams(values)}`)
+        expect([200, 303, 422]).toContain(status)
+        const plain = values.plugname
+        if (status !== 303 && plain !== undefined && /^[\w .]+$/.test(plain)) expect(html).toContain(`value="${plain}"`)
+      }),
+      { numRuns: 60 },
+    )
+  }, 60_000)
 
   it.each([
     ['an unknown country', '/?country=Atlantis', 'Country must be a name from the list or its two-letter code'],

@@ -29,7 +29,7 @@ const cases: Case[] = [
         measured: { offLoadV: 12.1, polarity: 'centre-positive' },
       },
       device: {
-        label: 'PORTABLE TAPE RECORDER\nDC IN 12V 1.2A\n⊖-(•-⊕ centre positive',
+        label: 'PORTABLE TAPE RECORDER\nPOWER IN 12V DC 1.2A\n⊖-(•-⊕ centre positive',
         regulatedNeeded: true,
         jack: { outerMm: 5.5, innerMm: 2.1, polarity: 'centre-positive' },
       },

@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest'
+import { assess } from '../../../server/chain/assess.js'
+import type { CheckRequest } from '../../../server/chain/request.js'
+import { onward } from '../../../server/web/viewModels/onward.js'
+
+const ways = (check: CheckRequest) => onward(check, assess(check), 'in=230')
+const parameters = (address: string) => Object.fromEntries(new URL(address, 'http://localhost').searchParams)
+
+describe('the way on from a check', () => {
+  it('fills in the fuse review with what is fitted, the mains and the current', () => {
+    const check = { site: { country: 'DE' }, supply: { label: 'INPUT 120V 60Hz 0.25A', fuse: 'T250mA' }, device: {} }
+    expect(parameters(ways(check).fuse)).toEqual({
+      marking: 'T250mA',
+      position: 'mains',
+      volts: '230',
+      former: '120',
+      amps: '0.25',
+    })
+  })
+
+  it('takes the converter’s output for what reaches the supply', () => {
+    const converter = { kind: 'isolating' as const, outputV: 120, ratedVA: 100 }
+    const check = {
+      site: { country: 'DE' },
+      supply: { input: { voltages: [{ min: 120, max: 120 }] } },
+      device: {},
+      converter,
+    }
+    expect(parameters(ways(check).fuse)).toEqual({ position: 'mains', volts: '120' })
+  })
+
+  it('leaves the review empty where the voltage is not known', () => {
+    expect(ways({ site: {}, supply: { fuse: 'T2A' }, device: {} }).fuse).toBe('/fuse')
+  })
+
+  it('hands on the check itself for a job', () => {
+    expect(ways({ site: {}, supply: {}, device: {} }).check).toBe('in=230')
+  })
+})
