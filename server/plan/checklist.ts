@@ -75,15 +75,6 @@ const stored: Caution = {
   electric: true,
 }
 
-const mainsPresent: Caution = {
-  signal: 'DANGER',
-  hazard: 'From here on mains voltage is present. The lamp does not isolate.',
-  consequence: 'Touching a live part kills, whether the lamp glows or not.',
-  avoid:
-    'Enclosure closed, one switch within reach, residual-current device upstream, nothing touched while plugged in.',
-  electric: true,
-}
-
 const noLimit: Caution = {
   signal: 'DANGER',
   hazard: 'Without the lamp nothing but the fuse-link limits a fault.',
@@ -254,88 +245,104 @@ const lookLines: ChecklistLine[] = [
 ]
 
 /** What to watch at first power, with room to write. */
-const watchLines = (stage: string, drawn: string | null): ChecklistLine[] => [
-  line(`${stage}.lamps`, 'Lamps and displays of the machine: what lights, and when?'),
-  line(`${stage}.moves`, 'Fan, drive, motor: what starts, what tries and stops?'),
-  line(`${stage}.sounds`, 'Sounds: hum, tick, whine, silence?', { stopIf: 'arcing, crackling, or a hum that grows' }),
-  line(`${stage}.smells`, 'Smell and heat: warm dust, or burning?', {
-    stopIf: 'anything smells burnt, smokes, or is too hot to keep a hand on',
-  }),
-  line(`${stage}.drawn`, 'Current drawn, once it is steady.', { expect: drawn, unit: 'A' }),
-]
-
-function demandText({ device }: ChecklistFacts): { text: string | null; highA: number | null } {
+function watchLines(stage: string, { device }: ChecklistFacts): ChecklistLine[] {
   const [rail, ...others] = device.rails
-  if (!rail || others.length > 0 || rail.currentA === null) return { text: null, highA: null }
-  return { text: `not above ${quantity(rail.currentA, 'A')} at ${volts(rail.voltageV)}`, highA: rail.currentA }
-}
-
-/** Stages in which the supply's mains plug goes in. */
-const onMains = (stage: FirstPowerStage): boolean => stage.name !== 'bench-supply'
-
-const lampText = ({ lamps }: FirstPowerPlan): string => {
-  const lamp = lamps[0]
-  if (!lamp) return 'the lamp chosen in the plan'
-  const each = `${quantity(lamp.ratedW, 'W')} ${volts(lamp.ratedV)}`
-  return lamp.count > 1 ? `${lamp.count} × ${each} in ${lamp.arrangement}` : each
-}
-
-function killersAgain(stage: FirstPowerStage, facts: ChecklistFacts): ChecklistLine[] {
-  const lines = [
-    line(`${stage.name}.lamp-in`, `Lamp in circuit: ${lampText(facts.plan)}, in the line conductor.`, {
-      expect: 'earth goes straight through, never by way of the lamp',
-      stopIf: 'the lamp is missing, loose, or another one',
-      caution: mainsPresent,
+  const demandA = rail && others.length === 0 ? rail.currentA : null
+  return [
+    line(`${stage}.lamps`, 'Lamps and displays of the machine: what lights, and when?'),
+    line(`${stage}.moves`, 'Fan, drive, motor: what starts, what tries and stops?'),
+    line(`${stage}.sounds`, 'Sounds: hum, tick, whine, silence?', { stopIf: 'arcing, crackling, or a hum that grows' }),
+    line(`${stage}.smells`, 'Smell and heat: warm dust, or burning?', {
+      stopIf: 'anything smells burnt, smokes, or is too hot to keep a hand on',
     }),
-    ...(facts.supply.fuse.fitted || facts.supply.fuse.prescribed
-      ? [line(`${stage.name}.fuse-again`, 'Fuse-link still the one read above, and in its holder.')]
-      : []),
-    ...(stage.name === 'together' ? polarityLine('together.polarity-again', facts) : []),
+    line(`${stage}.drawn`, 'Current the machine draws, once it is steady.', {
+      expect: rail && demandA !== null ? `not above ${quantity(demandA, 'A')} at ${volts(rail.voltageV)}` : null,
+      unit: 'A',
+      high: demandA,
+    }),
   ]
-  return lines
+}
+
+const lampText = ({ ratedW, ratedV, count, arrangement }: FirstPowerPlan['lamps'][number]): string => {
+  const each = `${quantity(ratedW, 'W')} ${volts(ratedV)}`
+  return count > 1 ? `${count} × ${each} in ${arrangement}` : each
+}
+
+const fuseAgain = (key: string, { supply }: ChecklistFacts): ChecklistLine[] =>
+  supply.fuse.fitted || supply.fuse.prescribed
+    ? [line(key, 'Fuse-link still the one read above, and in its holder.')]
+    : []
+
+/** The killer items that may have changed since they were read: lamp, fuse-link, polarity. */
+function killersAgain({ name }: FirstPowerStage, facts: ChecklistFacts): ChecklistLine[] {
+  const { lamps } = facts.plan
+  const lamp = name === 'supply-alone' ? lamps[0] : lamps.at(-1)
+  return [
+    line(`${name}.lamp-in`, `Lamp in the circuit: ${lamp ? lampText(lamp) : 'read its rating and write it down'}.`, {
+      expect: 'in the line conductor; earth straight through, never by way of the lamp',
+      stopIf: 'it is missing, loose, or another one',
+    }),
+    ...fuseAgain(`${name}.fuse-again`, facts),
+    ...(name === 'together' ? polarityLine('together.polarity-again', facts) : []),
+  ]
 }
 
 const pauseReduced =
   'Pause: before reduced-current power. Take your hands off, read all lines of this stage, and know where the switch is.'
 
+const pauseFull =
+  'Pause: before full mains. Stop. Every line above is ticked and every reading is within its limits, or this stage waits.'
+
+/** The bench supply needs no mains plug of the supply that is tested. */
+const onMains = ({ name }: FirstPowerStage): boolean => name !== 'bench-supply'
+
 function planStages(facts: ChecklistFacts): ChecklistStage[] {
-  const applying = facts.plan.stages.filter(({ leftOut }) => leftOut === null)
-  const { text, highA } = demandText(facts)
-  const drawn = (stage: string): ChecklistLine[] =>
-    watchLines(stage, text).map((watch) => (watch.unit === 'A' ? { ...watch, high: highA } : watch))
-  return applying.map((stage) => ({
-    title: stage.title,
-    pause: onMains(stage) ? pauseReduced : null,
-    lines: [
-      ...(onMains(stage) ? killersAgain(stage, facts) : []),
-      ...stage.steps.map(asLine),
-      ...(stage.name === 'together' ? drawn('together') : []),
-    ],
-  }))
+  return facts.plan.stages
+    .filter(({ leftOut }) => leftOut === null)
+    .flatMap((stage): ChecklistStage[] => {
+      const steps = stage.steps.map(asLine)
+      const split = steps.findIndex(({ lampOut }) => lampOut)
+      const behindLamp = split < 0 ? steps : steps.slice(0, split)
+      const direct = split < 0 ? [] : steps.slice(split)
+      const watched = stage.name === 'together' ? watchLines('together', facts) : []
+      const power = onMains(stage)
+      const first: ChecklistStage = {
+        title: stage.title,
+        pause: power ? pauseReduced : null,
+        lines: [...(power ? killersAgain(stage, facts) : []), ...beforeSwitchOff(behindLamp, watched)],
+      }
+      if (direct.length === 0) return [first]
+      const second: ChecklistStage = {
+        title: `${stage.title}, without the lamp`,
+        pause: pauseFull,
+        lines: [...fuseAgain(`${stage.name}.fuse-full`, facts), ...direct],
+      }
+      return [first, second]
+    })
 }
+
+/** What is watched while it runs stands before the line that switches off. */
+const beforeSwitchOff = (steps: ChecklistLine[], watched: ChecklistLine[]): ChecklistLine[] =>
+  steps.length === 0 ? watched : [...steps.slice(0, -1), ...watched, ...steps.slice(-1)]
 
 function fullMains(facts: ChecklistFacts): ChecklistStage[] {
   const together = facts.plan.stages.find(({ name }) => name === 'together')
   if (!together || together.leftOut !== null) return []
-  const { text } = demandText(facts)
   return [
     {
       title: 'Full mains, without the lamp',
-      pause:
-        'Pause: before full mains. Stop. Every line above is ticked and every reading is within its limits, or this stage waits.',
+      pause: pauseFull,
       lines: [
         line('full.unplug', 'Unplug. Take the lamp out of the circuit; the supply now goes into the socket itself.', {
           caution: noLimit,
         }),
         ...polarityLine('full.polarity', facts),
-        ...(facts.supply.fuse.fitted || facts.supply.fuse.prescribed
-          ? [line('full.fuse', 'Fuse-link still the one read above, and in its holder.')]
-          : []),
+        ...fuseAgain('full.fuse', facts),
         line('full.on', 'Plug in, stand at the switch, and watch for one minute.', {
           expect: 'as behind the lamp, only brighter or quicker',
           stopIf: 'smoke, smell, arcing, or a protective device opens: unplug, and look for the fault',
         }),
-        ...watchLines('full', text),
+        ...watchLines('full', facts),
         line('full.warm', 'After 10 minutes: unplug, and feel the supply’s case with the back of your hand.', {
           expect: 'warm',
           stopIf: 'too hot to keep the hand there',
@@ -350,27 +357,40 @@ function fullMains(facts: ChecklistFacts): ChecklistStage[] {
  * again where they may have changed, a pause before the plug is touched, before reduced current and before full mains.
  */
 export function composeChecklist(facts: ChecklistFacts): Checklist {
+  const stages = allStages(facts)
+  return { verdict: facts.assessment.verdict, stages: stages.map(sayOnce) }
+}
+
+/** Within one stage a caution stands before the first step it concerns, not before each. */
+function sayOnce({ lines, ...stage }: ChecklistStage): ChecklistStage {
+  const said = new Set<string>()
   return {
-    verdict: facts.assessment.verdict,
-    stages: [
-      {
-        title: 'Before the plug is touched',
-        pause:
-          'Pause: before the plug is touched. Everything stays unplugged. Read all lines of this stage, then begin.',
-        lines: beforeLines(facts),
-      },
-      { title: 'Look and take out', pause: null, lines: lookLines },
-      ...planStages(facts),
-      ...fullMains(facts),
-      {
-        title: 'Done for today',
-        pause: null,
-        lines: [
-          line('done.unplugged', 'Unplugged, cooled, batteries still out, parts in a labelled box.'),
-          line('done.stands', 'Where the job stands and what comes next:'),
-          line('done.signed', 'Done by, and date:'),
-        ],
-      },
-    ],
+    ...stage,
+    lines: lines.map((each) => {
+      if (!each.caution) return each
+      const again = said.has(each.caution.hazard)
+      said.add(each.caution.hazard)
+      return again ? { ...each, caution: null } : each
+    }),
   }
 }
+
+const allStages = (facts: ChecklistFacts): ChecklistStage[] => [
+  {
+    title: 'Before the plug is touched',
+    pause: 'Pause: before the plug is touched. Everything stays unplugged. Read all lines of this stage, then begin.',
+    lines: beforeLines(facts),
+  },
+  { title: 'Look and take out', pause: null, lines: lookLines },
+  ...planStages(facts),
+  ...fullMains(facts),
+  {
+    title: 'Done for today',
+    pause: null,
+    lines: [
+      line('done.unplugged', 'Unplugged, cooled, batteries still out, parts in a labelled box.'),
+      line('done.stands', 'Where the job stands and what comes next:'),
+      line('done.signed', 'Done by, and date:'),
+    ],
+  },
+]

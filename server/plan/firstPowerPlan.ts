@@ -27,6 +27,8 @@ export interface Step {
   stopIf: string | null
   who: 'you' | 'a licensed electrician or other qualified person'
   caution: Caution | null
+  /** on the first line of what is done without the lamp: the pause before full mains comes here */
+  lampOut?: true
 }
 
 /** A number worked out for a stage, with its formula and the numbers in it. */

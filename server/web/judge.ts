@@ -1,14 +1,10 @@
 import { assess } from '../chain/assess.js'
-import { prepareDevice } from '../chain/prepareDevice.js'
-import { prepareSite } from '../chain/prepareSite.js'
-import { prepareSupply } from '../chain/prepareSupply.js'
 import type { CheckRequest } from '../chain/request.js'
 import type { Assessment, ReadingLimits } from '../jobs/job.js'
 import { limitsOf, type SentPlan } from '../jobs/newJob.js'
-import { composeChecklist } from '../plan/checklist.js'
 import type { FirstPowerPlan } from '../plan/firstPowerPlan.js'
 import { planFirstPower } from '../plan/planFirstPower.js'
-import { readPlate } from '../plate/readPlate.js'
+import { checklistOf } from './checklist.js'
 import { dataVersion } from './dataVersion.js'
 
 export interface JudgedCheck {
@@ -33,13 +29,7 @@ export function judgedAndPlanned(check: CheckRequest, sent: SentPlan | null, now
   const assessment = judged(check, now)
   const worked = planFirstPower(check, assessment)
   const plan = sent?.stages ? sent : { ...sent, ...worked }
-  const { stages } = composeChecklist({
-    assessment,
-    plan: worked,
-    site: prepareSite(check.site),
-    supply: prepareSupply(check.supply, readPlate),
-    device: prepareDevice(check.device, readPlate),
-  })
+  const { stages } = checklistOf(check, assessment, worked)
   const fromPlan = limitsOf(plan)
   const known = new Set(fromPlan.map(({ key }) => key))
   const fromChecklist = limitsOf({ stages: stages.map(({ lines }) => ({ steps: lines })) })

@@ -124,12 +124,18 @@ function pointSteps(
     .filter((entry): entry is { plan: RailPlan; point: DummyLoadPoint } => entry.point !== undefined)
   const [first] = list
   if (!first) return []
+  const direct = !lamp && facts.loadLamp !== null
+  const after = index === 0 ? '' : 'Switch off and unplug. '
   const fit = several
-    ? `Put on, all outputs together: ${list.map(({ plan, point }) => `${volts(plan.rail.voltageV)}: ${resistor(point)}`).join('; ')}.`
-    : `Across ${first.plan.name}, put ${resistor(first.point)}.`
+    ? `${after}Put on, all outputs together: ${list.map(({ plan, point }) => `${volts(plan.rail.voltageV)}: ${resistor(point)}`).join('; ')}.`
+    : `${after}Across ${first.plan.name}, put ${resistor(first.point)}.`
   return [
-    step(`dummy-load.fit-${name}`, fit, { expect: `${percent(share)} load`, caution: index === 0 ? hotLoad : null }),
-    lamp || !facts.loadLamp
+    step(`dummy-load.fit-${name}`, fit, {
+      expect: `${percent(share)} load`,
+      caution: index === 0 ? hotLoad : null,
+      ...(direct ? { lampOut: true } : {}),
+    }),
+    !direct
       ? step(`dummy-load.on-${name}`, `Switch on behind ${lampText(facts.loadLamp)}, hands off.`, {
           expect: 'a flash, then darker; the output comes up',
           stopIf: 'the lamp stays bright, or flashes again and again',
@@ -137,7 +143,7 @@ function pointSteps(
         })
       : step(
           `dummy-load.on-${name}`,
-          'Unplug, take the lamp out of the circuit, plug the supply into the socket itself, switch on, hands off.',
+          'Take the lamp out of the circuit, plug the supply into the socket itself, switch on, hands off.',
           {
             expect: 'the output comes up; behind the lamp it could not',
             stopIf: 'hum, smell, smoke, or a protective device opens: unplug',

@@ -15,7 +15,7 @@ const mustFit: readonly TopicName[] = ['output-kind', 'output-voltage', 'polarit
 const mustNotStop: readonly TopicName[] = ['output-current', 'dc-plug', 'lead-drop']
 
 /** What the machine makes the supply take from the mains, by its own plate; null where it does not say [W]. */
-function demand(facts: PlanFacts): { powerW: number; working: string } | null {
+export function demand(facts: PlanFacts): { powerW: number; working: string } | null {
   const { rails } = facts.device
   if (rails.length === 0 || rails.some(({ currentA }) => currentA === null)) return null
   const outputW = rails.reduce((sum, rail) => sum + Math.abs(rail.voltageV) * (rail.currentA ?? 0), 0)
