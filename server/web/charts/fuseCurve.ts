@@ -83,7 +83,7 @@ const powers = ([low, high]: readonly [number, number]): number[] => {
 }
 
 /** Lines at 1 to 9 of every decade, numbers at 1; on a short axis at 2 and 5 as well, on a long one at every second. */
-function ticks(domain: readonly [number, number], at: (value: number) => number): Tick[] {
+function ticks(domain: readonly [number, number], at: (value: number) => number, mostNumbers: number): Tick[] {
   const decades = powers(domain)
   return decades.flatMap((decade) =>
     [1, 2, 3, 4, 5, 6, 7, 8, 9]
@@ -91,7 +91,7 @@ function ticks(domain: readonly [number, number], at: (value: number) => number)
       .filter(({ value }) => value >= domain[0] && value <= domain[1])
       .filter(({ step }) => step === 1 || decades.length <= 7)
       .map(({ step, value }) => {
-        const even = decades.length <= 7 || Math.round(Math.log10(decade)) % 2 === 0
+        const even = decades.length <= mostNumbers || Math.round(Math.log10(decade)) % 2 === 0
         const numbered = (step === 1 && even) || ((step === 2 || step === 5) && decades.length <= 3)
         return { at: at(value), label: numbered ? decimal(value, 3) : null }
       }),
@@ -164,8 +164,8 @@ export function fuseCurve({ links, marks, inrush }: CurveInput): FuseCurveDrawin
   return {
     ...size,
     plot,
-    x: ticks(xDomain, px),
-    y: ticks(yDomain, py),
+    x: ticks(xDomain, px, 7),
+    y: ticks(yDomain, py, 16),
     multiples: multipleTicks(first.ratedA, xDomain, px),
     links: drawn.map(drawLink),
     marks: marks.map((mark) => ({

@@ -1,7 +1,6 @@
 import { type FuseRequest, fusePositions, inrushShapes } from '../../chain/fuseRequest.js'
 import { amperes, decimal, duration, plain, volts, watts } from '../../physics/quantity.js'
 import { fuseLimits } from '../schemas/fuse.js'
-import { figures } from './checkAddress.js'
 import type { Choice } from './checkChoices.js'
 import { type FormFault, FormReader, type FormState } from './formState.js'
 
@@ -129,29 +128,4 @@ export function fuseQuery(values: Partial<Record<FuseField, string>>): string {
     if (value !== '') address.set(name, value.replace(/\s+/g, ' '))
   }
   return address.toString()
-}
-
-/** The address of the fuse page with a request filled in. */
-export function fuseAddress(request: FuseRequest): string {
-  const { circuit } = request
-  const text = (value: number | null | undefined): string => (value == null ? '' : figures(value))
-  const query = fuseQuery({
-    marking: request.marking ?? '',
-    prescribed: request.prescribed ?? '',
-    position: request.position,
-    volts: text(circuit.voltageV),
-    former: text(request.formerVoltageV),
-    amps: text(circuit.currentA),
-    watts: text(circuit.powerW),
-    pf: text(circuit.powerFactor),
-    peak: text(circuit.inrushPeakA),
-    pulse: text(circuit.inrushTimeS),
-    shape: circuit.inrushShape ?? '',
-    pulses: text(circuit.pulses),
-    ambient: text(circuit.ambientC),
-    fault: text(circuit.prospectiveFaultA),
-    lamp: text(request.seriesLampA),
-    blown: request.blown ? 'yes' : '',
-  })
-  return `/fuse?${query}`
 }
