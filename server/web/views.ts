@@ -9,4 +9,4 @@ export function setUpViews(app: Express): void {
   app.set('view cache', true)
 }
 
-export const staticFiles = (): RequestHandler => express.static(root('static'), { maxAge: '1h', index: false })
+export const staticFiles = (): RequestHandler => express.static(root('static'), { index: false })
