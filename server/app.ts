@@ -8,9 +8,11 @@ import { refusePrototypeKeys } from './web/refusePrototypeKeys.js'
 import { benchRoutes } from './web/routes/bench.js'
 import { checkRoutes } from './web/routes/check.js'
 import { checkPageRoutes } from './web/routes/checkPage.js'
+import { checklistRoutes } from './web/routes/checklist.js'
 import { converterRoutes } from './web/routes/converter.js'
 import { enterRoutes } from './web/routes/enter.js'
 import { exchangeApiRoutes } from './web/routes/exchangeApi.js'
+import { firstPowerPageRoutes } from './web/routes/firstPowerPage.js'
 import { fuseRoutes } from './web/routes/fuse.js'
 import { fusePageRoutes } from './web/routes/fusePage.js'
 import { healthRoutes } from './web/routes/health.js'
@@ -61,8 +63,10 @@ export function createApp(context: Context): Express {
   app.use(benchRoutes())
   app.use(fuseRoutes())
   app.use(fusePageRoutes())
+  app.use(firstPowerPageRoutes())
   app.use(shelfApiRoutes(context))
   app.use(jobsApiRoutes(context))
+  app.use(checklistRoutes(context))
   app.use(openApiRoutes())
   app.use(notFound)
   app.use(handleErrors(context))

@@ -1,0 +1,455 @@
+import { assess } from '../../chain/assess.js'
+import type { CheckResponse, Finding } from '../../chain/finding.js'
+import { protectionClassOf } from '../../chain/protectionClass.js'
+import { amperes, duration, farads, joules, ohms, volts, watts } from '../../physics/quantity.js'
+import { discharge } from '../../plan/bench/discharge.js'
+import { insulationAnswer } from '../../plan/bench/insulation.js'
+import { leakage } from '../../plan/bench/leakage.js'
+import { reform } from '../../plan/bench/reform.js'
+import { loadLine } from '../../plan/firstPower/seriesLamp.js'
+import type { Caution, Figure, FirstPowerPlan, Step } from '../../plan/firstPowerPlan.js'
+import { planOf } from '../../plan/planFirstPower.js'
+import { firstSeconds, reservoirOf } from '../../plan/stages/behindLamp.js'
+import { factsOf, type LampUse, type PlanFacts, setupOf } from '../../plan/stages/facts.js'
+import { lampText } from '../../plan/stages/supplyAlone.js'
+import { demand } from '../../plan/stages/together.js'
+import { reformingProcedures } from '../../reference/capacitors.js'
+import type { Source } from '../../reference/source.js'
+import { lampCircuit } from '../charts/lampCircuit.js'
+import { loadLineChart } from '../charts/loadLine.js'
+import { reformingStaircase } from '../charts/reformingStaircase.js'
+import type { Drawing } from '../charts/svgText.js'
+import { transientChart } from '../charts/transientChart.js'
+import * as choices from '../forms/checkChoices.js'
+import { addressOf } from '../forms/checkForm.js'
+import { checkNames, labelOf } from '../forms/checkNames.js'
+import { type FirstPowerForm, lampRow, lampRows, machineInputs, schemeChoices } from '../forms/firstPowerForm.js'
+import type { FormState } from '../forms/formState.js'
+import { head, type PageHead } from '../page.js'
+import { type CountryName, countryNames } from './countryNames.js'
+import { verdictWords } from './verdictWords.js'
+
+/** As the `dataTable` mixin takes it. */
+interface Table {
+  caption: string
+  head: string[]
+  rows: string[][]
+}
+
+export interface DrawingView {
+  title: string
+  svg: string
+  caption: string
+  table: Table
+}
+
+/** As the `stepList` mixin takes it. */
+interface StepView {
+  text: string
+  expect: string | null
+  stopIf: string | null
+  warning: Caution | null
+}
+
+interface StageView {
+  id: string
+  number: number
+  title: string
+  leftOut: string | null
+  figures: Figure[]
+  steps: StepView[]
+  drawings: DrawingView[]
+  sources: Source[]
+}
+
+/** A worked-out aside: reforming, discharge, tingle, test readings. */
+interface AsideView {
+  id: string
+  title: string
+  lead: string
+  warning: Caution | null
+  drawing: DrawingView | null
+  tables: Table[]
+  findings: Finding[]
+  working: string[]
+  cautions: string[]
+  sources: Source[]
+}
+
+export interface FirstPowerResult {
+  verdict: (typeof verdictWords)[keyof typeof verdictWords]
+  checkAddress: string
+  lamps: string
+  missing: string[]
+  stages: StageView[]
+  asides: AsideView[]
+}
+
+export interface FirstPowerPage {
+  page: PageHead
+  form: FormState
+  empty: boolean
+  countries: readonly CountryName[]
+  choices: typeof choices & { machineInputs: typeof machineInputs; schemes: typeof schemeChoices }
+  lampRows: { row: number; names: ReturnType<typeof lampRow> }[]
+  /** parameters of the check that have no field here: carried along, shown only where they are wrong */
+  carried: { name: string; label: string; value: string; wrong: boolean }[]
+  open: { capacitor: boolean; tests: boolean }
+  example: string
+  result: FirstPowerResult | null
+  sentence: string
+}
+
+/** Fields of the check that this page asks for itself. */
+const asked: readonly string[] = [
+  'country',
+  'mains',
+  'hz',
+  'supply',
+  'type',
+  'regulated',
+  'class',
+  'inlet',
+  'machine',
+  'jackpol',
+  'plugpol',
+]
+
+const example = `/first-power?${new URLSearchParams({
+  country: 'DE',
+  supply: 'SWITCHING POWER SUPPLY INPUT: 100-240V~ 50/60Hz 0.8A OUTPUT: 12V DC 2.0A',
+  type: 'switch-mode',
+  regulated: 'yes',
+  class: 'II',
+  inlet: 'C8',
+  plugpol: 'centre-positive',
+  machine: 'TAPE RECORDER 12V DC 1.2A',
+  jackpol: 'centre-positive',
+  cordplug: 'CEE 7/16',
+  cordend: 'C7',
+  cordv: '250',
+  corda: '2.5',
+  socket: 'F',
+  lamp1v: '230',
+  lamp1w: '60',
+  lamp1n: '2',
+  years: '20',
+  bulk: '68',
+  bulkv: '400',
+})}`
+
+const drawingView = (title: string, { svg, caption, table }: Drawing): DrawingView => ({
+  title,
+  svg,
+  caption,
+  table: { caption: `${title}: the figures`, head: table.headings, rows: table.rows },
+})
+
+const stepView = ({ text, expect, stopIf, who, caution }: Step): StepView => ({
+  text: who === 'you' ? text : `${text} This is work for ${who}.`,
+  expect,
+  stopIf,
+  warning: caution,
+})
+
+function loadLineOf(facts: PlanFacts, lamp: LampUse | null, powerW: number | null, id: string): DrawingView[] {
+  const { reach, technology } = facts
+  if (!lamp || !reach || powerW === null) return []
+  const setup = setupOf(lamp, reach.voltageV, reach.frequencyHz)
+  const resistive = technology === 'transformer'
+  const load = resistive
+    ? ({ kind: 'resistance', resistanceOhm: reach.voltageV ** 2 / powerW } as const)
+    : // without its least voltage, so that the curve reaches the second point, which lies below it
+      ({ kind: 'constant-power', powerW } as const)
+  const names = { lamp: 'lamps', load: watts(powerW, 3) }
+  return [
+    drawingView(
+      resistive
+        ? 'Where lamp and supply settle'
+        : 'Where lamp and supply settle: the wanted point and the one that starves it',
+      loadLineChart(loadLine(setup, load), names, id),
+    ),
+  ]
+}
+
+function drawingsOf(facts: PlanFacts): Record<string, DrawingView[]> {
+  const { firstLamp, loadLamp, idle, reach } = facts
+  const circuit = (lamp: LampUse, words: string, id: string): DrawingView =>
+    drawingView(
+      'The circuit',
+      lampCircuit(
+        {
+          count: lamp.count,
+          arrangement: lamp.arrangement,
+          words: lamp.count === 1 ? 'one lamp' : `${lamp.count} lamps`,
+        },
+        { words, earthed: facts.classI },
+        id,
+      ),
+    )
+  const transient = firstLamp ? firstSeconds(facts, firstLamp) : null
+  const reservoir = reservoirOf(facts)
+  return {
+    'supply-alone': firstLamp
+      ? [
+          circuit(firstLamp, 'supply, nothing connected', 'circuit-alone'),
+          ...loadLineOf(facts, firstLamp, idle?.powerW ?? null, 'load-line-alone'),
+          ...(transient && reservoir && reach
+            ? [
+                drawingView(
+                  `The first seconds, ${farads(reservoir.bulkF, 3)}${reservoir.estimated ? ' (project estimate)' : ''} behind ${lampText(firstLamp)}`,
+                  transientChart(
+                    transient,
+                    `Switch-on of the supply alone on ${volts(reach.voltageV)}`,
+                    null,
+                    'transient-alone',
+                  ),
+                ),
+              ]
+            : []),
+        ]
+      : [],
+    together: loadLineOf(facts, loadLamp, demand(facts)?.powerW ?? null, 'load-line-together'),
+  }
+}
+
+function stageViews(facts: PlanFacts, plan: FirstPowerPlan): StageView[] {
+  const drawings = drawingsOf(facts)
+  return plan.stages.map((stage, at) => ({
+    id: stage.name,
+    number: at + 1,
+    title: stage.title,
+    leftOut: stage.leftOut,
+    figures: stage.figures,
+    steps: stage.steps.map(stepView),
+    drawings: stage.leftOut === null ? (drawings[stage.name] ?? []) : [],
+    sources: stage.sources,
+  }))
+}
+
+const lethal: Caution = {
+  signal: 'DANGER',
+  hazard: 'A capacitor being reformed carries a voltage that kills, for hours.',
+  consequence: 'Touching its terminals can kill, also after the source is off.',
+  avoid: 'Out of circuit, covered, labelled; discharge through a resistor and measure before touching.',
+  electric: true,
+}
+
+const charged: Caution = {
+  signal: 'WARNING',
+  hazard: 'A capacitor keeps its charge after the plug is out.',
+  consequence: 'A shock; an arc; a destroyed part.',
+  avoid: 'Unplug, wait, measure; through an insulated resistor, never with a screwdriver.',
+  electric: true,
+}
+
+const aside = (rest: Pick<AsideView, 'id' | 'title' | 'lead'> & Partial<AsideView>): AsideView => ({
+  warning: null,
+  drawing: null,
+  tables: [],
+  findings: [],
+  working: [],
+  cautions: [],
+  sources: [],
+  ...rest,
+})
+
+function reformAside({ options }: PlanFacts): AsideView[] {
+  const { bulkF, bulkRatedV, yearsUnused } = options
+  if (bulkF == null || bulkRatedV == null || yearsUnused == null) return []
+  const answer = reform({ capacitanceF: bulkF, ratedV: bulkRatedV, yearsUnused })
+  const words = {
+    'check-leakage': 'Such an age asks for a leakage measurement, not for reforming.',
+    reform: 'Such an age asks for reforming before full voltage.',
+    'plan-to-replace': 'Past the shelf life makers give: reform it for a trial, and plan to replace it.',
+  }
+  return [
+    aside({
+      id: 'reforming-steps',
+      title: 'Reforming the largest capacitor',
+      lead: `${words[answer.need]} Makers’ words for that age: ${answer.advice}. If the part is shorted the resistor takes ${watts(answer.resistorW, 3, 'up')}: fit ${answer.resistorRatedW === null ? 'several that share it' : watts(answer.resistorRatedW)}. Inside a mains enclosure this is work for a licensed electrician or other qualified person.`,
+      warning: bulkRatedV > 42.4 ? lethal : charged,
+      drawing: drawingView('The reforming steps', reformingStaircase(answer, 'reforming')),
+      tables: [
+        {
+          caption: 'Leakage that is accepted, by rule',
+          head: ['Rule', 'At most', 'Read after'],
+          rows: answer.limits.map(({ name, leakageA, after }) => [
+            name,
+            leakageA === null ? 'not for this voltage' : amperes(leakageA, 4),
+            after,
+          ]),
+        },
+        {
+          caption: 'Published ways to reform, side by side',
+          head: ['Resistor', 'Voltage', 'Time', 'From'],
+          rows: reformingProcedures.map(({ resistor, voltage, time, source }) => [
+            resistor,
+            voltage,
+            time,
+            source.title,
+          ]),
+        },
+      ],
+      working: answer.working,
+      cautions: answer.cautions,
+      sources: answer.sources,
+    }),
+  ]
+}
+
+function dischargeAside({ options, reach }: PlanFacts): AsideView[] {
+  const { bulkF } = options
+  if (bulkF == null || !reach) return []
+  const voltageV = reach.voltageV * Math.SQRT2
+  const answer = discharge({ capacitanceF: bulkF, voltageV })
+  if (answer.standardOhm === null || answer.peakW === null) return []
+  return [
+    aside({
+      id: 'discharge',
+      title: 'Discharging it before each reach inside',
+      lead: `${farads(bulkF)} at the crest of ${volts(reach.voltageV)}, ${volts(voltageV)}, holds ${joules(answer.energyJ, 3)}. Through ${ohms(answer.standardOhm)} it is below ${volts(answer.limitV)} after ${duration(answer.timeS)}; ${watts(answer.peakW, 3, 'up')} in the first moment.`,
+      warning: charged,
+      tables: [
+        {
+          caption: `Time to each limit through ${ohms(answer.standardOhm)}`,
+          head: ['Below', 'Limit', 'After'],
+          rows: answer.times.map(({ limitV, what, timeS }) => [
+            volts(limitV),
+            what,
+            timeS === null ? '–' : duration(timeS),
+          ]),
+        },
+      ],
+      working: answer.working,
+      cautions: answer.cautions,
+      sources: answer.sources,
+    }),
+  ]
+}
+
+/** Usual Y capacitors [F]. */
+const usualY = [1e-9, 2.2e-9, 3.3e-9, 4.7e-9, 10e-9] as const
+
+function tingleAside({ reach }: PlanFacts): AsideView[] {
+  if (!reach) return []
+  const answers = usualY.map((capacitanceF) => ({
+    capacitanceF,
+    answer: leakage({ capacitanceF, voltageV: reach.voltageV, frequencyHz: reach.frequencyHz }),
+  }))
+  const [first] = answers
+  if (!first) return []
+  return [
+    aside({
+      id: 'tingle',
+      title: 'A tingle at the case or the output',
+      lead: `Filter capacitors from the mains to the output let a small current through. On this mains a floating case shows up to ${volts(first.answer.openV)} on a meter and gives:`,
+      tables: [
+        {
+          caption: 'Current by the size of each Y capacitor',
+          head: ['Capacitor', 'Current', 'Largest usual limit it keeps'],
+          rows: answers.map(({ capacitanceF, answer }) => {
+            const kept = answer.limits.find(({ within }) => within)
+            return [
+              farads(capacitanceF),
+              amperes(answer.currentA),
+              kept ? `${amperes(kept.limitA)}: ${kept.what}` : 'none',
+            ]
+          }),
+        },
+        {
+          caption: 'Largest capacitor for a limit',
+          head: ['Limit', 'Where from', 'Largest capacitor'],
+          rows: first.answer.limits.map(({ limitA, what, largestF }) => [
+            amperes(limitA),
+            what,
+            farads(largestF, 3, 'down'),
+          ]),
+        },
+      ],
+      working: first.answer.working.slice(0, 1),
+      cautions: first.answer.cautions,
+      sources: first.answer.sources,
+    }),
+  ]
+}
+
+function testsAside(form: FirstPowerForm, facts: PlanFacts): AsideView[] {
+  const { readings } = form
+  if (!readings) return []
+  const known = protectionClassOf(facts.supply)
+  const lead =
+    'These tests are for competent persons with the instrument made for them. The 500 V of an insulation test can itself destroy electronics.'
+  if (!known)
+    return [
+      aside({
+        id: 'tests',
+        title: 'Earth, insulation and touch current',
+        lead: `${lead} The protection class of the supply is not known, and the limits hang on it: enter it above.`,
+      }),
+    ]
+  const { scheme, ...values } = readings
+  const answer = insulationAnswer({ schemes: [scheme], protectionClass: known.protectionClass, ...values })
+  return [
+    aside({
+      id: 'tests',
+      title: 'Earth, insulation and touch current',
+      lead,
+      findings: answer.findings,
+      cautions: answer.cautions,
+    }),
+  ]
+}
+
+function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check']['request']>): FirstPowerResult {
+  const assessment: CheckResponse = assess(check)
+  const facts = factsOf(check, assessment, form.options)
+  const plan = planOf(facts)
+  return {
+    verdict: verdictWords[assessment.verdict],
+    checkAddress: `/?${addressOf(form.state.values)}`,
+    lamps: plan.lamps.map(lampText).join('; then '),
+    missing: plan.missing,
+    stages: stageViews(facts, plan),
+    asides: [...reformAside(facts), ...dischargeAside(facts), ...testsAside(form, facts), ...tingleAside(facts)],
+  }
+}
+
+/** Everything the page "/first-power" shows. */
+export function firstPowerView(form: FirstPowerForm): FirstPowerPage {
+  const { state, faults } = form
+  // lamps and readings alone are a question too: they plan nothing, and the page says what is missing
+  const check = form.check.request ?? (form.check.empty && !form.empty ? { site: {}, supply: {}, device: {} } : null)
+  const result = faults.length === 0 && check ? resultOf(form, check) : null
+  if (state.shown.country !== undefined) state.values.country = state.shown.country
+  const filled = (names: readonly string[]): boolean =>
+    names.some((name) => (state.values[name] ?? '').trim() !== '' || state.errors[name] !== undefined)
+  const doable = result?.stages.filter(({ leftOut }) => leftOut === null).length ?? 0
+  return {
+    page: head('First power-up', 'first-power', faults),
+    form: state,
+    empty: form.empty,
+    countries: countryNames,
+    choices: { ...choices, machineInputs, schemes: schemeChoices },
+    lampRows: lampRows.map((row) => ({ row, names: lampRow(row) })),
+    carried: checkNames
+      .filter((name) => !asked.includes(name) && (state.values[name] ?? '').trim() !== '')
+      .map((name) => ({
+        name,
+        label: labelOf(name),
+        value: state.values[name] ?? '',
+        wrong: state.errors[name] !== undefined,
+      })),
+    open: {
+      capacitor: filled(['bulk', 'bulkv', 'years', 'idle', 'ohm', 'takes']),
+      tests: filled(['scheme', 'earthohm', 'insulation', 'touch']),
+    },
+    example,
+    result,
+    sentence: result
+      ? `${doable} of 4 stages can be done as things stand; ${result.missing.length} facts are missing.`
+      : faults.length > 0
+        ? 'Not planned yet.'
+        : '',
+  }
+}
