@@ -1,0 +1,149 @@
+import { describe, expect, it } from 'vitest'
+import type { Outcome } from '../../server/chain/finding.js'
+import { changed, findingsOn, onlyFinding, outcomesOn } from './cases.js'
+
+type Changes = Parameters<typeof changed>[0]
+
+const of = (given: number, device: NonNullable<Changes['device']> = {}, supply: NonNullable<Changes['supply']> = {}) =>
+  onlyFinding(
+    'output-voltage',
+    changed({ supply: { outputs: [{ kind: 'dc', voltageV: given, currentA: 2 }], ...supply }, device }),
+  )
+
+describe('output-voltage', () => {
+  // the machine wants 12 V; 5 % is 11.4–12.6 V, 10 % is 10.8–13.2 V
+  it.each<{ given: number; is: Outcome }>([
+    { given: 12, is: 'clear' },
+    { given: 12.6, is: 'clear' },
+    { given: 12.61, is: 'caution' },
+    { given: 11.4, is: 'clear' },
+    { given: 11.39, is: 'caution' },
+    { given: 13.2, is: 'caution' },
+    { given: 13.21, is: 'stop' },
+    { given: 10.8, is: 'caution' },
+    { given: 10.79, is: 'stop' },
+    { given: -12, is: 'stop' },
+  ])('$given V for a machine that wants 12 V: $is', ({ given, is }) => {
+    expect(of(given).outcome).toBe(is)
+    expect(of(given, { regulatedNeeded: null }).outcome).toBe(is)
+  })
+
+  it('takes the machine’s own tolerance', () => {
+    const own = (tolerancePercent: number) => ({
+      inputs: [{ kind: 'dc' as const, voltageV: 12, currentA: 1, tolerancePercent }],
+    })
+    expect(of(12.24, own(2)).outcome).toBe('clear')
+    expect(of(12.25, own(2)).outcome).toBe('caution')
+    expect(of(13.8, own(15)).outcome).toBe('clear')
+    expect(of(13.81, own(15)).outcome).toBe('stop')
+  })
+
+  it('takes a machine that needs no regulated supply to bear 10 %', () => {
+    expect(of(13.2, { regulatedNeeded: false }).outcome).toBe('clear')
+    expect(of(13.21, { regulatedNeeded: false }).outcome).toBe('stop')
+  })
+
+  it('takes a printed range of the machine as what it wants', () => {
+    const device = { label: 'DC 9-12V 1A', inputs: null }
+    expect(of(9, device).outcome).toBe('clear')
+    expect(of(10.5, device).outcome).toBe('clear')
+    expect(of(12.6, device).outcome).toBe('clear')
+    expect(of(14, device).outcome).toBe('stop')
+  })
+
+  it('does not know where an adjustable output stands', () => {
+    expect(
+      onlyFinding('output-voltage', changed({ supply: { label: 'OUTPUT 3-12V DC 2A', outputs: null } })).outcome,
+    ).toBe('unknown')
+  })
+
+  describe('measured', () => {
+    it.each<{ name: string; measured: { offLoadV?: number; loadedV?: number }; is: Outcome }>([
+      { name: 'loaded, as printed', measured: { loadedV: 12.1 }, is: 'clear' },
+      { name: 'loaded, too low', measured: { loadedV: 10 }, is: 'stop' },
+      { name: 'off load, a little high', measured: { offLoadV: 12.9 }, is: 'caution' },
+      { name: 'both, the worse counts', measured: { offLoadV: 12, loadedV: 11 }, is: 'caution' },
+      { name: 'with the meter leads swapped', measured: { offLoadV: -12 }, is: 'clear' },
+    ])('$name: $is', ({ measured, is }) => {
+      expect(of(12, {}, { measured }).outcome).toBe(is)
+    })
+    it('beats the plate: 9 V printed, 12 V measured, for a machine that wants 12 V', () => {
+      expect(of(9, {}, { measured: { loadedV: 12, offLoadV: 12 } }).outcome).toBe('clear')
+    })
+  })
+
+  describe('of an unregulated supply', () => {
+    const unregulated = { regulated: false, technology: 'transformer' as const }
+    it.each<{ needed: boolean | null; is: Outcome }>([
+      { needed: true, is: 'stop' },
+      { needed: false, is: 'clear' },
+      { needed: null, is: 'unknown' },
+    ])('for a machine that needs a regulated one ($needed): $is', ({ needed, is }) => {
+      expect(of(12, { regulatedNeeded: needed }, unregulated).outcome).toBe(is)
+    })
+    it('stops on the plate’s voltage alone where that is wrong', () => {
+      expect(of(18, { regulatedNeeded: false }, unregulated).outcome).toBe('stop')
+    })
+    it('is taken of a transformer type that does not say “regulated”, and not of a switch-mode one', () => {
+      expect(of(12, { regulatedNeeded: true }, { regulated: null, technology: 'transformer' }).outcome).toBe('stop')
+      expect(of(12, { regulatedNeeded: true }, { regulated: true, technology: 'transformer' }).outcome).toBe('clear')
+      expect(of(12, { regulatedNeeded: true }, { regulated: null, technology: 'switch-mode' }).outcome).toBe('clear')
+    })
+    it('is taken of an output that stands more than 10 % above its plate off load, where nothing is stated', () => {
+      const measured = (offLoadV: number) =>
+        of(12, { regulatedNeeded: true }, { regulated: null, technology: null, measured: { offLoadV } }).outcome
+      expect(measured(16)).toBe('stop')
+      expect(measured(12.2)).toBe('clear')
+    })
+    it('shows an estimate of the voltage off load, half as high again for 12 V', () => {
+      // worked: 12 V × 1 A: size 1.4 × (12 + 2) = 19.6 VA, winding 0.8 × 14 V = 11.2 V; catalogues 15 %, a parts seller up to 30 % below 30 VA:
+      // 11.2 × 1.15 × √2 − 1.4 = 16.8 V, 11.2 × 1.30 × √2 − 1.4 = 19.2 V
+      const finding = of(
+        12,
+        { regulatedNeeded: false },
+        { ...unregulated, outputs: [{ kind: 'dc', voltageV: 12, currentA: 1 }] },
+      )
+      expect(finding.title).toMatch(/16\.8.V to 19\.2.V/)
+    })
+    it('shows what was measured off load instead, where it was', () => {
+      expect(of(12, { regulatedNeeded: false }, { ...unregulated, measured: { offLoadV: 17.2 } }).title).toMatch(
+        /about 17\.2.V/,
+      )
+    })
+    it('is not known where its size is not, even for a machine that bears it', () => {
+      expect(
+        of(12, { regulatedNeeded: false }, { ...unregulated, outputs: [{ kind: 'dc', voltageV: 12 }] }).outcome,
+      ).toBe('unknown')
+    })
+    it('follows a mains above the plate’s: 9 V ac of 6 VA, 240 V on a 230 V plate', () => {
+      const finding = onlyFinding(
+        'output-voltage',
+        changed({
+          site: { country: null, voltageV: 240, frequencyHz: 50 },
+          supply: { ...unregulated, outputs: [{ kind: 'ac', voltageV: 9, currentA: 0.666 }] },
+          device: { inputs: [{ kind: 'ac', voltageV: 9, currentA: 0.5 }], regulatedNeeded: false },
+        }),
+      )
+      expect(finding.working.join('\n')).toMatch(/mains over plate: 1\.04/)
+    })
+  })
+
+  describe('of several rails', () => {
+    const rails = (list: number[]) => list.map((voltageV) => ({ kind: 'dc' as const, voltageV, currentA: 1 }))
+    const request = (supply: number[], device: number[]) =>
+      changed({ supply: { outputs: rails(supply) }, device: { inputs: rails(device) } })
+
+    it('is answered once for each of the machine’s', () => {
+      expect(outcomesOn('output-voltage', request([5, 12, -12], [-12, 12, 5]))).toEqual(['clear', 'clear', 'clear'])
+    })
+    it('stops at a rail that no output serves, sign included', () => {
+      const findings = findingsOn('output-voltage', request([5, 12], [5, 12, -12]))
+      expect(findings.map(({ outcome }) => outcome)).toEqual(['stop', 'clear', 'clear'])
+      expect(findings[0]?.title).toMatch(/−12.V/)
+    })
+    it('matches the nearest of a supply that offers several', () => {
+      expect(outcomesOn('output-voltage', request([5, 9, 12, 20], [12]))).toEqual(['clear'])
+      expect(outcomesOn('output-voltage', request([5, 9, 15, 20], [12]))).toEqual(['stop'])
+    })
+  })
+})

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest'
+import type { Outcome } from '../../server/chain/finding.js'
+import type { Polarity } from '../../server/chain/request.js'
+import { changed, findingsOn, onlyFinding } from './cases.js'
+
+const P = 'centre-positive'
+const N = 'centre-negative'
+type Maybe = Polarity | null
+const of = (printed: Maybe, measured: Maybe, jack: Maybe) =>
+  onlyFinding(
+    'polarity',
+    changed({
+      supply: { plug: { polarity: printed }, measured: { polarity: measured } },
+      device: { jack: { polarity: jack } },
+    }),
+  )
+
+describe('polarity', () => {
+  it.each<{ printed: Maybe; measured: Maybe; jack: Maybe; is: Outcome }>([
+    { printed: P, measured: null, jack: P, is: 'clear' },
+    { printed: N, measured: null, jack: N, is: 'clear' },
+    { printed: P, measured: null, jack: N, is: 'stop' },
+    { printed: N, measured: null, jack: P, is: 'stop' },
+    { printed: null, measured: P, jack: P, is: 'clear' },
+    { printed: null, measured: N, jack: P, is: 'stop' },
+    { printed: P, measured: N, jack: P, is: 'stop' },
+    { printed: P, measured: N, jack: N, is: 'stop' },
+    { printed: P, measured: P, jack: P, is: 'clear' },
+    { printed: P, measured: N, jack: null, is: 'stop' },
+    { printed: null, measured: null, jack: P, is: 'unknown' },
+    { printed: P, measured: null, jack: null, is: 'unknown' },
+    { printed: null, measured: null, jack: null, is: 'unknown' },
+  ])('printed $printed, measured $measured, jack $jack: $is', ({ printed, measured, jack, is }) => {
+    expect(of(printed, measured, jack).outcome).toBe(is)
+  })
+
+  it('says how to measure it: black on the sleeve, red on the centre, minus means centre negative', () => {
+    expect(of(null, null, P).action).toMatch(
+      /black lead on the sleeve, red lead on the centre.*minus sign means centre negative/,
+    )
+  })
+
+  it('comes from the plates where the fields leave it open, and from the fields where they do not', () => {
+    const labels = {
+      supply: { label: 'OUTPUT 12V DC 2A centre negative', plug: { polarity: null } },
+      device: { label: 'DC 12V 1A centre positive', jack: { polarity: null } },
+    }
+    expect(onlyFinding('polarity', changed(labels)).outcome).toBe('stop')
+    expect(
+      onlyFinding('polarity', changed({ ...labels, supply: { ...labels.supply, plug: { polarity: P } } })).outcome,
+    ).toBe('clear')
+  })
+
+  it('is not spoken of for ac, nor is the dc plug', () => {
+    const ac = changed({
+      supply: { outputs: [{ kind: 'ac', voltageV: 9, currentA: 1 }] },
+      device: { inputs: [{ kind: 'ac', voltageV: 9, currentA: 1 }] },
+    })
+    expect(findingsOn('polarity', ac)).toEqual([])
+    expect(findingsOn('dc-plug', ac)).toEqual([])
+  })
+})
