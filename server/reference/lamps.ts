@@ -25,7 +25,7 @@ const temperatureEstimate: Source = commonPractice(
 
 const smallLampEstimate: Source = commonPractice(
   'Project estimate: lamps of 25 W and less taken as gas-filled',
-  'older ones are vacuum lamps (gas loss 0); one measured lamp of about 25 W fits a gas loss of 0.10 to 0.25 and no vacuum lamp; gas-filled is the cautious reading, because a dark gas-filled lamp passes more current',
+  'older ones are vacuum lamps (gas loss 0); the one measured lamp of about 25 W fits a gas loss of 0.12 (range 0.10 to 0.20) and no vacuum lamp; gas-filled is the cautious reading, because a dark gas-filled lamp passes more current',
 )
 
 const betweenSizes: Source = commonPractice(
@@ -37,7 +37,7 @@ export const lampSizeRows: readonly LampSizeRow[] = [
   {
     ratedW: 10,
     fill: 'gas',
-    gasShare: 0.2,
+    gasShare: 0.12,
     ratedK: 2600,
     heatContentJ: 0.25,
     sources: [smallLampEstimate, betweenSizes],
@@ -46,7 +46,7 @@ export const lampSizeRows: readonly LampSizeRow[] = [
   {
     ratedW: 15,
     fill: 'gas',
-    gasShare: 0.2,
+    gasShare: 0.12,
     ratedK: 2600,
     heatContentJ: 0.49,
     sources: [smallLampEstimate, betweenSizes],
@@ -55,7 +55,7 @@ export const lampSizeRows: readonly LampSizeRow[] = [
   {
     ratedW: 25,
     fill: 'gas',
-    gasShare: 0.2,
+    gasShare: 0.12,
     ratedK: 2600,
     heatContentJ: 1.15,
     sources: [smallLampEstimate, betweenSizes],
