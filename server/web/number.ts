@@ -55,6 +55,7 @@ const fixed: Record<string, Record<string, number>> = {
   AWG: { awg: 1 },
   h: { h: 1, hour: 1, hours: 1 },
   min: { min: 1, minute: 1, minutes: 1 },
+  years: { years: 1, year: 1, y: 1, yr: 1 },
 }
 
 /** Factor from what stands behind the number to the base unit; `null` when it is not that unit. */
@@ -64,7 +65,14 @@ function unitFactor(suffix: string, unit: string | undefined): number | null {
   const table = fixed[unit]
   if (table) return table[suffix.toLowerCase()] ?? null
   const spellings = prefixed[unit]
-  if (!spellings) return suffix.toLowerCase() === unit.toLowerCase() ? 1 : null
+  if (!spellings) {
+    // a field in "µF" or "MΩ" reads every prefix of its base unit
+    const [prefix = '', base] = [unit.charAt(0), unit.slice(1)]
+    const own = prefixFactors[prefix]
+    if (own === undefined || !prefixed[base]) return suffix.toLowerCase() === unit.toLowerCase() ? 1 : null
+    const factor = unitFactor(suffix, base)
+    return factor === null ? null : factor / own
+  }
   // "m" and "M" differ, so the prefix is compared as typed and only the unit's name without regard to case
   for (const [prefix, factor] of Object.entries(prefixFactors)) {
     if (!suffix.startsWith(prefix)) continue

@@ -44,6 +44,15 @@ describe('a number as people type it', () => {
     ['5.5mm', 'mm', 5.5],
     ['180 cm', 'm', 1.8],
     ['5 %', '%', 5],
+    ['220', 'µF', 220],
+    ['220 uF', 'µF', 220],
+    ['220 μF', 'µF', 220],
+    ['470 nF', 'µF', 0.47],
+    ['2 MΩ', 'MΩ', 2],
+    ['500 kΩ', 'MΩ', 0.5],
+    ['0.25 mA', 'mA', 0.25],
+    ['0.1 A', 'mA', 100],
+    ['30 years', 'years', 30],
   ])('%j reads in %s as %d', (typed, unit, value) => {
     const read = readNumber(typed, { label: 'Value', unit })
     expect('value' in read ? read.value : read.message).toBeCloseTo(value, 9)

@@ -45,6 +45,6 @@ function fuseAddress(request: CheckRequest, response: CheckResponse): string {
 
 export const onward = (request: CheckRequest, response: CheckResponse, address: string): Onward => ({
   fuse: fuseAddress(request, response),
-  firstPower: '/first-power',
+  firstPower: `/first-power?${address}`,
   check: address,
 })

@@ -33,6 +33,10 @@ describe('the way on from a check', () => {
     expect(ways({ site: {}, supply: { fuse: 'T2A' }, device: {} }).fuse).toBe('/fuse')
   })
 
+  it('fills in the first power-up with the whole check', () => {
+    expect(ways({ site: {}, supply: {}, device: {} }).firstPower).toBe('/first-power?in=230')
+  })
+
   it('hands on the check itself for a job', () => {
     expect(ways({ site: {}, supply: {}, device: {} }).check).toBe('in=230')
   })
