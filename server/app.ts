@@ -7,8 +7,8 @@ import { handleErrors, notFound } from './web/errorPages.js'
 import { refusePrototypeKeys } from './web/refusePrototypeKeys.js'
 import { benchRoutes } from './web/routes/bench.js'
 import { checkRoutes } from './web/routes/check.js'
-import { checkPageRoutes } from './web/routes/checkPage.js'
 import { checklistRoutes } from './web/routes/checklist.js'
+import { checkPageRoutes } from './web/routes/checkPage.js'
 import { converterRoutes } from './web/routes/converter.js'
 import { enterRoutes } from './web/routes/enter.js'
 import { exchangeApiRoutes } from './web/routes/exchangeApi.js'
@@ -21,10 +21,13 @@ import { jobsApiRoutes } from './web/routes/jobsApi.js'
 import { labelRoutes } from './web/routes/label.js'
 import { leadDropRoutes } from './web/routes/leadDrop.js'
 import { mainsRoutes } from './web/routes/mains.js'
+import { matchingApiRoutes } from './web/routes/matchingApi.js'
 import { openApiRoutes } from './web/routes/openapi.js'
 import { seriesLampRoutes } from './web/routes/seriesLamp.js'
 import { shelfApiRoutes } from './web/routes/shelfApi.js'
 import { sameOrigin } from './web/sameOrigin.js'
+import { shelfMatching } from './web/shelfMatching.js'
+import { shelfMatrix } from './web/shelfMatrix.js'
 import { setUpViews, staticFiles } from './web/views.js'
 
 /** The ordered list of what a request passes through. */
@@ -66,6 +69,7 @@ export function createApp(context: Context): Express {
   app.use(firstPowerPageRoutes())
   app.use(shelfApiRoutes(context))
   app.use(jobsApiRoutes(context))
+  app.use(matchingApiRoutes({ matching: shelfMatching(context.store), matrix: shelfMatrix(context.store) }))
   app.use(checklistRoutes(context))
   app.use(openApiRoutes())
   app.use(notFound)

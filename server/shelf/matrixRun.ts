@@ -1,0 +1,59 @@
+import { createRequire } from 'node:module'
+import { availableParallelism } from 'node:os'
+import { pathToFileURL } from 'node:url'
+import { Worker } from 'node:worker_threads'
+import type { Device, Site, Supply } from '../chain/request.js'
+
+/** What one thread is given. */
+export interface MatrixShare {
+  site: Site
+  supplies: Supply[]
+  devices: Device[]
+}
+
+/** A matrix on its way: rows appear in `rows` as they are judged. */
+export interface MatrixRun {
+  /** one row a supply; undefined until it is judged */
+  rows: (Uint8Array | undefined)[]
+  /** how many rows are judged */
+  done(): number
+  finished: Promise<void>
+}
+
+/** Threads beyond the first take the plates of all machines to read again, so few rows are not worth a second one. */
+const leastRows = 50
+
+const mostThreads = 4
+
+/** The sources are run as they are written, in threads too: the loader of the main thread does not reach into them. */
+function threadFor(share: MatrixShare): Worker {
+  const loader = pathToFileURL(
+    createRequire(import.meta.url)
+      .resolve('tsx/esm/api')
+      .replace(/cjs$/, 'mjs'),
+  ).href
+  const file = new URL('./matrixWorker.ts', import.meta.url).href
+  const begin = `import(${JSON.stringify(loader)}).then(({ tsImport }) => tsImport(${JSON.stringify(file)}, ${JSON.stringify(file)}))`
+  return new Worker(begin, { eval: true, workerData: share, execArgv: [] })
+}
+
+/** Judges every supply for every machine in threads of their own, so that the process goes on answering. */
+export function runMatrix({ site, supplies, devices }: MatrixShare): MatrixRun {
+  const threads = Math.min(mostThreads, availableParallelism(), Math.max(1, Math.floor(supplies.length / leastRows)))
+  const size = Math.ceil(supplies.length / threads)
+  const rows: (Uint8Array | undefined)[] = new Array(supplies.length).fill(undefined)
+  let done = 0
+  const shares = Array.from({ length: threads }, (_, thread) => thread * size).map(
+    (from) =>
+      new Promise<void>((resolve, reject) => {
+        const worker = threadFor({ site, supplies: supplies.slice(from, from + size), devices })
+        worker.on('message', ({ row, cells }: { row: number; cells: Uint8Array }) => {
+          rows[from + row] = cells
+          done += 1
+        })
+        worker.on('error', reject)
+        worker.on('exit', () => resolve())
+      }),
+  )
+  return { rows, done: () => done, finished: Promise.all(shares).then(() => undefined) }
+}

@@ -1,0 +1,75 @@
+import { prepareSite } from '../chain/prepareSite.js'
+import type { PreparedDevice, PreparedSupply } from '../chain/situation.js'
+import { byBest, type Pairing, pairing, supplySide } from '../shelf/matches.js'
+import { deviceReady, eachInTurn, supplyReady } from '../shelf/prepared.js'
+import type { ShelfDevice, ShelfSupply } from '../shelf/shelfItem.js'
+import { type Wanted, wantedFor } from '../shelf/wanted.js'
+import type { Kept, Store } from '../store/store.js'
+
+/** One supply for the machine asked about, or one machine for the supply. */
+export interface Match extends Pairing {
+  id: string
+  name: string
+}
+
+const everything = { limit: 1_000_000 }
+
+/** Plates that were read already, so that asking about the next machine does not read the shelf again. */
+const mostRemembered = 20_000
+
+/** Remembers what was made of a record at a version. */
+function remembering<Body, Made>(make: (body: Body) => Made): (kept: Kept<Body>) => Made {
+  const known = new Map<string, Made>()
+  return (kept) => {
+    const key = `${kept.id} ${kept.version} ${kept.updatedAt}`
+    const before = known.get(key)
+    if (before !== undefined) return before
+    if (known.size >= mostRemembered) known.clear()
+    const made = make(kept.body)
+    known.set(key, made)
+    return made
+  }
+}
+
+export interface ShelfMatching {
+  forDevice(id: string, country: string | undefined): Promise<Match[]>
+  forSupply(id: string, country: string | undefined): Promise<Match[]>
+  wanted(id: string, country: string | undefined): Promise<Wanted[]>
+}
+
+const ranked = (matches: Match[]): Match[] =>
+  matches.sort(
+    (one, other) => byBest(one, other) || one.name.localeCompare(other.name, 'en') || (one.id < other.id ? -1 : 1),
+  )
+
+/** Which supply suits which machine, asked about one of them. */
+export function shelfMatching(store: Store): ShelfMatching {
+  const supplyOf = remembering<ShelfSupply, PreparedSupply>(({ supply }) => supplyReady(supply))
+  const deviceOf = remembering<ShelfDevice, PreparedDevice>(({ device }) => deviceReady(device))
+  return {
+    async forDevice(id, country) {
+      const device = deviceOf(await store.get<ShelfDevice>('device', id))
+      const site = prepareSite({ country })
+      const { rows } = await store.listWhole<ShelfSupply>('supply', everything)
+      const matches = await eachInTurn(rows, (kept) => {
+        const supply = supplyOf(kept)
+        return { id: kept.id, name: kept.name, ...pairing(supplySide(site, supply), supply, device) }
+      })
+      return ranked(matches)
+    },
+    async forSupply(id, country) {
+      const supply = supplyOf(await store.get<ShelfSupply>('supply', id))
+      const side = supplySide(prepareSite({ country }), supply)
+      const { rows } = await store.listWhole<ShelfDevice>('device', everything)
+      const matches = await eachInTurn(rows, (kept) => ({
+        id: kept.id,
+        name: kept.name,
+        ...pairing(side, supply, deviceOf(kept)),
+      }))
+      return ranked(matches)
+    },
+    async wanted(id, country) {
+      return wantedFor(deviceOf(await store.get<ShelfDevice>('device', id)), prepareSite({ country }))
+    },
+  }
+}
