@@ -79,6 +79,8 @@ interface AsideView {
 export interface FirstPowerResult {
   verdict: (typeof verdictWords)[keyof typeof verdictWords]
   checkAddress: string
+  /** null where no check was entered */
+  checklistAddress: string | null
   lamps: string
   missing: string[]
   stages: StageView[]
@@ -408,6 +410,7 @@ function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check
   return {
     verdict: verdictWords[assessment.verdict],
     checkAddress: `/?${addressOf(form.state.values)}`,
+    checklistAddress: form.check.request && `/checklist?${firstPowerQuery(form.state.values)}`,
     lamps: plan.lamps.map(lampText).join('; then '),
     missing: plan.missing,
     stages: stageViews(facts, plan),
