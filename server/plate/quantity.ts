@@ -216,6 +216,9 @@ class Reader {
     const follows = this.#number(at + 1)
     if (token?.type !== 'sign' || !follows) return null
     if (token.sign === '±') return { number: follows, sign: '±', next: at + 2 }
+    // "220V-50Hz", "9V-1A": a dash between two figures parts them, only volts are negative
+    const parts = token.sign === '-' && !token.spaceBefore && this.#number(at - 1) !== null
+    if (parts && follows.unit && follows.unit.dimension !== 'V') return null
     if ((token.sign === '+' || token.sign === '-') && !token.spaceAfter)
       return { number: follows, sign: token.sign, next: at + 2 }
     return null
@@ -400,6 +403,9 @@ class Reader {
     const low = Number(last.digits)
     const high = Number(next.digits)
     if (!last.unit) {
+      // "3~ 400V": the number of phases
+      if (before.length > 1 && !before.every(({ digits }) => Number(digits) < plateLimits.leastMainsV.value)) return false
+      if (before.length === 1 && /^[13]$/.test(last.digits ?? '') && high >= plateLimits.leastMainsV.value) return false
       const allCycles = before.every(({ digits }) => cycles.has(Number(digits)))
       if (!allCycles || ahead === 'Hz') return true
       return !token.spaceBefore && !token.spaceAfter && ahead === 'V' && low < plateLimits.leastMainsV.value
@@ -414,7 +420,9 @@ class Reader {
   /** "50-60~", "50~": cycles per second on old plates; the index after the tilde. */
   #cycles(numbers: NumberToken[], at: number): number | null {
     if (!this.#sign(at, '~')) return null
-    return numbers.every(({ digits }) => cycles.has(Number(digits))) ? at + 1 : null
+    const values = numbers.map(({ digits }) => Number(digits))
+    const upTo = (most: number): boolean => values.length > 1 && cycles.has(values[0]!) && values.at(-1)! <= most
+    return values.every((value) => cycles.has(value)) || upTo(100) ? at + 1 : null
   }
 }
 
