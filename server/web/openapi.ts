@@ -168,6 +168,12 @@ export const operations: readonly Operation[] = [
     bench.insulationSchema,
     answers.insulationAnswer,
   ),
+  firstPower(
+    'first-power',
+    'The four stages of a first power-up, worked out from a check',
+    bench.firstPowerSchema,
+    answers.firstPowerAnswer,
+  ),
   ...records(
     'Shelf',
     '/api/shelf/supplies',

@@ -1,4 +1,5 @@
 import { Router } from 'express'
+import { assess } from '../../chain/assess.js'
 import { benchSupply } from '../../plan/bench/benchSupply.js'
 import { discharge } from '../../plan/bench/discharge.js'
 import { dummyLoad } from '../../plan/bench/dummyLoad.js'
@@ -6,11 +7,13 @@ import { insulationAnswer } from '../../plan/bench/insulation.js'
 import { leakage } from '../../plan/bench/leakage.js'
 import { offLoad } from '../../plan/bench/offLoad.js'
 import { reform } from '../../plan/bench/reform.js'
+import { planFirstPower } from '../../plan/planFirstPower.js'
 import { parse } from '../parse.js'
 import {
   benchSupplySchema,
   dischargeSchema,
   dummyLoadSchema,
+  firstPowerSchema,
   insulationSchema,
   leakageSchema,
   offLoadSchema,
@@ -47,6 +50,10 @@ export function benchRoutes(): Router {
   router.post('/api/insulation', (request, response) => {
     const { scheme, ...readings } = parse(insulationSchema, request.body)
     response.json(insulationAnswer({ schemes: scheme, ...readings }))
+  })
+  router.post('/api/first-power', (request, response) => {
+    const { check, ...options } = parse(firstPowerSchema, request.body)
+    response.json(planFirstPower(check, assess(check), options))
   })
   return router
 }

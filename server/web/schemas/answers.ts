@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { outcomes, topics } from '../../chain/finding.js'
+import { stageNames } from '../../plan/firstPowerPlan.js'
 
 /**
  * The shapes of the answers, as the description of the calls and their tests need them.
@@ -168,7 +169,7 @@ export const inrushAnswer = z.object({
 export const benchSupplyAnswer = z.object({
   stages: z.array(z.object({ voltageV: number, limitA: number, holdS: number, expect: text, stopIf: text })),
   overVoltageV: number,
-  minimumResistanceOhm: number,
+  minimumResistanceOhm: maybe,
   ...shown,
 })
 
@@ -180,7 +181,7 @@ export const dummyLoadAnswer = z.object({
       standardOhm: number,
       currentA: number,
       powerW: number,
-      ratedW: number,
+      ratedW: maybe,
       lowV: number,
       highV: number,
     }),
@@ -191,9 +192,9 @@ export const dummyLoadAnswer = z.object({
 export const dischargeAnswer = z.object({
   timeS: number,
   energyJ: number,
-  peakW: number,
-  resistanceOhm: number,
-  standardOhm: number,
+  peakW: maybe,
+  resistanceOhm: maybe,
+  standardOhm: maybe,
   ...shown,
 })
 
@@ -231,7 +232,37 @@ export const converterAnswer = z.object({
 
 export const leakageAnswer = z.object({ currentA: number, largestF: maybe, ...shown })
 
-export const insulationAnswer = z.object({ findings: z.array(findingAnswer) })
+export const insulationAnswer = z.object({ findings: z.array(findingAnswer), ...shown })
+
+const step = z.object({
+  key: text,
+  text,
+  expect: text.nullable(),
+  unit: text.nullable(),
+  low: maybe,
+  high: maybe,
+  stopIf: text.nullable(),
+  who: text,
+  caution: z.object({ signal: text, hazard: text, consequence: text, avoid: text, electric: z.boolean() }).nullable(),
+})
+
+export const firstPowerAnswer = z.object({
+  mains: z.object({ voltageV: number, frequencyHz: number }).nullable(),
+  lamps: z.array(
+    z.object({ ratedV: number, ratedW: number, count: number, arrangement: z.enum(['series', 'parallel']) }),
+  ),
+  missing: lines,
+  stages: z.array(
+    z.object({
+      name: z.enum(stageNames),
+      title: text,
+      leftOut: text.nullable(),
+      figures: z.array(z.object({ label: text, value: text, working: text })),
+      steps: z.array(step),
+      sources: z.array(sourceAnswer),
+    }),
+  ),
+})
 
 /** Every kept record. */
 const record = { id: text, version: number, createdAt: z.union([text, number]), updatedAt: z.union([text, number]) }

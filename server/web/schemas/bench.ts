@@ -1,7 +1,9 @@
 import { z } from 'zod'
 import { schemesNamed } from '../../plan/bench/insulation.js'
 import { rectifiers, regulationKnown } from '../../plan/bench/offLoad.js'
+import { lampWattRange } from '../../plan/firstPower/lamps.js'
 import { safetySchemes } from '../../reference/safetyTestLimits.js'
+import { checkSchema } from './check.js'
 
 const railV = z
   .number()
@@ -129,4 +131,25 @@ export const insulationSchema = z.strictObject({
   cordAreaMm2: z.number().min(0.5).max(100).nullish(),
   insulationMOhm: z.number().min(0).max(1e9).nullish(),
   touchmA: z.number().min(0).max(10_000).nullish(),
+})
+
+/** A check, and what else is known for a first power-up. */
+export const firstPowerSchema = z.strictObject({
+  check: checkSchema,
+  lampsOnHand: z
+    .array(
+      z.strictObject({
+        ratedV: z.number().min(6).max(500),
+        ratedW: z.number().min(lampWattRange.min).max(lampWattRange.max),
+        count: z.int().min(1).max(100),
+      }),
+    )
+    .max(12)
+    .nullish(),
+  idleW: z.number().min(0.05).max(5000).nullish(),
+  bulkF: z.number().min(1e-7).max(0.1).nullish(),
+  bulkRatedV: z.number().min(1).max(1000).nullish(),
+  yearsUnused: z.number().min(0).max(150).nullish(),
+  measuredOhm: z.number().min(0).max(1e12).nullish(),
+  machineInput: z.enum(['constant-power', 'plain', 'unknown']).nullish(),
 })

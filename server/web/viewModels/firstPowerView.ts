@@ -23,7 +23,14 @@ import { transientChart } from '../charts/transientChart.js'
 import * as choices from '../forms/checkChoices.js'
 import { addressOf } from '../forms/checkForm.js'
 import { checkNames, labelOf } from '../forms/checkNames.js'
-import { type FirstPowerForm, lampRow, lampRows, machineInputs, schemeChoices } from '../forms/firstPowerForm.js'
+import {
+  type FirstPowerForm,
+  firstPowerQuery,
+  lampRow,
+  lampRows,
+  machineInputs,
+  schemeChoices,
+} from '../forms/firstPowerForm.js'
 import type { FormState } from '../forms/formState.js'
 import { head, type PageHead } from '../page.js'
 import { type CountryName, countryNames } from './countryNames.js'
