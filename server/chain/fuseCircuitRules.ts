@@ -2,7 +2,7 @@ import { gateTimes } from '../physics/fuseCurve.js'
 import { amperes, decimal, duration, percent, volts } from '../physics/quantity.js'
 import { bothPoles, currentLimited, likeWithLike } from '../reference/fuseSelection.js'
 import { caution, clear, unknown } from './finding.js'
-import { describe, gatesOf, meltingRange } from './fuseLink.js'
+import { describe, type FuseLink, gatesOf, meltingRange } from './fuseLink.js'
 import { type Rule, rest } from './fuseSituation.js'
 
 /** Operating current against the rating that rules. */
@@ -196,25 +196,37 @@ export const blown: Rule = ({ request }) => {
   return found
 }
 
+/**
+ * Whether a link would open on a short circuit behind a series lamp: never below the lowest current at which its gates
+ * set a time; above it, perhaps.
+ */
+export function clearsBehindLamp(link: FuseLink, lampA: number): boolean {
+  if (link.ratedA === null) return false
+  const lowest = gatesOf(link).points.find((point) => point.maxS !== null)
+  return lampA / link.ratedA >= (lowest?.multiple ?? 1)
+}
+
 /** What the link does behind a series lamp. */
 export const lamp: Rule = ({ request, fitted, prescription }) => {
   const lampA = request.seriesLampA
   const link = fitted.ratedA !== null ? fitted : prescription?.link
   if (lampA == null || !link || link.ratedA === null) return []
   const multiple = lampA / link.ratedA
-  const limit = multiple > 0 ? gateTimes(gatesOf(link).points, multiple) : { minS: null, maxS: null }
-  const line =
-    limit.maxS === null
-      ? 'No gate makes the link open at that current'
-      : `Between its gates the link may take up to ${duration(limit.maxS)}`
+  const { maxS } = gateTimes(gatesOf(link).points, multiple)
+  const says = clearsBehindLamp(link, lampA) ? 'do not count on the link to clear it' : 'the link will not clear it'
   return [
     caution(
       'fuse',
-      `Behind the planned lamp a short circuit draws ${amperes(lampA)}, ${decimal(multiple, 3)} times the rating: the link will not clear it`,
+      `Behind the planned lamp a short circuit draws ${amperes(lampA)}, ${decimal(multiple, 3)} times the rating: ${says}`,
       rest(
         'Behind a series lamp the lamp is the limit, not the fuse: a fault shows as a bright lamp and goes on until you switch off.',
         'Watch the lamp. Bright and staying bright: switch off and pull the plug.',
-        [`${amperes(lampA)} / ${amperes(link.ratedA)} = ${decimal(multiple, 3)}`, line],
+        [
+          `${amperes(lampA)} / ${amperes(link.ratedA)} = ${decimal(multiple, 3)}`,
+          maxS === null
+            ? 'No time limit is set for the link at that current'
+            : `Between its gates the link may take up to ${duration(maxS)}`,
+        ],
         [currentLimited],
       ),
     ),

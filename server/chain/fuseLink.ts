@@ -12,7 +12,7 @@ import { type FuseGateRow, fuseGateRows } from '../reference/fuseGates.js'
 import { bs1362GateRows, type OtherGateRow, ulGateRows } from '../reference/fuseGatesOther.js'
 import type { BreakingLetter, Characteristic } from '../reference/fuseMarks.js'
 import { meltingTables } from '../reference/fuseMelting.js'
-import { bs1362RatedV, ulInterruptingAt125V, ulInterruptingAt250V } from '../reference/fuseRatings.js'
+import { bs1362LargestA, bs1362RatedV, ulInterruptingAt125V, ulInterruptingAt250V } from '../reference/fuseRatings.js'
 import type { Source } from '../reference/source.js'
 import type { FuseRequest } from './fuseRequest.js'
 
@@ -36,12 +36,29 @@ const nothing: FuseLink = {
  *
  * @source UL 248-14 as in the Littelfuse Fuseology Selection Guide 2014, p. 12
  */
-export function ulInterrupting({ ratedA, ratedV }: Pick<FittedFuse, 'ratedA' | 'ratedV'>): number | null {
+function ulInterrupting({ ratedA, ratedV }: Pick<FittedFuse, 'ratedA' | 'ratedV'>): number | null {
   if (ratedA === null || ratedV === null) return null
   if (ratedV <= 125) return ulInterruptingAt125V.value
   if (ratedV > 250) return null
   return ulInterruptingAt250V.find((row) => ratedA <= row.uptoA)?.breakingA ?? null
 }
+
+/** A link that names BS 1362 and a rating beyond it: nothing it claims is believed. */
+const unbelieved = (link: FuseLink): FuseLink => ({
+  ...link,
+  ratedA: null,
+  ratedV: null,
+  breakingCapacityA: null,
+  notes: [
+    `${link.ratedA} A is not a rating of BS 1362, which stops at ${bs1362LargestA.value} A: a link with this mark is not what it claims to be and must not be used.`,
+  ],
+})
+
+/** True for a link whose marking cannot be true by the standard it names. */
+export const isCounterfeit = (link: FuseLink): boolean =>
+  link.scheme === 'BS1362' &&
+  link.ratedA === null &&
+  link.notes.some((note) => note.includes('not what it claims to be'))
 
 /** The fitted link: its marking, with the fields that were entered by hand laid over it. */
 export function fittedLink({ marking, fuse }: Pick<FuseRequest, 'marking' | 'fuse'>): FuseLink {
@@ -50,16 +67,20 @@ export function fittedLink({ marking, fuse }: Pick<FuseRequest, 'marking' | 'fus
   const link: FuseLink = {
     ...read,
     ratedA: fuse?.ratedA ?? read.ratedA,
-    ratedV: fuse?.ratedV ?? read.ratedV ?? (scheme === 'BS1362' && read.notes.length === 0 ? bs1362RatedV.value : null),
+    ratedV: fuse?.ratedV ?? read.ratedV,
     characteristic: fuse?.characteristic ?? read.characteristic,
     breaking: fuse?.breaking ?? read.breaking,
     scheme,
   }
-  const changed =
-    (fuse?.ratedA ?? null) !== null || (fuse?.breaking ?? null) !== null || (fuse?.scheme ?? null) !== null
-  const counterfeit = read.scheme === 'BS1362' && read.ratedA === null && read.notes.length > 0
-  const printed = counterfeit && !changed ? null : changed ? capacityOf(link) : read.breakingCapacityA
-  return { ...link, breakingCapacityA: printed ?? (scheme === 'UL' ? ulInterrupting(link) : null) }
+  if (isCounterfeit(link)) return link
+  if (scheme === 'BS1362' && link.ratedA !== null && link.ratedA > bs1362LargestA.value) return unbelieved(link)
+  const overridden = [fuse?.ratedA, fuse?.breaking, fuse?.scheme].some((value) => value != null)
+  const breakingCapacityA = overridden ? capacityOf(link) : read.breakingCapacityA
+  return {
+    ...link,
+    ratedV: link.ratedV ?? (scheme === 'BS1362' ? bs1362RatedV.value : null),
+    breakingCapacityA: breakingCapacityA ?? (scheme === 'UL' ? ulInterrupting(link) : null),
+  }
 }
 
 export interface Prescription {

@@ -1,11 +1,19 @@
 import { amperes, percent, volts } from '../physics/quantity.js'
 import { breakingRank, slowness } from '../plate/fuseMarking.js'
 import { schemeComparison } from '../reference/fuseGatesOther.js'
-import { iecMarking } from '../reference/fuseMarks.js'
-import { bs1362LargestA, iecBreakingCapacity, ulInterruptingAt250V } from '../reference/fuseRatings.js'
+import { iecBreakingMark, iecColourCode, iecMarking } from '../reference/fuseMarks.js'
+import {
+  bs646Note,
+  bs1362LargestA,
+  iecBetween,
+  iecBreakingCapacity,
+  iecExtensions,
+  iecPreferred,
+  ulInterruptingAt250V,
+} from '../reference/fuseRatings.js'
 import { breakingRule, dcRule, likeWithLike, notInterchangeable, voltageRule } from '../reference/fuseSelection.js'
 import { caution, clear, type Finding, stop, unknown } from './finding.js'
-import type { FuseLink } from './fuseLink.js'
+import { type FuseLink, isCounterfeit } from './fuseLink.js'
 import { familyName, fitThis, makers, type Rule, rest, who } from './fuseSituation.js'
 
 /** The marking itself: what could not be read and what cannot be true. */
@@ -22,13 +30,12 @@ export const marking: Rule = ({ request, fitted, fittedEntered }) => {
       ),
     ]
   const found: Finding[] = []
-  const claim = fitted.scheme === 'BS1362' && fitted.ratedA === null && fitted.notes.length > 0
   const about = request.marking?.trim().slice(0, 60) ?? ''
-  if (claim)
+  if (isCounterfeit(fitted))
     found.push(
       stop(
         'fuse',
-        `“${about}” cannot be a true BS 1362 link`,
+        about ? `“${about}” cannot be a true BS 1362 link` : 'A link with this rating cannot be a true BS 1362 link',
         rest(
           'A counterfeit link may not open on a short circuit, or may burst.',
           `Take it out of use. ${fitted.notes.join(' ')}`,
@@ -46,7 +53,7 @@ export const marking: Rule = ({ request, fitted, fittedEntered }) => {
           'Without its rated current the link protects nothing that can be worked out.',
           `Read the cap again with a lens. ${fitted.notes.join(' ')}`.trim(),
           fitted.unread.length > 0 ? [`Not understood: ${fitted.unread.slice(0, 12).join(' ').slice(0, 120)}`] : [],
-          [iecMarking],
+          [iecMarking, iecBreakingMark],
         ),
       ),
     )
@@ -55,11 +62,14 @@ export const marking: Rule = ({ request, fitted, fittedEntered }) => {
       caution(
         'fuse',
         'The marking asks for a second look',
-        rest(fitted.notes.join(' '), 'Compare the cap with what was read here.', [], [iecMarking]),
+        rest(fitted.notes.join(' '), 'Compare the cap with what was read here.', [], [iecMarking, iecColourCode]),
       ),
     )
   return found
 }
+
+const isIecRating = (ratedA: number): boolean =>
+  [iecPreferred, iecBetween, iecExtensions].some((series) => series.ratedA.includes(ratedA))
 
 /** Two families of standards under one number. */
 export const family: Rule = ({ fitted, prescription, request }) => {
@@ -78,7 +88,7 @@ export const family: Rule = ({ fitted, prescription, request }) => {
           'A plug needs a link that breaks 6 kA and is 6.3 × 25.4 mm; other links of that size do not.',
           'Fit a link marked BS 1362.',
           [],
-          [likeWithLike.sameSize],
+          fitted.scheme === 'BS646' ? [likeWithLike.sameSize, bs646Note] : [likeWithLike.sameSize],
         ),
       ),
     ]
@@ -92,6 +102,19 @@ export const family: Rule = ({ fitted, prescription, request }) => {
           'Look for the mark BS 1362 on the link; without it, fit one that has it.',
           [],
           [likeWithLike.sameSize],
+        ),
+      ),
+    ]
+  if (link?.scheme === null && fitted.scheme === 'IEC' && link.ratedA !== null && !isIecRating(link.ratedA))
+    return [
+      caution(
+        'fuse',
+        `${amperes(link.ratedA)} is not a rating of the IEC series: the print may mean a UL link`,
+        rest(
+          'Under one number an IEC link carries overloads that open a UL link.',
+          'Look for UL, CSA or a speed word in the print or the manual before an IEC link is fitted.',
+          lines,
+          [...sources, ...iecPreferred.sources],
         ),
       ),
     ]

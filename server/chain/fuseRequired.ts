@@ -1,7 +1,14 @@
 import { neededMeltingI2t, pulseFormula, pulseI2t, pulseShare } from '../physics/fuseI2t.js'
 import { loadCurrent, minimumRating, nextRating } from '../physics/fuseRating.js'
 import { amperes, decimal, percent, plain, seconds, volts, watts } from '../physics/quantity.js'
-import { bs1362Ratings, iecExtensions, iecPreferred, northAmerican, plugFuseSmall } from '../reference/fuseRatings.js'
+import {
+  bs1362Ratings,
+  iecExtensions,
+  iecPreferred,
+  northAmerican,
+  northAmericanMetric,
+  plugFuseSmall,
+} from '../reference/fuseRatings.js'
 import {
   ambientMatchC,
   ambientPoints,
@@ -118,8 +125,11 @@ function pulseOf(circuit: FuseCircuit): Worked & { i2t: number | null; neededI2t
   }
 }
 
-const seriesOf = (family: Family, powerW: number | null): readonly number[] => {
-  if (family === 'UL') return northAmerican.ratedA
+const seriesOf = (family: Family, powerW: number | null, sizeMm: string | null): readonly number[] => {
+  if (family === 'UL')
+    return sizeMm === '5x20'
+      ? [...new Set([...northAmerican.ratedA, ...northAmericanMetric.ratedA])].sort((a, b) => a - b)
+      : northAmerican.ratedA
   if (family === 'IEC') return [...iecPreferred.ratedA, ...iecExtensions.ratedA]
   // a link below 3 A is made, but an appliance up to 700 W is fused at 3 A
   return bs1362Ratings.ratedA.filter(
@@ -159,7 +169,7 @@ export function demandOf(request: FuseRequest, fitted: FuseLink, prescription: P
     return range === null || pulse.neededI2t === null || range.lowI2t >= pulse.neededI2t
   }
   const power = circuit.powerW ?? (currentA === null ? null : currentA * circuit.voltageV)
-  const series = seriesOf(family, power)
+  const series = seriesOf(family, power, like.sizeMm)
   const numericA = minimumRatedA === null ? null : (nextRating(minimumRatedA, series, survives) ?? null)
   const limitA = prescription?.link.ratedA ?? null
   const largestA = series[series.length - 1] ?? null

@@ -73,8 +73,6 @@ export const pulseShares: readonly { readonly uptoPulses: number; readonly share
     { uptoPulses: 100_000, share: 0.22, source: pulseChart },
   ])
 
-export const pulseShapes = pulseChart
-
 const replacing = published(
   'Course on replacement fuses',
   'never higher, never slower, never a lower voltage; faster or lower may open early',

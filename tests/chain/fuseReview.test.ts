@@ -86,6 +86,13 @@ describe('a UL and an IEC link of one number', () => {
     ])
   })
 
+  it('is thought of where the prescribed number is not one of the IEC series', () => {
+    expect(titles({ marking: 'T3.15AL250V', prescribed: '3A 250V' }, 'caution').join()).toMatch(
+      /3.A is not a rating of the IEC series/,
+    )
+    expect(titles({ marking: 'T2AL250V', prescribed: '2A 250V' }).join()).not.toMatch(/IEC series/)
+  })
+
   it('only warns where the UL link stands in for the IEC one: it opens earlier', () => {
     expect(titles({ marking: '2A time-delay 250V', prescribed: 'T2A 250V' }, 'caution').join()).toMatch(
       /UL link is fitted where an IEC link/,
@@ -251,6 +258,16 @@ describe('a plug fuse', () => {
     expect(plug('T3.15AH250V', { powerW: 60 }).findings[0]?.title).toMatch(/plug made for BS 1362/)
   })
 
+  it('entered by hand as 15 A is refused as well', () => {
+    const answer = reviewFuse({
+      fuse: { ratedA: 15, scheme: 'BS1362' },
+      position: 'plug',
+      circuit: { voltageV: 230, powerW: 60 },
+    })
+    expect(answer.findings[0]).toMatchObject({ outcome: 'stop' })
+    expect(answer.fitted).toMatchObject({ ratedA: null, ratedV: null, breakingCapacityA: null })
+  })
+
   it('breaks 6 kA', () => {
     expect(plug('3A BS1362').fitted.breakingCapacityA).toBe(6000)
   })
@@ -272,6 +289,13 @@ describe('behind a series lamp', () => {
     )
     expect(finding?.title).toMatch(/will not clear it/)
     expect(finding?.why).toMatch(/the lamp is the limit, not the fuse/)
+  })
+
+  it('only a small link may open: not to be counted on', () => {
+    // 2.1 times 100 mA is the lowest current at which sheet 3 sets a time
+    const at = (seriesLampA: number) => titles({ marking: 'T100L250V', seriesLampA }, 'caution').join()
+    expect(at(0.2)).toMatch(/will not clear it/)
+    expect(at(0.43)).toMatch(/do not count on the link/)
   })
 })
 

@@ -1,4 +1,5 @@
 import type { Finding, Outcome } from '../../chain/finding.js'
+import { clearsBehindLamp } from '../../chain/fuseCircuitRules.js'
 import { describe, type FuseLink, fittedLink, gatesOf, meltingRange, prescriptionAt } from '../../chain/fuseLink.js'
 import type { FuseOutcome, FuseRequest, FuseResponse } from '../../chain/fuseRequest.js'
 import { reviewFuse } from '../../chain/fuseReview.js'
@@ -284,7 +285,7 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
     lampNote:
       seriesLampA == null
         ? null
-        : 'Behind a series lamp the fuse will not clear a fault: the lamp is the limit. A short circuit shows as a bright lamp that stays bright.',
+        : `Behind a series lamp ${clearsBehindLamp(main, seriesLampA) ? 'do not count on the fuse to' : 'the fuse will not'} clear a fault: the lamp is the limit. A short circuit shows as a bright lamp that stays bright.`,
     address: `/fuse?${fuseQuery(state.values)}`,
   }
 }
