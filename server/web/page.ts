@@ -13,8 +13,9 @@ export interface PageHead {
 
 export const head = (title: string, nav: NavName | null, errors: FormFault[] = []): PageHead => ({ title, nav, errors })
 
-/** True where htmx asks for a part of the page rather than for the page. */
-export const wantsFragment = (request: Request): boolean => request.get('HX-Request') === 'true'
+/** True where htmx asks for a part of the page rather than for the page; going back in the history wants the whole of it. */
+export const wantsFragment = (request: Request): boolean =>
+  request.get('HX-Request') === 'true' && request.get('HX-History-Restore-Request') !== 'true'
 
 export interface Shown<Model extends { page: PageHead }> {
   /** the pug file of the whole page, under views/ without its ending */

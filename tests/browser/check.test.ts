@@ -103,6 +103,20 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     await close()
   })
 
+  it('with scripts: going away and back shows the whole page with what was typed', async () => {
+    const { page, faults, close } = await visit('/')
+    await page.focus('#supply')
+    await page.keyboard.type('INPUT 230V')
+    await page.waitForURL(/supply=INPUT/)
+    await page.goto(`${server.origin}/fuse`)
+    await page.goBack()
+    expect(await page.inputValue('#supply')).toBe('INPUT 230V')
+    expect(await page.locator('header nav').isVisible()).toBe(true)
+    expect(await page.locator('#result').isVisible()).toBe(true)
+    expect(faults).toEqual([])
+    await close()
+  })
+
   it('by keyboard alone: skip link, an example, its result, its working', async () => {
     const { page, faults, close } = await visit('/')
     await page.keyboard.press('Tab')
