@@ -23,6 +23,7 @@ import { leadDropRoutes } from './web/routes/leadDrop.js'
 import { mainsRoutes } from './web/routes/mains.js'
 import { matchingApiRoutes } from './web/routes/matchingApi.js'
 import { openApiRoutes } from './web/routes/openapi.js'
+import { photoRoutes } from './web/routes/photos.js'
 import { seriesLampRoutes } from './web/routes/seriesLamp.js'
 import { shelfApiRoutes } from './web/routes/shelfApi.js'
 import { sameOrigin } from './web/sameOrigin.js'
@@ -69,6 +70,7 @@ export function createApp(context: Context): Express {
   app.use(firstPowerPageRoutes())
   app.use(shelfApiRoutes(context))
   app.use(jobsApiRoutes(context))
+  app.use(photoRoutes(context))
   app.use(matchingApiRoutes({ matching: shelfMatching(context.store), matrix: shelfMatrix(context.store) }))
   app.use(checklistRoutes(context))
   app.use(openApiRoutes())
