@@ -1,3 +1,5 @@
+import { plateLimits } from '../reference/plateLimits.js'
+import type { PlateMeaning } from '../reference/plateWords.js'
 import { isDigit, isIdeograph, isLetter, isSpace } from './characters.js'
 import type { Folded } from './fold.js'
 import { type Lexicon, lexicon, lookAlikeShape } from './lexicon.js'
@@ -25,12 +27,22 @@ export function lex(folded: Folded): Token[] {
   return new Lexer(folded, lexicon()).run()
 }
 
+interface FoundUnit {
+  end: number
+  unit: NonNullable<NumberToken['unit']>
+}
+
+/** Words for a quantity some of which are the name of its unit. */
+const unitNames: readonly PlateMeaning[] = ['voltage', 'current', 'power', 'frequency']
+
 class Lexer {
   readonly #text: string
   readonly #upper: string
   readonly #lexicon: Lexicon
   readonly #tokens: Token[] = []
   #at = 0
+  /** from a unit written before its figures, "VOLTS 115" */
+  #unitBefore: NumberToken['unit'] = null
 
   constructor(folded: Folded, words: Lexicon) {
     this.#text = folded.text
@@ -53,6 +65,7 @@ class Lexer {
     const open = (one: string): boolean => one === '' || one === '\n' || isSpace(one)
     this.#tokens.push({ ...token, spaceBefore: open(before), spaceAfter: open(after) } as Token)
     this.#at = token.end
+    if (token.type !== 'number' && token.type !== 'sign') this.#unitBefore = null
   }
 
   #step() {
@@ -73,11 +86,19 @@ class Lexer {
     if (isFigure(one) || isWorn(one) || (one === '.' && isDigit(this.#char(start + 1)))) {
       if (this.#lookAlikeWord(start) || this.#number(start)) return
     }
+    if (/^[xX]$/.test(one) && this.#standsBetweenNumbers(start))
+      return this.#push({ type: 'sign', start, end: start + 1, sign: '\u00D7' })
     if (isLetter(one) || isIdeograph(one) || isDigit(one)) {
       if (this.#fuse(start) || this.#word(start) || this.#lookAlikeWord(start)) return
       return this.#code(start)
     }
     this.#sign(start)
+  }
+
+  /** The x in "2 x 15V". */
+  #standsBetweenNumbers(index: number): boolean {
+    const last = this.#tokens.at(-1)
+    return last?.type === 'number' && isSpace(this.#char(index + 1)) && isDigit(this.#char(index + 2))
   }
 
   /** 回 and its like are symbols only where they stand alone: inside a text they are words. */
@@ -103,15 +124,31 @@ class Lexer {
     const found = this.#lexicon.words.longest(this.#upper, start, (end) => this.#endsWord(end))
     if (!found) return false
     let end = found.end
-    if (isDigit(this.#char(end)) && !isIdeograph(this.#char(end - 1)) && !this.#numberWithUnit(end)) return false
+    if (
+      isDigit(this.#char(end)) &&
+      !(found.value.section && this.#isOrdinal(end)) &&
+      !isIdeograph(this.#char(end - 1)) &&
+      !this.#numberWithUnit(end)
+    )
+      return false
     if (this.#char(end) === '-' && isDigit(this.#char(end + 1)) && isLetter(this.#char(end - 1))) {
       // "DC-0950" is a type number, "DC-9V" is not
       if (!this.#numberWithUnit(end + 1)) return false
     }
     while (end > start && isSpace(this.#char(end - 1))) end -= 1
-    if (this.#char(end) === '.') end += 1
+    const named = this.#lexicon.units.longest(this.#upper, start, (index) => index === end)
+    if (found.value.section && this.#isOrdinal(end)) end += 1
+    else if (this.#char(end) === '.') end += 1
     this.#push({ type: 'word', start, end, meaning: found.value.meaning, weak: found.value.weak })
+    if (named && unitNames.includes(found.value.meaning))
+      this.#unitBefore = { dimension: named.value.dimension, scale: named.value.scale, kind: named.value.kind }
     return true
+  }
+
+  /** "OUTPUT1", "OUT2:": a lone figure joined to the word for a side. */
+  #isOrdinal(index: number): boolean {
+    const next = this.#char(index + 1)
+    return isDigit(this.#char(index)) && (next === '' || next === ':' || next === '\n' || next === ')' || isSpace(next))
   }
 
   /** "0UTPUT", "lNPUT", "PR1": a section word in which letters and figures were confused. */
@@ -255,7 +292,14 @@ class Lexer {
     return { end, digits: worn ? null : digits, lookAlike }
   }
 
-  #unit(from: number): { end: number; unit: NonNullable<NumberToken['unit']> } | null {
+  /** The unit after figures, unless it is the name that belongs to the next ones: "VOLTS 115 AMPS 2". */
+  #ownUnit(from: number): FoundUnit | null {
+    const unit = this.#unit(from)
+    const spelled = unit !== null && isSpace(this.#char(from)) && unit.end - from > 2
+    return this.#unitBefore !== null && spelled ? null : unit
+  }
+
+  #unit(from: number): FoundUnit | null {
     let start = from
     while (start - from < 3 && isSpace(this.#char(start))) start += 1
     // the sign of the kind of current may stand before the letter: "9~V"
@@ -273,17 +317,41 @@ class Lexer {
     if (!found) return null
     const { dimension, scale } = found.value
     if (kind !== null && (dimension !== 'V' || found.value.kind !== null)) return null
-    // "5 a 12 V": a small a between spaces is a word
-    if (start > from && found.end === start + 1 && this.#char(start) === 'a' && isSpace(this.#char(found.end))) {
-      if (this.#nextIsFigure(found.end)) return null
+    // "100 a 240 V": the word for "to" in several languages
+    if (
+      found.end === start + 1 &&
+      start > from &&
+      this.#upper.charAt(start) === 'A' &&
+      isSpace(this.#char(found.end))
+    ) {
+      if (this.#isUpperBound(from, found.end)) return null
     }
     return { end: found.end, unit: { dimension, scale, kind: found.value.kind ?? kind } }
   }
 
-  #nextIsFigure(index: number): boolean {
-    let next = index
-    while (next - index < 3 && isSpace(this.#char(next))) next += 1
-    return isDigit(this.#char(next))
+  /** Whether mains volts stand before and, larger, after an "a": then it joins the ends of a range. */
+  #isUpperBound(numberEnd: number, from: number): boolean {
+    let start = numberEnd
+    while (isDigit(this.#char(start - 1)) && numberEnd - start < longestNumber) start -= 1
+    let next = from
+    while (next - from < 3 && isSpace(this.#char(next))) next += 1
+    const low = Number(this.#text.slice(start, numberEnd))
+    const high = Number(this.#figures(next)?.digits ?? 0)
+    return low >= plateLimits.leastMainsV.value * 0.9 && high > low
+  }
+
+  /** "12V1A" is two quantities, "12V12A7B" a code: what is joined on must be quantities to its end. */
+  #joinedQuantities(from: number): boolean {
+    let end = from
+    for (let steps = 0; steps < 6; steps += 1) {
+      if (!isDigit(this.#char(end))) return true
+      const figures = this.#figures(end)
+      if (!figures) return false
+      const unit = this.#unit(figures.end)
+      if (!unit) return '-~/'.includes(this.#char(figures.end) || 'x')
+      end = unit.end
+    }
+    return false
   }
 
   #number(start: number): boolean {
@@ -304,7 +372,7 @@ class Lexer {
     let { end, digits } = figures
     const grouped = this.#spacedThousand(start, end, digits)
     if (grouped) ({ end, digits } = grouped)
-    const unit = this.#unit(end)
+    const unit = this.#ownUnit(end)
     const next = this.#char(end)
     if (!unit && isLetter(next)) {
       // "2x12V" and "5.5x2.1": times; any other letter makes it a code
@@ -316,6 +384,10 @@ class Lexer {
         return true
       }
     }
+    if (unit && !this.#joinedQuantities(unit.end)) {
+      this.#code(start)
+      return true
+    }
     if (figures.lookAlike && !unit && !this.#leadsToUnit(end)) return false
     this.#push({
       type: 'number',
@@ -323,7 +395,7 @@ class Lexer {
       end: unit?.end ?? end,
       digits,
       lookAlike: figures.lookAlike,
-      unit: unit?.unit ?? null,
+      unit: unit?.unit ?? this.#unitBefore,
     })
     if (!unit && /[xX]/.test(next)) this.#push({ type: 'sign', start: end, end: end + 1, sign: '\u00D7' })
     return true

@@ -6,6 +6,8 @@ import { WordTree } from './wordTree.js'
 export interface LexiconWord {
   meaning: PlateMeaning
   weak: boolean
+  /** names a side: input, output and their like */
+  section: boolean
 }
 
 /** The tables in the form the lexer searches. */
@@ -35,7 +37,7 @@ function build(): Lexicon {
     for (const word of row.words) {
       const key = foldWord(word).replace(/\.$/, '')
       const weak = row.meaning === 'mains' || (sections.includes(row.meaning) && key.length <= longestEverydayWord)
-      const entry = { meaning: row.meaning, weak }
+      const entry = { meaning: row.meaning, weak, section: sections.includes(row.meaning) }
       words.add(word, entry)
       if (sections.includes(row.meaning) && row.meaning !== 'mains' && key.length >= shortestLookAlike) {
         if (/^[A-Z]+$/.test(key)) lookAlikes.set(lookAlikeShape(key), entry)

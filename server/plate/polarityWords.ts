@@ -57,7 +57,7 @@ function partAt(tokens: readonly Token[], at: number): Part | null {
   if (token.sign !== '+' && token.sign !== '-') return null
   const next = tokens[at + 1]
   // a sign of a voltage, a bullet, or the hyphen in "centre-positive"
-  if (next?.type === 'number') return null
+  if (next?.type === 'number' && !token.spaceAfter) return null
   if (token.sign === '-') {
     const before = tokens[at - 1]
     const afterPlace = before?.type === 'word' && (before.meaning === 'centre' || before.meaning === 'outer')
@@ -67,6 +67,7 @@ function partAt(tokens: readonly Token[], at: number): Part | null {
     const ends =
       !next ||
       next.type === 'line' ||
+      next.type === 'number' ||
       (next.type === 'sign' && ',;)/'.includes(next.sign)) ||
       (next.type === 'word' && (next.meaning === 'outer' || next.meaning === 'centre'))
     if (nextPole || nextSign || !ends || !(afterPlace || beforeEqual)) return null

@@ -404,7 +404,8 @@ class Reader {
     const high = Number(next.digits)
     if (!last.unit) {
       // "3~ 400V": the number of phases
-      if (before.length > 1 && !before.every(({ digits }) => Number(digits) < plateLimits.leastMainsV.value)) return false
+      if (before.length > 1 && !before.every(({ digits }) => Number(digits) < plateLimits.leastMainsV.value))
+        return false
       if (before.length === 1 && /^[13]$/.test(last.digits ?? '') && high >= plateLimits.leastMainsV.value) return false
       const allCycles = before.every(({ digits }) => cycles.has(Number(digits)))
       if (!allCycles || ahead === 'Hz') return true

@@ -30,7 +30,26 @@ interface Segment {
 
 /** Puts the statements of a plate under input, output or neither, and the figures to their voltages. */
 export function readSides(list: readonly Statement[], tokens: Token[]): Group[] {
+  tildes(list, tokens)
   return segments(list, tokens).flatMap((segment) => groups(segment, tokens))
+}
+
+/**
+ * "~220V … ~12V": a tilde before mains volts is the sign for a.c.; before low volts it may be "about", unless the plate has
+ * the one before its mains volts, too.
+ */
+function tildes(list: readonly Statement[], tokens: Token[]): void {
+  const before = list.filter(
+    (statement): statement is QuantityStatement =>
+      statement.type === 'quantity' && statement.quantity.dimension === 'V' && statement.quantity.tildeBefore,
+  )
+  const isMains = ({ quantity }: QuantityStatement): boolean =>
+    quantity.elements.some(({ value }) => value >= plateLimits.leastMainsV.value)
+  if (!before.some(isMains)) return
+  for (const statement of before) {
+    statement.prefix = both(statement.prefix, 'ac')
+    tokens[statement.quantity.first - 1]!.role = 'kind'
+  }
 }
 
 /** "120V INPUT / 12V OUTPUT": every word follows its figures and none comes before. */
@@ -78,7 +97,7 @@ function segments(list: readonly Statement[], tokens: Token[]): Segment[] {
         current = open(clash ? 'none' : statement.section, statement.line, statement.secondary)
         // "AC INPUT", "DC OUT"
         const before = list[index - 1]
-        if (before?.type === 'kind' && tokens[before.token]!.role === undefined) {
+        if (before?.type === 'kind' && before.line === statement.line && tokens[before.token]!.role === undefined) {
           current.kind = before.kind
           tokens[before.token]!.role = 'kind'
         }

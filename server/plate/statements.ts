@@ -49,7 +49,10 @@ const sectionOf: Partial<Record<PlateMeaning, Section>> = {
 
 /** Words that only say what kind of figure follows. */
 const labels: readonly PlateMeaning[] = ['voltage', 'current', 'frequency', 'rating', 'continuous', 'about', 'polarity']
+const highest = ({ elements }: Quantity): number => Math.max(...elements.map(({ value }) => value))
+
 const kinds: readonly PlateMeaning[] = ['ac', 'dc', 'either kind']
+const polarities: readonly PlateMeaning[] = ['centre', 'outer', 'plus', 'minus', 'centre positive', 'centre negative']
 /** How far a short section word may stand from its quantity, in tokens. */
 const weakReach = 8
 /** How far the figures of a fuse may stand from the word for it, in tokens. */
@@ -143,10 +146,10 @@ class StatementReader {
   #isPrefixEquals(at: number): boolean {
     const token = this.tokens[at]!
     const before = this.tokens[at - 1]
-    const joined = token.spaceBefore && !token.spaceAfter
-    return (
-      joined && (before === undefined || before.type === 'number' || before.type === 'line' || before.type === 'sign')
-    )
+    if (!token.spaceBefore || token.spaceAfter) return false
+    // "Вход ~220В, Выход =12В": the plate sets both signs before their figures
+    if (before?.type === 'word') return this.#list.some((one) => one.type === 'quantity' && one.quantity.tildeBefore)
+    return before === undefined || before.type === 'number' || before.type === 'line' || before.type === 'sign'
   }
 
   /** A tilde after amperes, or in brackets, says the kind of what was printed before. */
@@ -177,24 +180,25 @@ class StatementReader {
       this.#list.push({ type: 'consumption', token: at, line })
     } else if (token.meaning === 'fuse') {
       const end = this.#fuseRegion(at + 1)
-      if (end) return this.#fuse(at, end[0], end)
-      const before = this.tokens[at - 1]
-      // "2A FUSE"
       const last = this.#list.at(-1)
-      if (
-        before?.type === 'number' &&
-        last?.type === 'quantity' &&
-        last.quantity.last === at &&
-        last.quantity.dimension === 'A'
-      ) {
+      const joined = last?.type === 'quantity' && last.quantity.last === at && last.quantity.dimension === 'A'
+      // "2A FUSE", "13A FUSE, FIT 3A"; in "2A FUSE: T3A" the first is no fuse's
+      if (joined && (!end || this.#wordBetween(at + 1, end[0]))) {
         this.#list.pop()
         this.#fuses.push([last.quantity.first, at])
         token.role = 'fuse'
-      } else this.#list.push({ type: 'other', token: at, line })
+        this.#at = at + 1
+        if (end) this.#fuse(at, end[0], end)
+        return
+      }
+      if (end) return this.#fuse(at, end[0], end)
+      this.#list.push({ type: 'other', token: at, line })
     } else if (token.meaning === 'identity') return this.#identity(at)
     else if (token.meaning === 'only for' && this.of === 'supply') return this.#shielded(at)
-    else if (token.meaning === 'elsewhere') return this.#shielded(at)
-    else if (token.meaning === 'peak' || token.meaning === 'no load' || token.meaning === 'test')
+    else if (token.meaning === 'elsewhere') {
+      this.#withdraw(at)
+      return this.#shielded(at)
+    } else if (token.meaning === 'peak' || token.meaning === 'no load' || token.meaning === 'test')
       this.#list.push({ type: 'qualifier', meaning: token.meaning, token: at, line })
     else if (token.meaning === 'max' || token.meaning === 'total' || token.meaning === 'power') {
       token.role = token.meaning === 'total' ? undefined : 'label'
@@ -239,12 +243,18 @@ class StatementReader {
   #closesQuantity(at: number): boolean {
     const last = this.#list.at(-1)
     const next = this.tokens[at + 1]
-    const ends = !next || next.type === 'line' || (next.type === 'sign' && '/,;|)'.includes(next.sign))
+    const polarity =
+      next?.type === 'drawing' ||
+      (next?.type === 'word' && (next.meaning === 'polarity' || polarities.includes(next.meaning)))
+    const ends = polarity || !next || next.type === 'line' || (next.type === 'sign' && '/,;|)'.includes(next.sign))
     return last?.type === 'quantity' && last.quantity.last === at && ends
   }
 
   #quantity(quantity: Quantity) {
-    const released = this.#releasesKind(quantity)
+    this.#releaseKind(quantity)
+    const last = this.#list.at(-1)
+    // that tilde is the sign of the voltage before
+    if (last?.type === 'quantity' && last.quantity.last === quantity.first) quantity.tildeBefore = false
     this.#list.push({
       type: 'quantity',
       quantity,
@@ -256,23 +266,21 @@ class StatementReader {
       total: false,
     })
     this.#at = quantity.last
-    if (released) this.#at -= 1
   }
 
   /** "INPUT 120V DC OUTPUT 9V": the word before a section is that section's where it does not suit the voltage before. */
-  #releasesKind(quantity: Quantity): boolean {
+  #releaseKind(quantity: Quantity): void {
     const closing = this.tokens[quantity.last - 1]
     const next = this.tokens[quantity.last]
-    if (quantity.dimension !== 'V' || closing?.type !== 'word' || next?.type !== 'word') return false
+    if (quantity.dimension !== 'V' || closing?.type !== 'word' || next?.type !== 'word') return
     const section = sectionOf[next.meaning]
-    if (!section || !this.#leadsToQuantity(quantity.last + 1, false)) return false
+    if (!section || !this.#leadsToQuantity(quantity.last + 1, false)) return
     const top = Math.max(...quantity.elements.map(({ value }) => value))
     const mains = top >= plateLimits.leastMainsV.value
     const suits = mains ? quantity.kind !== 'dc' : !(quantity.kind === 'ac' && section === 'input')
-    if (suits) return false
+    if (suits) return
     quantity.kind = null
     quantity.last -= 1
-    return true
   }
 
   /** A model, serial or patent number, a date: the word and the run after it say nothing of quantities. */
@@ -323,6 +331,25 @@ class StatementReader {
     this.#at = last
   }
 
+  #wordBetween(from: number, to: number): boolean {
+    return this.tokens.slice(from, to).some(({ type }) => type === 'text' || type === 'word')
+  }
+
+  /** "12V BATTERY", "12V 7Ah BATTERY": low volts that directly precede the other thing are its own. */
+  #withdraw(at: number) {
+    let next = at
+    for (let back = this.#list.length - 1; back >= 0 && at - next < fuseReach; back -= 1) {
+      const statement = this.#list[back]!
+      if (statement.type !== 'quantity' || statement.quantity.last !== next) return
+      next = statement.quantity.first
+      if (statement.quantity.dimension === 'other') continue
+      const named = this.#list[back - 1]?.type === 'section'
+      if (statement.quantity.dimension === 'V' && !named && highest(statement.quantity) < plateLimits.leastMainsV.value)
+        this.#list.splice(back)
+      return
+    }
+  }
+
   /** The tokens of a fuse marking from here on: amperes, volts, letters of characteristic and breaking capacity. */
   #fuseRegion(from: number): [number, number] | null {
     let first = from
@@ -351,7 +378,7 @@ class StatementReader {
     if (token.type === 'fuse') return true
     if (token.type === 'number') return token.unit ? token.unit.dimension === 'A' || token.unit.dimension === 'V' : true
     if (token.type === 'text') return token.end - token.start <= 2
-    return token.type === 'sign' && '/-,x×&~'.includes(token.sign)
+    return token.type === 'sign' && '/-,:()×&~'.includes(token.sign)
   }
 
   /** Ties words such as "peak", "no load" and "max." to the quantity they speak of. */
@@ -383,8 +410,10 @@ class StatementReader {
         other.excluded = statement.meaning as Exclusion
       }
       if (fits(before)) {
-        exclude(before)
-        if (fits(after)) exclude(after)
+        // "2A SURGE 4A", "4A PEAK 2A": the larger of two currents is the peak
+        const [one, other] = fits(after) ? [highest(before.quantity), highest(after.quantity)] : [1, 0]
+        if (statement.meaning !== 'peak' || one >= other) exclude(before)
+        if (fits(after) && (statement.meaning !== 'peak' || other >= one)) exclude(after)
         return
       }
       const next = this.#following(index)

@@ -521,7 +521,7 @@ export const plateWords: readonly PlateWords[] = [
   words('ko', 'indoor', '실내용', trade),
   words('ko', 'rating', '정격', trade),
   // further forms
-  words('en', 'input', 'POWER IN; POWER INPUT; AC IN; DC IN; INPUTS', trade),
+  words('en', 'input', 'POWER IN; POWER INPUT; INPUTS', trade),
   words('en', 'output', 'OUTPUTS; DELIVERS', trade),
   words('en', 'rating', 'RATINGS; NOMINAL; NOM; ELECTRICAL RATING', trade),
   words('en', 'continuous', 'CONTINUOUS; CONT; CONTINUOUSLY', trade),
@@ -531,9 +531,12 @@ export const plateWords: readonly PlateWords[] = [
   words('en', 'to', 'TO; THRU; THROUGH', trade),
   words('en', 'or', 'OR; AND', trade),
   words('en', 'about', 'APPROX; ABOUT; CIRCA; CA.; TYPICAL', trade),
-  words('en', 'voltage', 'VOLTS', trade),
-  words('en', 'current', 'AMPS; AMPERES; LOAD', trade),
-  words('en', 'power', 'WATTS; WATTAGE', trade),
+  words('en', 'voltage', 'VOLTS; VOLT', trade),
+  words('en', 'frequency', 'CYCLES; HERTZ; HZ', trade),
+  words('en', 'input', 'VIN; UIN; V IN; U IN', trade),
+  words('en', 'output', 'VOUT; UOUT; V OUT; U OUT', trade),
+  words('en', 'current', 'AMPS; AMPERES; AMP; AMPERE; LOAD', trade),
+  words('en', 'power', 'WATTS; WATT; WATTAGE', trade),
   words('en', 'consumption', 'POWER CONSUMPTION; INPUT POWER', trade),
   words('en', 'max', 'MAXIMUM', trade),
   words(
@@ -691,6 +694,7 @@ export const plateWords: readonly PlateWords[] = [
   words('de', 'output', 'AUSGANGSSTROM; AUSGANGSLEISTUNG; SEKUNDÄRSPANNUNG', trade),
   words('de', 'consumption', 'AUFNAHME; STROMAUFNAHME; VERBRAUCH; LEISTUNGSBEDARF', trade),
   words('de', 'power', 'NENNLEISTUNG', trade),
+  words('es', 'to', 'A', trade),
   words('de', 'to', 'BIS', trade),
   words('de', 'or', 'ODER', trade),
   words('de', 'either kind', 'ALLSTROM', trade),
@@ -768,6 +772,8 @@ export const plateWords: readonly PlateWords[] = [
   words('es', 'elsewhere', 'BATERÍA; PILAS', trade),
   words('it', 'elsewhere', 'BATTERIA', trade),
   words('ja', 'elsewhere', '電池; 乾電池; 温度ヒューズ', trade),
+  words('en', 'elsewhere', 'CELL; CELLS; CABLE; AWG', trade),
+  words('en', 'only for', 'REPLACES; EQUIVALENT TO; FOR CHARGING; TO CHARGE; CHARGES', trade),
   words('zh', 'elsewhere', '电池', trade),
   words(
     'en',
@@ -799,8 +805,8 @@ export const plateWords: readonly PlateWords[] = [
 /** Unit forms, longest first is not needed. The same line serves every language that writes the form. */
 export const plateUnits: readonly PlateUnit[] = [
   unit('V', 1, null, 'V; VOLT; VOLTS; В; ВОЛЬТ; ボルト; VOLTIOS; VRMS; VEFF'),
-  unit('V', 1, 'ac', 'VAC; V.A.C.; VA.C.; VOLTS AC; VCA; V.C.A.; VWS'),
-  unit('V', 1, 'dc', 'VDC; V.D.C.; VD.C.; VOLTS DC; VCC; V.C.C.; VCD; VGS'),
+  unit('V', 1, 'ac', 'VAC; V.A.C.; VA.C.; VOLTS AC; VCA; V.C.A.; VWS; V WS'),
+  unit('V', 1, 'dc', 'VDC; V.D.C.; VD.C.; VOLTS DC; VCC; V.C.C.; VCD; VGS; V GS'),
   unit('V', 1000, null, 'KV; КВ'),
   unit('A', 1, null, 'A; AMP; AMPS; AMP.; AMPERE; AMPERES; А; АМПЕР; アンペア'),
   unit('A', 1e-3, null, 'MA; M A; МА; МA; MА; MAMP; MILLIAMPS; MILLIAMPERES; ミリアンペア'),

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readFuseMarking, splitPrescription } from '../../server/plate/fuseMarking.js'
 
@@ -819,6 +820,60 @@ describe('several prescriptions printed together', () => {
   it('are not looked for in a single one', () => {
     expect(splitPrescription('T4A/250V x2')).toEqual([])
     expect(splitPrescription('T 2 A / 250 V')).toEqual([])
+  })
+})
+
+describe('a marking put together at random', () => {
+  const speed = fc.constantFrom('FF', 'F', 'M', 'T', 'TT')
+  const rated = fc.constantFrom(0.032, 0.1, 0.315, 0.5, 0.8, 1, 1.25, 2, 3.15, 6.3, 10)
+  const breaks = fc.constantFrom('', 'L', 'E', 'H')
+  const rating = (ratedA: number, milli: boolean, comma: boolean, gap: string) => {
+    const text = milli && ratedA < 1 ? `${Math.round(ratedA * 1000)}${gap}mA` : `${ratedA}${gap}A`
+    return comma ? text.replace('.', ',') : text
+  }
+
+  it('is read whatever the order, the spacing and the decimal sign', () => {
+    fc.assert(
+      fc.property(
+        speed,
+        rated,
+        breaks,
+        fc.boolean(),
+        fc.boolean(),
+        fc.constantFrom('', ' '),
+        fc.nat(3),
+        (letter, ratedA, capacity, milli, comma, gap, order) => {
+          const value = rating(ratedA, milli, comma, gap)
+          const text = [
+            `${letter}${gap}${value}${gap}${capacity}${gap}250${gap}V`,
+            `250V ${letter}${gap}${value} ${capacity}`,
+            `${value} ${letter} ${capacity} 250 V`,
+            `${letter} ${value}/250V ${capacity}`,
+          ][order]
+          expect(readFuseMarking(text ?? '')).toMatchObject({
+            characteristic: letter,
+            ratedA,
+            breaking: capacity || null,
+            ratedV: 250,
+            scheme: 'IEC',
+            unread: [],
+          })
+        },
+      ),
+      { numRuns: 1000 },
+    )
+  })
+
+  it('never fails on any text, and never reads a rating out of nothing', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme', maxLength: 60 }), (text) => {
+        const { ratedA } = readFuseMarking(text)
+        if (!/[\p{N}]/u.test(text))
+          expect(ratedA === null || /black|brown|red|orange|yellow|green|blue|violet|grey|white/i.test(text)).toBe(true)
+        splitPrescription(text)
+      }),
+      { numRuns: 1000 },
+    )
   })
 })
 
