@@ -254,17 +254,40 @@ export function switchOn(circuit: SwitchOn): SwitchOnRun {
         halfFade = k === 0 ? 1 : Math.exp(-h / (2 * tau))
         endFade = halfFade * halfFade
       }
-      const middleV = a + (b * h) / 2 + k * halfFade
       const endV = a + b * h + k * endFade
+      // over a step longer than half of τ the fading part is integrated exactly; over a shorter one Simpson's rule is
+      // as good, and the exact terms would cancel
+      const stiff = h > tau / 2
+      const fading = stiff ? tau * (1 - endFade) : 0
+      const fadingTime = stiff ? tau * (fading - h * endFade) : 0
+      const fadingSquare = stiff ? (tau / 2) * (1 - endFade * endFade) : 0
+      const middleV = a + (b * h) / 2 + k * halfFade
+      const voltSeconds = stiff ? a * h + (b * h * h) / 2 + k * fading : (h / 6) * (bulkV + 4 * middleV + endV)
+      const squareVoltSeconds = stiff
+        ? a * a * h +
+          a * b * h * h +
+          (b * b * h ** 3) / 3 +
+          2 * k * (a * fading + b * fadingTime) +
+          k * k * fadingSquare
+        : (h / 6) * (bulkV * bulkV + 4 * middleV * middleV + endV * endV)
       if (conducting) {
         const middleA = Math.max(0, flatA + (rampA * h) / 2 - fadeA * halfFade)
         const endA = Math.max(0, flatA + rampA * h - fadeA * endFade)
         const firstA = Math.max(0, flatA - fadeA)
-        // Simpson: the current is smooth over a step, because the step is short against τ while it fades
-        const charge = (h / 6) * (firstA + 4 * middleA + endA)
-        const square = (h / 6) * (firstA * firstA + 4 * middleA * middleA + endA * endA)
         const middleSourceV = sourceV + (slope * h) / 2
-        energy.sourceJ += (h / 6) * (sourceV * firstA + 4 * middleSourceV * middleA + (sourceV + slope * h) * endA)
+        const charge = stiff
+          ? flatA * h + (rampA * h * h) / 2 - fadeA * fading
+          : (h / 6) * (firstA + 4 * middleA + endA)
+        const square = stiff
+          ? flatA * flatA * h +
+            flatA * rampA * h * h +
+            (rampA * rampA * h ** 3) / 3 -
+            2 * fadeA * (flatA * fading + rampA * fadingTime) +
+            fadeA * fadeA * fadingSquare
+          : (h / 6) * (firstA * firstA + 4 * middleA * middleA + endA * endA)
+        energy.sourceJ += stiff
+          ? sourceV * charge + slope * ((flatA * h * h) / 2 + (rampA * h ** 3) / 3 - fadeA * fadingTime)
+          : (h / 6) * (sourceV * firstA + 4 * middleSourceV * middleA + (sourceV + slope * h) * endA)
         energy.bridgeJ += 2 * (dropV * charge + dropOhm * square)
         series.pass(square, h, energy)
         i2t += square
@@ -275,12 +298,11 @@ export function switchOn(circuit: SwitchOn): SwitchOnRun {
         series.pass(0, h, energy)
         current = 0
       }
-      const meanV = (bulkV + 4 * middleV + endV) / 6
-      energy.loadJ += loadA * meanV * h + loadS * (h / 6) * (bulkV * bulkV + 4 * middleV * middleV + endV * endV)
+      energy.loadJ += loadA * voltSeconds + loadS * squareVoltSeconds
       if (time >= windowFromS - 1e-12) {
         end.seconds += h
         end.kelvinS += series.hottestK() * h
-        end.voltS += meanV * h
+        end.voltS += voltSeconds
         end.lowV = Math.min(end.lowV, endV)
         end.highV = Math.max(end.highV, endV)
       }
@@ -304,6 +326,14 @@ export function switchOn(circuit: SwitchOn): SwitchOnRun {
       halfCycleSum = 0
     }
     sampler.step(step, time, hottest, bulkV, gridI2t, time - gridStartS)
+  }
+  if (conducting) {
+    tangent(current)
+    const lastA = (nextV - 2 * dropV - bulkV) / (series.ohm + 2 * dropOhm)
+    if (lastA > peakA) {
+      peakA = lastA
+      peakAtS = time
+    }
   }
   energy.capacitorJ = (bulkF * bulkV * bulkV) / 2
   energy.filamentJ = series.storedJ()
