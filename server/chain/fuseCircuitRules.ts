@@ -1,5 +1,6 @@
 import { gateTimes } from '../physics/fuseCurve.js'
 import { amperes, decimal, duration, percent, volts } from '../physics/quantity.js'
+import { bs1362LargestA } from '../reference/fuseRatings.js'
 import { bothPoles, currentLimited, likeWithLike } from '../reference/fuseSelection.js'
 import { caution, clear, unknown } from './finding.js'
 import { describe, type FuseLink, gatesOf, meltingRange } from './fuseLink.js'
@@ -24,6 +25,19 @@ export const operating: Rule = ({ demand, fitted, prescription, moved, request }
       ),
     ]
   }
+  if (request.position === 'plug' && minimumRatedA > bs1362LargestA.value)
+    return [
+      unknown(
+        'fuse',
+        `The load of ${amperes(currentA, 4, 'up')} is more than any plug fuse carries`,
+        rest(
+          'BS 1362 stops at 13 A; a larger load does not belong on such a plug.',
+          'Check the current or the watts on the plate. If they are right, a licensed electrician or other qualified person has to say how it may be connected.',
+          working,
+          [bs1362LargestA.source],
+        ),
+      ),
+    ]
   if (ruleA === null) return []
   const name = limitA === null ? 'fitted' : 'prescribed'
   if (currentA > ruleA)

@@ -3,15 +3,22 @@ import { amperes, decimal, volts } from '../physics/quantity.js'
 import { plugFuseSmall } from '../reference/fuseRatings.js'
 import { dualVoltage, likeWithLike } from '../reference/fuseSelection.js'
 import { caution, clear, type Finding, stop, unknown } from './finding.js'
-import type { Prescription } from './fuseLink.js'
 import { fitThis, makers, type Rule, rest } from './fuseSituation.js'
 
 /** Nothing prescribed, or not readable, or not for this mains. */
-export const prescribed: Rule = ({ request, prescription, moved, demand }) => {
-  if (prescription && prescription.link.ratedA !== null) {
-    if (!moved) return []
-    return formerVoltage(request.formerVoltageV ?? 0, request.circuit.voltageV, prescription)
-  }
+export const prescribed: Rule = (situation) => {
+  const { prescription, fitted, moved, request } = situation
+  const known = prescription !== null && prescription.link.ratedA !== null
+  const ratedA = known ? prescription.link.ratedA : fitted.ratedA
+  const former =
+    moved && request.formerVoltageV != null && ratedA !== null
+      ? [formerVoltage(request.formerVoltageV, request.circuit.voltageV, ratedA, known ? 'prescribed' : 'fitted')]
+      : []
+  return known ? former : [...former, ...notPrescribed(situation)]
+}
+
+/** What to say where nothing is prescribed, or what is printed cannot be read. */
+const notPrescribed: Rule = ({ request, prescription, demand }) => {
   const text = prescription?.text.slice(0, 60)
   if (request.position === 'plug' && !prescription && demand.required.currentA !== null)
     return [
@@ -42,8 +49,8 @@ export const prescribed: Rule = ({ request, prescription, moved, demand }) => {
   ]
 }
 
-function formerVoltage(formerV: number, nowV: number, { link }: Prescription): Finding[] {
-  const ratedA = link.ratedA ?? 0
+/** The link of another mains, worked out for this one and explained. */
+function formerVoltage(formerV: number, nowV: number, ratedA: number, which: 'prescribed' | 'fitted'): Finding {
   const scaledA = scaledRating(ratedA, formerV, nowV)
   const up = nowV > formerV
   const working = [
@@ -51,22 +58,20 @@ function formerVoltage(formerV: number, nowV: number, { link }: Prescription): F
     `${amperes(ratedA)} × ${volts(formerV)} / ${volts(nowV)} = ${amperes(scaledA, 3, 'down')}`,
   ]
   const fit = `Only a unit with a range or a selector position for ${volts(nowV)} can be used on it: look at its plate. A single-voltage unit is not made fit for another mains by a fuse. Then look for the rating its maker gives at ${volts(nowV)}.`
-  return [
-    unknown(
-      'fuse',
+  return unknown(
+    'fuse',
+    up
+      ? `The ${which} ${amperes(ratedA)} is for ${volts(formerV)}: at ${volts(nowV)} it is ${decimal(nowV / formerV, 3)} times too large`
+      : `The ${which} ${amperes(ratedA)} is for ${volts(formerV)}: at ${volts(nowV)} the same watts draw ${decimal(formerV / nowV, 3)} times the current`,
+    rest(
       up
-        ? `The prescribed ${amperes(ratedA)} is for ${volts(formerV)}: at ${volts(nowV)} it is ${decimal(nowV / formerV, 3)} times too large`
-        : `The prescribed ${amperes(ratedA)} is for ${volts(formerV)}: at ${volts(nowV)} the same watts draw ${decimal(formerV / nowV, 3)} times the current`,
-      rest(
-        up
-          ? 'At the higher voltage the unit draws less current, so the old link lets about that many times the overload pass before it opens.'
-          : 'The old link will open in normal use. A larger one is not permitted by this calculation: it is for the maker to say.',
-        fit,
-        working,
-        [dualVoltage, ...makers.sources],
-      ),
+        ? 'At the higher voltage the unit draws less current, so the old link lets about that many times the overload pass before it opens.'
+        : 'The old link will open in normal use. A larger one is not permitted by this calculation: it is for the maker to say.',
+      fit,
+      working,
+      [dualVoltage, ...makers.sources],
     ),
-  ]
+  )
 }
 
 /** Fitted against prescribed: rating. */

@@ -140,9 +140,16 @@ const seriesOf = (family: Family, powerW: number | null, sizeMm: string | null):
 
 /**
  * What the circuit asks of a link: operating current, least rating, inrush. The recommendation is the smallest preferred
- * rating that satisfies both, and is never above the prescription.
+ * rating that satisfies both, and is never above the prescription; without a current it is the prescription itself.
+ *
+ * @param moved  the prescription is for another mains: it limits, but recommends nothing
  */
-export function demandOf(request: FuseRequest, fitted: FuseLink, prescription: Prescription | null): Demand {
+export function demandOf(
+  request: FuseRequest,
+  fitted: FuseLink,
+  prescription: Prescription | null,
+  moved: boolean,
+): Demand {
   const { circuit } = request
   const { family, why } = familyOf(request, fitted, prescription)
   const { value: share, reason, sources } = continuousShare[family]
@@ -173,7 +180,7 @@ export function demandOf(request: FuseRequest, fitted: FuseLink, prescription: P
   const numericA = minimumRatedA === null ? null : (nextRating(minimumRatedA, series, survives) ?? null)
   const limitA = prescription?.link.ratedA ?? null
   const largestA = series[series.length - 1] ?? null
-  const wantedA = minimumRatedA === null ? limitA : (numericA ?? largestA)
+  const wantedA = minimumRatedA === null ? (moved ? null : limitA) : (numericA ?? largestA)
   const recommendedRatedA = wantedA === null || limitA === null ? wantedA : Math.min(wantedA, limitA)
   if (numericA !== null)
     working.push(

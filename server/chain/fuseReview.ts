@@ -35,7 +35,7 @@ function situationOf(request: FuseRequest): FuseSituation {
     prescription,
     moved,
     usable,
-    demand: demandOf(request, fitted, prescription),
+    demand: demandOf(request, fitted, prescription, moved),
   }
 }
 

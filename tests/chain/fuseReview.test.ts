@@ -117,6 +117,17 @@ describe('a unit from another mains', () => {
     },
   )
 
+  it('is worked out from the fitted link where nothing is prescribed', () => {
+    expect(titles({ marking: 'T2A 250V', formerVoltageV: 120 }, 'unknown').join()).toMatch(
+      /The fitted 2.A is for 120.V: at 230.V it is 1\.92 times too large/,
+    )
+  })
+
+  it('gets no recommendation from a rating for the other mains alone', () => {
+    const { required } = review({ prescribed: 'T2A 250V', formerVoltageV: 120, circuit: { voltageV: 230 } })
+    expect(required.recommendedRatedA).toBeNull()
+  })
+
   it('is no other mains within 10 %: 220, 230 and 240 V', () => {
     expect(review({ marking: 'T2AL250V', prescribed: 'T2AL250V', formerVoltageV: 220 }).outcome).toBe('keep')
   })
@@ -256,6 +267,12 @@ describe('a plug fuse', () => {
 
   it('to another standard is replaced', () => {
     expect(plug('T3.15AH250V', { powerW: 60 }).findings[0]?.title).toMatch(/plug made for BS 1362/)
+  })
+
+  it('does not carry more than 13 A', () => {
+    const answer = plug('13A BS1362', { powerW: 3500 })
+    expect(answer.outcome).toBe('find-out-first')
+    expect(answer.findings.map((one) => one.title).join()).toMatch(/more than any plug fuse carries/)
   })
 
   it('entered by hand as 15 A is refused as well', () => {
