@@ -3,8 +3,11 @@ import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situ
 import { mainsText } from '../chain/words.js'
 import { millimetres, quantity, volts } from '../physics/quantity.js'
 import type { Caution, FirstPowerPlan, FirstPowerStage, Step } from './firstPowerPlan.js'
+import { oldBatteries, storedCharge } from './stages/cautions.js'
 
 export interface ChecklistLine extends Step {
+  /** something is written down here, a reading or words */
+  writes: boolean
   /** the same limits where the reading is in volts */
   lowV?: number
   highV?: number
@@ -33,8 +36,8 @@ export interface ChecklistFacts {
 
 const qualified = 'a licensed electrician or other qualified person' as const
 
-const line = (key: string, text: string, rest: Partial<Step> = {}): ChecklistLine => {
-  const step: Step = {
+const line = (key: string, text: string, rest: Partial<ChecklistLine> = {}): ChecklistLine => {
+  const step: Step & { writes?: boolean } = {
     key,
     text,
     expect: null,
@@ -49,30 +52,15 @@ const line = (key: string, text: string, rest: Partial<Step> = {}): ChecklistLin
   return asLine(step)
 }
 
-/** Adds the limits under the names the JSON promises for volts. */
-function asLine(step: Step): ChecklistLine {
-  if (step.unit !== 'V') return step
+/** A step as a line; the limits also under the names the JSON promises for volts. */
+function asLine(step: Step & { writes?: boolean }): ChecklistLine {
+  const written = { ...step, writes: step.writes ?? step.unit !== null }
+  if (step.unit !== 'V') return written
   return {
-    ...step,
+    ...written,
     ...(step.low === null ? {} : { lowV: step.low }),
     ...(step.high === null ? {} : { highV: step.high }),
   }
-}
-
-const chemical: Caution = {
-  signal: 'CAUTION',
-  hazard: 'Old batteries and back-up cells have usually leaked.',
-  consequence: 'Their salts burn skin and eyes and eat circuit boards.',
-  avoid: 'Wear gloves and glasses; do not breathe or touch the dust.',
-  electric: false,
-}
-
-const stored: Caution = {
-  signal: 'WARNING',
-  hazard: 'Capacitors hold a charge after the plug is out.',
-  consequence: 'Touching one can give a shock, and a short can destroy what you want to keep.',
-  avoid: 'Unplug, wait, measure; discharge through a resistor, never with a screwdriver.',
-  electric: true,
 }
 
 const noLimit: Caution = {
@@ -102,6 +90,7 @@ function openPoints({ findings }: CheckResponse): ChecklistLine[] {
       })
     if (finding.outcome === 'unknown')
       return line(`before.unknown-${index}`, `Find out (${words(finding)}): ${finding.title}`, {
+        writes: true,
         expect,
         stopIf: 'it stays unknown',
         who: whoFor(finding),
@@ -161,6 +150,7 @@ function fuseLine({ supply }: ChecklistFacts): ChecklistLine[] {
   if (!fitted && !prescribed) return []
   return [
     line('before.fuse', 'Fuse-link, plug out: read the print on its cap and write it down.', {
+      writes: true,
       expect: prescribed ? `as prescribed: ${prescribed}` : `as entered: ${fitted}`,
       stopIf: 'a higher rating, another letter or a lower voltage than prescribed; or it has blown',
     }),
@@ -222,7 +212,7 @@ const lookLines: ChecklistLine[] = [
   line('look.batteries', 'Take out every battery and back-up cell of the machine; look at the places they sat in.', {
     expect: 'dry, no crust, no green or white on contacts and board',
     stopIf: 'anything has leaked: clean and mend before power',
-    caution: chemical,
+    caution: oldBatteries,
   }),
   line('look.cord', 'Look along the cord, the plug and both strain reliefs.', {
     expect: 'no cracks, no cuts, nothing sticky, no play',
@@ -236,7 +226,7 @@ const lookLines: ChecklistLine[] = [
     expect: 'below 34 V, then as near 0 V as can be',
     unit: 'V',
     stopIf: 'it does not fall',
-    caution: stored,
+    caution: storedCharge,
   }),
   line('look.inside', 'Look inside the machine: capacitors, board, connectors, moving parts, foam and belts.', {
     expect: 'no bulges, no crust, no burnt spot, moves by hand where it should',
@@ -245,22 +235,30 @@ const lookLines: ChecklistLine[] = [
 ]
 
 /** What to watch at first power, with room to write. */
-function watchLines(stage: string, { device }: ChecklistFacts): ChecklistLine[] {
-  const [rail, ...others] = device.rails
-  const demandA = rail && others.length === 0 ? rail.currentA : null
+function watchLines(stage: string, facts: ChecklistFacts): ChecklistLine[] {
   return [
-    line(`${stage}.lamps`, 'Lamps and displays of the machine: what lights, and when?'),
-    line(`${stage}.moves`, 'Fan, drive, motor: what starts, what tries and stops?'),
-    line(`${stage}.sounds`, 'Sounds: hum, tick, whine, silence?', { stopIf: 'arcing, crackling, or a hum that grows' }),
+    line(`${stage}.lamps`, 'Lamps and displays of the machine: what lights, and when?', { writes: true }),
+    line(`${stage}.moves`, 'Fan, drive, motor: what starts, what tries and stops?', { writes: true }),
+    line(`${stage}.sounds`, 'Sounds: hum, tick, whine, silence?', {
+      writes: true,
+      stopIf: 'arcing, crackling, or a hum that grows',
+    }),
     line(`${stage}.smells`, 'Smell and heat: warm dust, or burning?', {
+      writes: true,
       stopIf: 'anything smells burnt, smokes, or is too hot to keep a hand on',
     }),
-    line(`${stage}.drawn`, 'Current the machine draws, once it is steady.', {
-      expect: rail && demandA !== null ? `not above ${quantity(demandA, 'A')} at ${volts(rail.voltageV)}` : null,
-      unit: 'A',
-      high: demandA,
-    }),
+    drawnLine(stage, facts),
   ]
+}
+
+function drawnLine(stage: string, { device }: ChecklistFacts): ChecklistLine {
+  const [rail, ...others] = device.rails
+  const demandA = rail && others.length === 0 ? rail.currentA : null
+  return line(`${stage}.drawn`, 'Current the machine draws, once it is steady.', {
+    expect: rail && demandA !== null ? `not above ${quantity(demandA, 'A')} at ${volts(rail.voltageV)}` : null,
+    unit: 'A',
+    high: demandA,
+  })
 }
 
 const lampText = ({ ratedW, ratedV, count, arrangement }: FirstPowerPlan['lamps'][number]): string => {
@@ -275,23 +273,31 @@ const fuseAgain = (key: string, { supply }: ChecklistFacts): ChecklistLine[] =>
 
 /** The killer items that may have changed since they were read: lamp, fuse-link, polarity. */
 function killersAgain({ name }: FirstPowerStage, facts: ChecklistFacts): ChecklistLine[] {
-  const { lamps } = facts.plan
-  const lamp = name === 'supply-alone' ? lamps[0] : lamps.at(-1)
+  const lamp = facts.plan.lamps.at(-1)
   return [
-    line(`${name}.lamp-in`, `Lamp in the circuit: ${lamp ? lampText(lamp) : 'read its rating and write it down'}.`, {
-      expect: 'in the line conductor; earth straight through, never by way of the lamp',
-      stopIf: 'it is missing, loose, or another one',
-    }),
+    // the first stage behind the lamp has a line of its own for the circuit as a whole
+    ...(name === 'supply-alone'
+      ? []
+      : [
+          line(
+            `${name}.lamp-in`,
+            `Lamp in the circuit: ${lamp ? lampText(lamp) : 'read its rating and write it down'}.`,
+            {
+              expect: 'in the line conductor; earth straight through, never by way of the lamp',
+              stopIf: 'it is missing, loose, or another one',
+            },
+          ),
+        ]),
     ...fuseAgain(`${name}.fuse-again`, facts),
     ...(name === 'together' ? polarityLine('together.polarity-again', facts) : []),
   ]
 }
 
 const pauseReduced =
-  'Pause: before reduced-current power. Take your hands off, read all lines of this stage, and know where the switch is.'
+  'Pause: before reduced-current power. Hands off; read every line of this stage; know where the switch is.'
 
 const pauseFull =
-  'Pause: before full mains. Stop. Every line above is ticked and every reading is within its limits, or this stage waits.'
+  'Pause: before full mains. Every line above ticked and every reading within its limits, or this stage waits.'
 
 /** The bench supply needs no mains plug of the supply that is tested. */
 const onMains = ({ name }: FirstPowerStage): boolean => name !== 'bench-supply'
@@ -300,7 +306,8 @@ function planStages(facts: ChecklistFacts): ChecklistStage[] {
   return facts.plan.stages
     .filter(({ leftOut }) => leftOut === null)
     .flatMap((stage): ChecklistStage[] => {
-      const steps = stage.steps.map(asLine)
+      // batteries are out since the second stage, and nothing has put them back
+      const steps = stage.steps.filter(({ key }) => !key.endsWith('.batteries')).map(asLine)
       const split = steps.findIndex(({ lampOut }) => lampOut)
       const behindLamp = split < 0 ? steps : steps.slice(0, split)
       const direct = split < 0 ? [] : steps.slice(split)
@@ -342,7 +349,11 @@ function fullMains(facts: ChecklistFacts): ChecklistStage[] {
           expect: 'as behind the lamp, only brighter or quicker',
           stopIf: 'smoke, smell, arcing, or a protective device opens: unplug, and look for the fault',
         }),
-        ...watchLines('full', facts),
+        line('full.watch', 'Watch again: lamps, movement, sounds, smell. What is different from before?', {
+          writes: true,
+          stopIf: 'anything crackles, smells burnt or smokes',
+        }),
+        drawnLine('full', facts),
         line('full.warm', 'After 10 minutes: unplug, and feel the supply’s case with the back of your hand.', {
           expect: 'warm',
           stopIf: 'too hot to keep the hand there',
@@ -357,28 +368,32 @@ function fullMains(facts: ChecklistFacts): ChecklistStage[] {
  * again where they may have changed, a pause before the plug is touched, before reduced current and before full mains.
  */
 export function composeChecklist(facts: ChecklistFacts): Checklist {
-  const stages = allStages(facts)
-  return { verdict: facts.assessment.verdict, stages: stages.map(sayOnce) }
+  return { verdict: facts.assessment.verdict, stages: sayOnce(allStages(facts)) }
 }
 
-/** Within one stage a caution stands before the first step it concerns, not before each. */
-function sayOnce({ lines, ...stage }: ChecklistStage): ChecklistStage {
-  const said = new Set<string>()
-  return {
-    ...stage,
-    lines: lines.map((each) => {
+/**
+ * A caution stands before the first step it concerns. A DANGER is said again in each stage it belongs to; anything less is
+ * said once, because a reader stops reading what is said for the fifth time.
+ */
+function sayOnce(stages: ChecklistStage[]): ChecklistStage[] {
+  const saidBefore = new Set<string>()
+  return stages.map((stage) => {
+    const saidHere = new Set<string>()
+    const lines = stage.lines.map((each) => {
       if (!each.caution) return each
+      const said = each.caution.signal === 'DANGER' ? saidHere : saidBefore
       const again = said.has(each.caution.hazard)
       said.add(each.caution.hazard)
       return again ? { ...each, caution: null } : each
-    }),
-  }
+    })
+    return { ...stage, lines }
+  })
 }
 
 const allStages = (facts: ChecklistFacts): ChecklistStage[] => [
   {
     title: 'Before the plug is touched',
-    pause: 'Pause: before the plug is touched. Everything stays unplugged. Read all lines of this stage, then begin.',
+    pause: 'Pause: before the plug is touched. All stays unplugged; read every line of this stage first.',
     lines: beforeLines(facts),
   },
   { title: 'Look and take out', pause: null, lines: lookLines },
@@ -389,8 +404,8 @@ const allStages = (facts: ChecklistFacts): ChecklistStage[] => [
     pause: null,
     lines: [
       line('done.unplugged', 'Unplugged, cooled, batteries still out, parts in a labelled box.'),
-      line('done.stands', 'Where the job stands and what comes next:'),
-      line('done.signed', 'Done by, and date:'),
+      line('done.stands', 'Where the job stands, and what comes next:', { writes: true }),
+      line('done.signed', 'Done by, and date:', { writes: true }),
     ],
   },
 ]
