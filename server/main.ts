@@ -6,6 +6,7 @@ import { type Config, readConfig } from './config.js'
 import { validateReference } from './reference/validate.js'
 import { openStore } from './store/openStore.js'
 import { storageFault } from './store/storageFault.js'
+import { answerUnreadable, longestHeader } from './web/unreadable.js'
 
 function settings(): Config {
   try {
@@ -30,8 +31,8 @@ await store.ready().catch((error: unknown) => {
   console.error(`Lampline starts without its records: ${fault.message}\n${(fault.cause as Error).message}`)
 })
 
-// a check is held by its address, and htmx sends that address once more as a header
-const server = createServer({ maxHeaderSize: 131_072 }, createApp({ config, logger, store, now: Date.now }))
+const server = createServer({ maxHeaderSize: longestHeader }, createApp({ config, logger, store, now: Date.now }))
+server.on('clientError', answerUnreadable)
 server.on('error', (error) => {
   console.error(`Lampline cannot listen on http://${config.host}:${config.port}: ${error.message}`)
   process.exit(1)

@@ -8,6 +8,7 @@ import { type Browser, chromium } from 'playwright-core'
 import { createApp } from '../../server/app.js'
 import { readConfig } from '../../server/config.js'
 import { openStore } from '../../server/store/openStore.js'
+import { longestHeader } from '../../server/web/unreadable.js'
 
 const places = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome']
 
@@ -50,7 +51,7 @@ export async function run(): Promise<Running> {
   await store.ready()
   const config = readConfig({ DATA_DIR: dataDir, PORT: '0' })
   const app = createApp({ config, logger: pino({ level: 'silent' }), store, now: Date.now })
-  const server: Server = createServer({ maxHeaderSize: 131_072 }, app)
+  const server: Server = createServer({ maxHeaderSize: longestHeader }, app)
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
   const { port } = server.address() as AddressInfo
   return {
