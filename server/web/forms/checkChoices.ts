@@ -56,7 +56,29 @@ export const converterKinds: readonly Choice<'autotransformer' | 'isolating' | '
   { value: 'unknown', label: 'One is used, kind not known' },
 ]
 
-export const sockets: readonly Choice[] = socketLetters.map((letter) => ({ value: letter, label: `Type ${letter}` }))
+/** What a socket of each letter looks like from the front. */
+const socketShapes: Record<(typeof socketLetters)[number], string> = {
+  A: 'two flat slots',
+  B: 'two flat slots and a round earth hole',
+  C: 'two round holes, no earth',
+  D: 'three large round holes in a triangle',
+  E: 'two round holes, an earth pin standing out',
+  F: 'round recess, two earth clips at its rim',
+  G: 'three rectangular slots',
+  H: 'three holes in a V',
+  I: 'two slanted slots, a third upright',
+  J: 'three round holes close together, flat hexagon',
+  K: 'two round holes and a half-round earth hole',
+  L: 'three round holes in a row',
+  M: 'three very large round holes in a triangle',
+  N: 'three round holes, hexagonal recess',
+  O: 'three round holes, the earth one wider apart',
+}
+
+export const sockets: readonly Choice[] = socketLetters.map((letter) => ({
+  value: letter,
+  label: `${letter}: ${socketShapes[letter]}`,
+}))
 
 const captive: Choice = { value: 'captive', label: 'None: the cord is fixed on' }
 
