@@ -57,7 +57,7 @@ interface Draft {
   currents: Current[]
   breakingCurrentsA: { valueA: number; atV: number | null }[]
   voltagesV: number[]
-  letters: { value: Characteristic; raw: string; withBareNumber?: boolean }[]
+  letters: { value: Characteristic; raw: string; scheme: FuseScheme | null; withBareNumber?: boolean }[]
   breaking: BreakingLetter[]
   schemes: FuseScheme[]
   sizes: string[]
@@ -101,6 +101,7 @@ const tidy = (text: string): string =>
     .normalize('NFKC')
     .replace(/[\u2010-\u2015\u2212]/g, '-')
     .replace(/[×✕]/g, 'x')
+    .replace(/(?<=\d\s?)\*(?=\s?\d)/g, 'x')
     .replace(/(?<=\d)[oO]{1,3}(?=\d|\s?m?[AV])/g, (zeros) => '0'.repeat(zeros.length))
     .replace(/(?<=\d\s?)(?:мА|[АВ])(?!\p{L})/gu, (sign) => cyrillicUnits[sign] ?? sign)
 
@@ -150,7 +151,7 @@ const rules: readonly Rule[] = [
     pattern: sticky(String.raw`colou?r\s?band\s?4\s?:?\s?(${colour})\b`),
     read: ([, name], draft) => {
       const value = bandCharacteristics[name ?? '']
-      if (value) draft.letters.push({ value, raw: `band 4 ${name}` })
+      if (value) draft.letters.push({ value, raw: `band 4 ${name}`, scheme: null })
       return value !== undefined
     },
   },
@@ -165,8 +166,7 @@ const rules: readonly Rule[] = [
       if (first === undefined || second === undefined || exponent === undefined || !value) return false
       const ratedA = bandedRating(first, second, exponent)
       if (ratedA === null) return false
-      draft.letters.push({ value, raw })
-      draft.schemes.push('IEC')
+      draft.letters.push({ value, raw, scheme: 'IEC' })
       return addCurrent(draft, ratedA, raw)
     },
   },
@@ -193,12 +193,11 @@ const rules: readonly Rule[] = [
     read: ([, name], draft) => draft.sizes.push(sizeByName.get(name ?? '') ?? '') > 0,
   },
   {
-    pattern: sticky(String.raw`(${[...formBySymbol.keys()].join('|')})[\s\-]?(?=[\d.])`),
+    pattern: sticky(String.raw`(${[...formBySymbol.keys()].join('|')})(?:[\s\-]?(?=[\d.])|(?![a-z\d]))`),
     read: ([, symbol], draft, raw) => {
       const form = formBySymbol.get(symbol ?? '')
       if (!form) return false
-      draft.letters.push({ value: form.characteristic, raw })
-      draft.schemes.push(form.scheme)
+      draft.letters.push({ value: form.characteristic, raw, scheme: form.scheme })
       draft.sizes.push(form.sizeMm)
       if (form.breaking) draft.breaking.push(form.breaking)
       if (form.ratedV !== null) draft.voltagesV.push(form.ratedV)
@@ -237,8 +236,7 @@ const rules: readonly Rule[] = [
     read: ([, phrase], draft, raw) => {
       const word = speedByPhrase.get((phrase ?? '').replaceAll(/[\s-]/g, '')) ?? speedByPhrase.get(phrase ?? '')
       if (!word) return false
-      draft.letters.push({ value: word.characteristic, raw })
-      if (word.scheme) draft.schemes.push(word.scheme)
+      draft.letters.push({ value: word.characteristic, raw, scheme: word.scheme })
       return true
     },
   },
@@ -320,8 +318,7 @@ const rules: readonly Rule[] = [
     // T, F, TT … before or after the value
     pattern: sticky(String.raw`\(?(ff|tt|f|m|t)\)?(?=[\s/,;:)~\-]|[\d.]|[leh](?:[\s\d/,;)]|$)|$)`),
     read: ([, letter], draft, raw) => {
-      draft.letters.push({ value: (letter ?? '').toUpperCase() as Characteristic, raw })
-      draft.schemes.push('IEC')
+      draft.letters.push({ value: (letter ?? '').toUpperCase() as Characteristic, raw, scheme: 'IEC' })
       draft.expectsNumber = true
       return true
     },
@@ -375,9 +372,9 @@ function scan(printed: string): Draft {
       const match = bareValue.exec(text)
       const valueA = match ? bareReading(match[1] ?? '') : null
       if (match && valueA !== null) {
-        addCurrent(draft, valueA, printed.slice(at, at + match[0].length), { bare: true })
         const letter = draft.letters.at(-1)
         if (letter) letter.withBareNumber = true
+        addCurrent(draft, valueA, `${letter?.raw ?? ''}${printed.slice(at, at + match[0].length)}`, { bare: true })
         at += match[0].length
         continue
       }
@@ -434,7 +431,7 @@ const distinct = <T>(values: readonly T[]): T[] => [...new Set(values)]
 export function readFuseMarking(text: string): FuseMarking {
   const draft = scan(tidy(text))
   const { unread, notes } = draft
-  const schemes = distinct(draft.schemes)
+  const schemes = distinct([...draft.schemes, ...lettersThatCount(draft).flatMap((letter) => letter.scheme ?? [])])
 
   const breakingLetter = distinct(draft.breaking)
   const breaking = breakingLetter.length === 1 ? (breakingLetter[0] ?? null) : null
@@ -549,10 +546,14 @@ function chooseRating(draft: Draft, scheme: FuseScheme | null): Rating {
   return { ratedA, printedBreakingA, counterfeit: false }
 }
 
-function chooseCharacteristic(draft: Draft): Characteristic | null {
+/** The letters that count: "F1" before "T2A" is a reference beside the holder, since the value with a unit is the rating. */
+function lettersThatCount(draft: Draft): Draft['letters'] {
   const hasUnit = draft.currents.some((current) => !current.bare)
-  // "F1 T2A": F1 is a reference beside the holder, since the value with a unit is the rating
-  const letters = draft.letters.filter((letter) => !(hasUnit && letter.withBareNumber))
+  return draft.letters.filter((letter) => !(hasUnit && letter.withBareNumber))
+}
+
+function chooseCharacteristic(draft: Draft): Characteristic | null {
+  const letters = lettersThatCount(draft)
   const found = distinct(letters.map((letter) => letter.value))
   if (found.length <= 1) return found[0] ?? null
   draft.notes.push(`Several speeds are printed (${found.join(', ')}): which one applies is not known.`)

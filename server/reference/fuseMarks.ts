@@ -201,6 +201,7 @@ export const shortForms: readonly ShortForm[] = Object.freeze([
 export const sizeNames: readonly { readonly name: string; readonly sizeMm: string; readonly source: Source }[] =
   Object.freeze([
     { name: '3AG', sizeMm: '6.3x32', source: published('Littelfuse 312/318 series data sheet', '3AG: 1/4 x 1-1/4 in') },
+    { name: '3AB', sizeMm: '6.3x32', source: fromMemory('Littelfuse catalogue', '3AB: 1/4 x 1-1/4 in, ceramic') },
     { name: '2AG', sizeMm: '4.5x15', source: fromMemory('Littelfuse catalogue', '2AG: 0.177 x 0.588 in') },
   ])
 

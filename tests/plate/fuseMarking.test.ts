@@ -733,6 +733,9 @@ describe('a marking in another order, spacing or sign', () => {
   it.each([
     ['T2A 5x20', '5x20'],
     ['T2A 6.3 × 32 mm', '6.3x32'],
+    ['T2A 5*20', '5x20'],
+    ['5A 250V 3AB', '6.3x32'],
+    ['5A 32V AGC', '6.3x32'],
     ['2A 1/4" x 1-1/4"', '6.3x32'],
     ['2A 6,3x25,4mm', '6.3x25.4'],
     ['2A', null],
@@ -741,7 +744,13 @@ describe('a marking in another order, spacing or sign', () => {
   })
 
   it('takes a reference beside the marking for what it is', () => {
-    expect(readFuseMarking('F1 T2AL250V')).toMatchObject({ characteristic: 'T', ratedA: 2, unread: ['1'] })
+    expect(readFuseMarking('F1 T2AL250V')).toMatchObject({ characteristic: 'T', ratedA: 2, unread: ['F1'] })
+    expect(readFuseMarking('F2 500mA')).toMatchObject({
+      characteristic: null,
+      ratedA: 0.5,
+      scheme: null,
+      unread: ['F2'],
+    })
   })
 
   it('takes a second, much larger current as what the link can break', () => {
