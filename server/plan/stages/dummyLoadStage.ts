@@ -8,7 +8,7 @@ import { hotLoad, noIsolation, storedCharge, withoutLamp } from './cautions.js'
 import type { PlanFacts } from './facts.js'
 import type { RailPlan } from './rails.js'
 import { figure, step } from './step.js'
-import { lampText, mainsBlocked } from './supplyAlone.js'
+import { lampText, mainsBlockedToo } from './supplyAlone.js'
 
 interface Loaded {
   plan: RailPlan
@@ -31,7 +31,7 @@ export function dummyLoadStage(facts: PlanFacts, rails: readonly RailPlan[]): Fi
       'Output voltages and currents of the supply: what to read and what to load it with hang on them.',
     )
   const leftOut =
-    mainsBlocked(facts) ??
+    mainsBlockedToo(facts) ??
     (loaded.length === 0
       ? 'The supply’s outputs with their currents are not known: read its plate, then a load can be worked out.'
       : null)

@@ -14,7 +14,8 @@ import { atMost, figure, qualified, step } from './step.js'
 const mustBeKnown: readonly TopicName[] = ['mains-voltage', 'converter', 'earthing']
 const mustNotStop: readonly TopicName[] = ['mains-frequency', 'socket', 'cord', 'inlet', 'fuse']
 
-const because = (findings: readonly Finding[]): string =>
+/** "Stop: …. What to do. Find out first: …." */
+export const because = (findings: readonly Finding[]): string =>
   findings
     .map(
       ({ outcome, title, action }) =>
@@ -22,12 +23,26 @@ const because = (findings: readonly Finding[]): string =>
     )
     .join(' ')
 
+/** The findings that keep the supply off the mains: the stops, and what must be known first only where nothing stops. */
+function keptOff(facts: PlanFacts): Finding[] {
+  const stops = standing(facts, [...mustBeKnown, ...mustNotStop], false)
+  return stops.length > 0 ? stops : standing(facts, mustBeKnown, true)
+}
+
+/** The same reason for a later stage, in short: the first stage says what to do. */
+export function mainsBlockedToo(facts: PlanFacts): string | null {
+  const whole = mainsBlocked(facts)
+  const found = keptOff(facts)
+  if (whole === null || found.length === 0) return whole
+  return `Waits for the first stage: ${found.map(({ title }) => title).join('; ')}.`
+}
+
 /** Why the supply must not meet this mains yet, with what must change first; null where it may, behind the lamp. */
 export function mainsBlocked(facts: PlanFacts): string | null {
   const { windows, kind } = facts.supply.input
   if (kind === 'dc' && windows.length > 0 && windows.every(({ max }) => max < 60))
     return 'This supply is fed with a low d.c. voltage, not from the mains: the lamp has no place in front of it. Feed it from a current-limited bench supply.'
-  const found = [...standing(facts, mustBeKnown, true), ...standing(facts, mustNotStop, false)]
+  const found = keptOff(facts)
   if (found.length > 0) return `The supply does not meet the mains as things stand. ${because(found)}`
   if (windows.length === 0)
     return 'The input voltage of the supply is not known: read its plate before it meets any mains. A lamp does not make a wrong voltage right.'
@@ -198,9 +213,7 @@ function steps(
           ),
         ]),
     step('supply-alone.switch-on', `Plug in, switch on, hands off, and watch the lamp for ${wait}.`, {
-      expect: [seen ?? 'a flash, then darker', idle ? `after that ${seenAs(idle.glow)}` : null]
-        .filter(Boolean)
-        .join('; '),
+      expect: seen ?? `a flash, then ${idle ? seenAs(idle.glow) : 'darker'}`,
       stopIf: `the lamp is still bright after ${wait}, gets brighter, or anything hums, smells or smokes: switch off and unplug`,
       caution: noIsolation,
     }),
@@ -238,9 +251,11 @@ function steps(
       ? [
           step(
             'supply-alone.polarity',
-            'Meter on d.c. volts: black lead on the sleeve of the plug, red on its centre. Write down the sign.',
+            rails.length > 1
+              ? 'Meter on d.c. volts, black lead on the common: write down voltage and sign of every pin.'
+              : 'Meter on d.c. volts: black lead on the sleeve of the plug, red on its centre. Write down the sign.',
             {
-              expect: 'plus: centre positive; minus: centre negative',
+              expect: rails.length > 1 ? 'as the outputs read above' : 'plus: centre positive; minus: centre negative',
               stopIf: 'it is not what the machine wants',
             },
           ),

@@ -9,7 +9,7 @@ import { noIsolation, oldBatteries, reversed, storedCharge } from './cautions.js
 import { type PlanFacts, standing } from './facts.js'
 import { toleranceOf } from './rails.js'
 import { atMost, figure, step } from './step.js'
-import { lampText, mainsBlocked } from './supplyAlone.js'
+import { because, lampText, mainsBlockedToo } from './supplyAlone.js'
 
 const mustFit: readonly TopicName[] = ['output-kind', 'output-voltage', 'polarity']
 const mustNotStop: readonly TopicName[] = ['output-current', 'dc-plug', 'lead-drop']
@@ -28,11 +28,10 @@ export function demand(facts: PlanFacts): { powerW: number; working: string } | 
 }
 
 function whyNot(facts: PlanFacts): string | null {
-  const blocked = mainsBlocked(facts)
+  const blocked = mainsBlockedToo(facts)
   if (blocked !== null) return blocked
   const found = [...standing(facts, mustFit, true), ...standing(facts, mustNotStop, false)]
-  if (found.length > 0)
-    return `Supply and machine are not joined as things stand. ${found.map(({ outcome, title, action }) => `${outcome === 'stop' ? 'Stop' : 'Find out first'}: ${title}.${action ? ` ${action}` : ''}`).join(' ')}`
+  if (found.length > 0) return `Supply and machine are not joined as things stand. ${because(found)}`
   if (facts.device.rails.length === 0) return 'What the machine wants is not known: nothing is joined before that.'
   return null
 }
