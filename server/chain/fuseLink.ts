@@ -1,13 +1,7 @@
 import { type BandPoint, mergeGates, widestBand } from '../physics/fuseCurve.js'
 import { amperes, volts } from '../physics/quantity.js'
-import {
-  capacityOf,
-  type FittedFuse,
-  type FuseMarking,
-  readFuseMarking,
-  slowness,
-  splitPrescription,
-} from '../plate/fuseMarking.js'
+import { capacityOf, type FittedFuse, type FuseMarking, readFuseMarking, slowness } from '../plate/fuseMarking.js'
+import { splitPrescription } from '../plate/fusePrescription.js'
 import { type FuseGateRow, fuseGateRows } from '../reference/fuseGates.js'
 import { bs1362GateRows, type OtherGateRow, ulGateRows } from '../reference/fuseGatesOther.js'
 import type { BreakingLetter, Characteristic } from '../reference/fuseMarks.js'

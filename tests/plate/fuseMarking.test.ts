@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { readFuseMarking, splitPrescription } from '../../server/plate/fuseMarking.js'
+import { readFuseMarking } from '../../server/plate/fuseMarking.js'
+import { splitPrescription } from '../../server/plate/fusePrescription.js'
 
 /** Markings as printed, with where each was seen. A size is expected only where it is printed or a symbol stands for it. */
 const printed = [
