@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -91,8 +92,8 @@ const tungsten: readonly (readonly [number, number, number])[] = [
   [3655, 117.1, 382.6],
 ]
 
-export const tungstenRows: readonly TungstenRow[] = tungsten.map(
-  ([temperatureK, resistivityMicroOhmCm, radiatedWPerCm2]) => ({
+export const tungstenRows: readonly TungstenRow[] = frozen<TungstenRow[]>(
+  tungsten.map(([temperatureK, resistivityMicroOhmCm, radiatedWPerCm2]) => ({
     temperatureK,
     resistivityMicroOhmCm,
     radiatedWPerCm2,
@@ -100,10 +101,10 @@ export const tungstenRows: readonly TungstenRow[] = tungsten.map(
     ...(temperatureK === 400 && {
       doubt: 'the radiated power is 0.00169 W/cm² as remembered, but 0.00199 W/cm² follows from the other columns',
     }),
-  }),
+  })),
 )
 
-export const heatCapacityRows: readonly HeatCapacityRow[] = [
+export const heatCapacityRows: readonly HeatCapacityRow[] = frozen<HeatCapacityRow[]>([
   {
     fromK: 298,
     toK: 1900,
@@ -124,9 +125,9 @@ export const heatCapacityRows: readonly HeatCapacityRow[] = [
     e: -24.0974,
     sources: [heatCapacitySource],
   },
-]
+])
 
-export const lampExponentRows: readonly LampExponentRow[] = [
+export const lampExponentRows: readonly LampExponentRow[] = frozen<LampExponentRow[]>([
   { fill: 'gas', of: 'current', exponent: 0.541, sources: [exponentSource] },
   { fill: 'gas', of: 'power', exponent: 1.541, sources: [exponentSource] },
   { fill: 'gas', of: 'light', exponent: 3.38, sources: [exponentSource] },
@@ -135,7 +136,7 @@ export const lampExponentRows: readonly LampExponentRow[] = [
   { fill: 'vacuum', of: 'power', exponent: 1.58, sources: [exponentSource] },
   { fill: 'vacuum', of: 'light', exponent: 3.51, sources: [exponentSource] },
   { fill: 'vacuum', of: 'life', exponent: -13.5, sources: [exponentSource] },
-]
+])
 
 /** The room and every filament that has been off for a while [K]: the first row of the tungsten table. */
 export const ambientK = 300

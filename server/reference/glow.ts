@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, published } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -18,7 +19,7 @@ const byEye = commonPractice(
   'from the colour and the share of the light at that filament temperature of a 60 W lamp; limits good to about 100 K',
 )
 
-export const glowRows: readonly GlowRow[] = [
+export const glowRows: readonly GlowRow[] = frozen<GlowRow[]>([
   { glow: 'none', fromK: 0, seen: 'dark', sources: [byEye] },
   {
     glow: 'dull',
@@ -39,4 +40,4 @@ export const glowRows: readonly GlowRow[] = [
     seen: 'white light, as bright as the lamp at its rated voltage or nearly so',
     sources: [byEye],
   },
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -33,7 +34,7 @@ const betweenSizes: Source = commonPractice(
   'gas loss between the neighbours by the logarithm of the wattage, heat content by the 5/3 power of the wattage',
 )
 
-export const lampSizeRows: readonly LampSizeRow[] = [
+export const lampSizeRows: readonly LampSizeRow[] = frozen<LampSizeRow[]>([
   {
     ratedW: 10,
     fill: 'gas',
@@ -134,7 +135,7 @@ export const lampSizeRows: readonly LampSizeRow[] = [
     heatContentJ: 2.8,
     sources: [energyTable, temperatureEstimate],
   },
-]
+])
 
 /** Voltage of the lamps the table above was written for [V]. */
 export const tableLampV = 120
@@ -143,14 +144,13 @@ export const tableLampV = 120
  * Heat content of a filament goes with (rated voltage)^(−2/3) at equal power and temperature: resistance ρ l / r² and
  * surface r l fix the length l as (V² P)^(1/3) and the mass r² l as P^(5/3) V^(−2/3).
  */
-export const heatContentVoltageExponent: { readonly value: number } & Sourced = {
+export const heatContentVoltageExponent: { readonly value: number; readonly unit: '1'; readonly source: Source } = {
   value: -2 / 3,
-  sources: [
-    commonPractice(
-      'Project estimate: heat content of lamps for other voltages',
-      'from the geometry of a filament; a 230 V 100 W lamp then settles in 0.6 of the time of a 120 V one, as published starting times of 0.05 s and 0.10 s bear out',
-    ),
-  ],
+  unit: '1',
+  source: commonPractice(
+    'Project estimate: heat content of lamps for other voltages',
+    'from the geometry of a filament; a 230 V 100 W lamp then settles in 0.6 of the time of a 120 V one, as published starting times of 0.05 s and 0.10 s bear out',
+  ),
 }
 
 /** Wattages lamps are sold in, or were for decades. */

@@ -1,58 +1,56 @@
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
 
-/** A threshold with its range and source. */
-export interface SourcedValue extends Sourced {
+/** One value with the span in which it is found or estimated. */
+export interface Estimate {
   readonly value: number
-  /** the span in which it is found or estimated */
+  /** '1' for a ratio */
+  readonly unit: '1' | 'V' | 's'
   readonly range?: readonly [number, number]
+  readonly source: Source
 }
 
 /** Part of the mains voltage at which a unit made for that mains must still run. */
-export const assuredShare: SourcedValue = {
+export const assuredShare: Estimate = {
   value: 0.9,
-  sources: [
-    published(
-      'IEC 60950-1, 1.4.5',
-      'equipment is tested at its rated voltage less 10 %; taken as the least it must run at',
-    ),
-  ],
+  unit: '1',
+  source: published(
+    'IEC 60950-1, 1.4.5',
+    'equipment is tested at its rated voltage less 10 %; taken as the least it must run at',
+  ),
 }
 
 /** Direct-current volts on the capacitor at which a converter starts, as part of the mains crest, where it is not known. */
-export const defaultStartShare: SourcedValue = {
+export const defaultStartShare: Estimate = {
   value: 0.7,
+  unit: '1',
   range: [0.6, 0.8],
-  sources: [
-    fromMemory(
-      'Data sheets of switch-mode controllers, usual brown-in settings',
-      'project estimate: about 84 V of 120 V and 160 V of 230 V; wide-range units start at 70 V to 85 V whatever the mains',
-    ),
-  ],
+  source: fromMemory(
+    'Data sheets of switch-mode controllers, usual brown-in settings',
+    'project estimate: about 84 V of 120 V and 160 V of 230 V; wide-range units start at 70 V to 85 V whatever the mains',
+  ),
 }
 
 /** Capacitor volts at which a converter gives up, as part of those at which it starts. */
-export const stopShare: SourcedValue = {
+export const stopShare: Estimate = {
   value: 0.75,
+  unit: '1',
   range: [0.6, 0.9],
-  sources: [
-    fromMemory(
-      'Data sheets of switch-mode controllers, under-voltage hysteresis',
-      'project estimate; differs from unit to unit',
-    ),
-  ],
+  source: fromMemory(
+    'Data sheets of switch-mode controllers, under-voltage hysteresis',
+    'project estimate; differs from unit to unit',
+  ),
 }
 
 /** How long a converter that gave up waits before it tries again [s]. */
-export const restartS: SourcedValue = {
+export const restartS: Estimate = {
   value: 0.3,
+  unit: 's',
   range: [0.05, 2],
-  sources: [
-    fromMemory(
-      'Data sheets of switch-mode controllers, restart after a fault',
-      'project estimate; differs from unit to unit',
-    ),
-  ],
+  source: fromMemory(
+    'Data sheets of switch-mode controllers, restart after a fault',
+    'project estimate; differs from unit to unit',
+  ),
 }
 
 /** The rectifier diode of every bridge here: I = Is (exp(U / (n UT)) − 1), and a resistance. */
@@ -76,10 +74,11 @@ export const bridgeDiode: {
 }
 
 /** Drop of the two diodes that conduct, where one figure serves [V]. */
-export const bridgeDropV: SourcedValue = {
+export const bridgeDropV: Estimate = {
   value: 1.4,
+  unit: 'V',
   range: [1.2, 2],
-  sources: [commonPractice('Two silicon diodes in series', '0.6 V to 1 V each')],
+  source: commonPractice('Two silicon diodes in series', '0.6 V to 1 V each'),
 }
 
 /** Lamp volts over rated volts above which the lamp is said to be overrun, and above which it fails at once. */
@@ -95,11 +94,13 @@ export const lampOverVoltage: { readonly caution: number; readonly fails: number
 }
 
 /** Two lamps share a mains voltage well only where they are equal: largest ratio of rated watts that passes. */
-export const unequalSeriesRatio: SourcedValue = {
+export const unequalSeriesRatio: Estimate = {
   value: 1.1,
-  sources: [
-    commonPractice('Project rule', 'unequal lamps in series share unequally: the smaller takes most of the voltage'),
-  ],
+  unit: '1',
+  source: commonPractice(
+    'Project rule',
+    'unequal lamps in series share unequally: the smaller takes most of the voltage',
+  ),
 }
 
 /** The filament counts as settled while it stays this close to its last mean [K], or within this part of it. */

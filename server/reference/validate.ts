@@ -2,7 +2,10 @@ import { awgRows } from './awg.js'
 import { conductorColours } from './conductorColours.js'
 import { cordRows, minimumAreaRows, plugFuseRows } from './cordRows.js'
 import { dcPlugRows } from './dcPlugRows.js'
+import { heatCapacityRows, tungstenRows } from './filament.js'
+import { glowRows } from './glow.js'
 import { crossMatings, inletPairs } from './inletPairs.js'
+import { lampSizeRows } from './lamps.js'
 import { mainsBands } from './mainsBands.js'
 import { countryRows } from './mainsCountries.js'
 import { plugFits } from './plugFits.js'
@@ -190,6 +193,44 @@ export function validateReference(): string[] {
     ...rising(
       'awgRows',
       awgRows.map((row) => row.awg),
+    ),
+    ...table(
+      'tungstenRows',
+      tungstenRows,
+      (row) => `${row.temperatureK} K`,
+      (row) => [!(row.resistivityMicroOhmCm > 0 && row.radiatedWPerCm2 > 0) && 'has a value that is not more than 0'],
+    ),
+    ...rising(
+      'tungstenRows',
+      tungstenRows.map((row) => row.temperatureK),
+    ),
+    ...rising(
+      'heatCapacityRows',
+      heatCapacityRows.map((row) => row.fromK),
+    ),
+    ...table(
+      'lampSizeRows',
+      lampSizeRows,
+      (row) => `${row.ratedW} W ${row.fill}`,
+      (row) => [
+        !within(row.gasShare, 0, 0.3) && 'has a gas loss outside 0 to 30 %',
+        !within(row.ratedK, 2400, 3100) && 'has a filament outside 2400 to 3100 K',
+        !(row.heatContentJ > 0) && 'has a heat content that is not more than 0',
+      ],
+    ),
+    ...rising(
+      'lampSizeRows',
+      lampSizeRows.filter((row) => row.fill === 'gas').map((row) => row.ratedW),
+    ),
+    ...table(
+      'glowRows',
+      glowRows,
+      (row) => row.glow,
+      () => [],
+    ),
+    ...rising(
+      'glowRows',
+      glowRows.map((row) => row.fromK),
     ),
     ...table(
       'dcPlugRows',

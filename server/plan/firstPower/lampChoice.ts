@@ -157,7 +157,7 @@ export function lampChoice(
       ...new Set([
         ...worked.flatMap(({ string }) => lampSources(string)),
         ...standardWattages.sources,
-        ...assuredShare.sources,
+        assuredShare.source,
         seriesLampPractice,
         ...unsuitableLamps.flatMap((row) => row.sources),
       ]),

@@ -98,7 +98,7 @@ export function seriesLamp(setup: LampSetup, load: SeriesLoad): SeriesLampAnswer
       ...(load.kind === 'constant-power' ? [start.because] : []),
     ],
     cautions: [...pointCautions(load, point, setup), ...lampCautions(setup, string)],
-    sources: [...lampSources(string), ...assuredShare.sources, ...bridgeDropV.sources],
+    sources: [...lampSources(string), assuredShare.source, bridgeDropV.source],
   }
 }
 

@@ -119,9 +119,9 @@ export function lampTransient(
     sources: [
       ...new Set([
         ...lampSources(string),
-        ...heatContentVoltageExponent.sources,
+        heatContentVoltageExponent.source,
         ...bridgeDiode.sources,
-        ...(constantPower ? [...defaultStartShare.sources, ...stopShare.sources, ...restartS.sources] : []),
+        ...(constantPower ? [defaultStartShare.source, stopShare.source, restartS.source] : []),
       ]),
     ],
   }
