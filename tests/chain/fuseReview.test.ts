@@ -360,7 +360,7 @@ const requests: fc.Arbitrary<FuseRequest> = fc.record({
   seriesLampA: maybe(positive(1000)),
 })
 
-describe('whatever is asked', () => {
+describe('whatever is asked', { timeout: 60_000 }, () => {
   it('an answer comes, with finite numbers, worst findings first, and an outcome that agrees with them', () => {
     fc.assert(
       fc.property(requests, (request) => {

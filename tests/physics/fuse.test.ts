@@ -32,7 +32,7 @@ const waveforms: Record<PulseShape, (peakA: number, timeS: number) => number> = 
 const peaks = fc.double({ min: 0.01, max: 1000, noNaN: true })
 const times = fc.double({ min: 1e-6, max: 1, noNaN: true })
 
-describe('I²t of a pulse', () => {
+describe('I²t of a pulse', { timeout: 60_000 }, () => {
   it.each(Object.keys(waveforms) as PulseShape[])(
     'equals the numerical integral of a sampled %s to 0.1 %%',
     (shape) => {

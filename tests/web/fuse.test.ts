@@ -14,7 +14,7 @@ const good = {
   circuit: { voltageV: 230, currentA: 0.5 },
 }
 
-describe('POST /api/fuse', () => {
+describe('POST /api/fuse', { timeout: 30_000 }, () => {
   it('answers with outcome, fitted, required, findings and curve', async () => {
     const { status, body } = await post('/api/fuse', good)
     expect(status).toBe(200)
@@ -75,7 +75,7 @@ describe('POST /api/fuse', () => {
   })
 })
 
-describe('POST /api/fuse/marking', () => {
+describe('POST /api/fuse/marking', { timeout: 30_000 }, () => {
   it('answers with what was read, the size and what found no place', async () => {
     const { status, body } = await post('/api/fuse/marking', { text: 'bel T 500mA L 250V 5x20' })
     expect(status).toBe(200)
@@ -101,10 +101,10 @@ describe('POST /api/fuse/marking', () => {
     expect((await post('/api/fuse/marking', body)).status).toBe(422)
   })
 
-  it('reads 100 kB of noise in less than 3 s', async () => {
+  it('reads 100 kB of noise in less than 5 s', async () => {
     const start = performance.now()
     const { status } = await post('/api/fuse/marking', { text: 'T2 A/ 1-1/4 x 250V red-'.repeat(4400) })
     expect(status).toBe(200)
-    expect(performance.now() - start).toBeLessThan(3000)
+    expect(performance.now() - start).toBeLessThan(5000)
   })
 })

@@ -17,7 +17,7 @@ const words = (html: string): string =>
     .replace(/&nbsp;|\u00a0/g, ' ')
     .replace(/\s+/g, ' ')
 
-describe('the fuse page', () => {
+describe('the fuse page', { timeout: 30_000 }, () => {
   it('asks first, with an example to look at', async () => {
     const { status, text } = await get()
     expect(status).toBe(200)

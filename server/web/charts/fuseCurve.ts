@@ -1,5 +1,6 @@
 import { scaleLog } from 'd3-scale'
 import { line } from 'd3-shape'
+import { gateTimes } from '../../physics/fuseCurve.js'
 import { amperes, decimal, duration } from '../../physics/quantity.js'
 
 /** One link to draw. */
@@ -137,6 +138,11 @@ export function fuseCurve({ links, marks, inrush }: CurveInput): FuseCurveDrawin
       )
     const lower = side('minS')
     const upper = side('maxS')
+    // the band ends with the lower limit: beyond it nothing is known on that side
+    const lastMultiple = link.points.findLast((point) => point.minS !== null)?.multiple ?? 0
+    const closingS = lastMultiple > 0 ? gateTimes(link.points, lastMultiple).maxS : null
+    const lastX = px(lastMultiple * link.ratedA)
+    const over = [...upper.filter(([x]) => x < lastX), ...(closingS === null ? [] : [[lastX, py(closingS)] as const])]
     const gates = link.points
       .map(({ multiple, minS, maxS }) => {
         const at = px(multiple * link.ratedA)
@@ -153,7 +159,7 @@ export function fuseCurve({ links, marks, inrush }: CurveInput): FuseCurveDrawin
       letter: link.letter,
       min: path(lower) ?? '',
       max: path(upper) ?? '',
-      band: lower.length > 1 && upper.length > 1 ? `${path([...lower, ...upper.toReversed()]) ?? ''}Z` : '',
+      band: lower.length > 1 && over.length > 1 ? `${path([...lower, ...over.toReversed()]) ?? ''}Z` : '',
       gates,
       dash: dashes[index % dashes.length] ?? null,
       main: index === 0,

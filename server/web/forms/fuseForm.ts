@@ -30,7 +30,8 @@ export type FuseField = keyof typeof labels
 
 export const fuseFields = Object.keys(labels) as FuseField[]
 
-const labelOf = (name: string): string => labels[name as FuseField] ?? name
+/** A field's label as it stands on the page. */
+export const fieldLabel = (name: string): string => labels[name as FuseField] ?? name
 
 export const positionChoices: readonly Choice<(typeof fusePositions)[number]>[] = [
   { value: 'mains', label: 'Mains side of the supply' },
@@ -61,7 +62,7 @@ export interface FuseForm {
 
 /** Reads the form of the fuse page from an address. */
 export function readFuseForm(sent: unknown): FuseForm {
-  const form = new FormReader(sent, fuseFields, labelOf)
+  const form = new FormReader(sent, fuseFields, fieldLabel)
   for (const name of Object.keys((sent ?? {}) as object))
     if (!fuseFields.includes(name as FuseField))
       form.fault(

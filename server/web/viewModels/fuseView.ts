@@ -8,7 +8,15 @@ import { slowness } from '../../plate/fuseMarking.js'
 import { schemeComparison } from '../../reference/fuseGatesOther.js'
 import { type CurveLink, type CurveMark, type FuseCurveDrawing, fuseCurve } from '../charts/fuseCurve.js'
 import type { FormState } from '../forms/formState.js'
-import { type Candidate, type FuseForm, fuseQuery, positionChoices, shapeChoices } from '../forms/fuseForm.js'
+import {
+  type Candidate,
+  type FuseForm,
+  fieldLabel,
+  fuseFields,
+  fuseQuery,
+  positionChoices,
+  shapeChoices,
+} from '../forms/fuseForm.js'
 import { head, type PageHead } from '../page.js'
 import { tally } from './verdictWords.js'
 
@@ -41,6 +49,7 @@ export interface FuseResult {
   candidates: Table | null
   comparison: Table
   lampNote: string | null
+  entered: FuseLine[]
   address: string
 }
 
@@ -282,6 +291,7 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
     marks: marksTable(request, marks, main.ratedA),
     candidates: candidateTable(compared, prescription?.link ?? null),
     comparison,
+    entered: enteredLines(state),
     lampNote:
       seriesLampA == null
         ? null
@@ -289,6 +299,18 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
     address: `/fuse?${fuseQuery(state.values)}`,
   }
 }
+
+/** Every field that holds something, as it was understood. */
+const enteredLines = ({ values, shown }: FormState): FuseLine[] =>
+  fuseFields.flatMap((name) => {
+    const typed = values[name]?.trim() ?? ''
+    return typed === '' ? [] : [{ label: fieldLabel(name), value: choiceWords(name, typed) ?? shown[name] ?? typed }]
+  })
+
+const choiceWords = (name: string, value: string): string | undefined =>
+  [...(name === 'position' ? positionChoices : name === 'shape' ? shapeChoices : [])].find(
+    (choice) => choice.value === value,
+  )?.label
 
 /** What a letter in the drawing stands for, said behind the link's name. */
 const roles: Readonly<Record<string, string>> = { '1': ', fitted', P: ', prescribed' }
