@@ -18,6 +18,7 @@ import { fusePageRoutes } from './web/routes/fusePage.js'
 import { healthRoutes } from './web/routes/health.js'
 import { inrushRoutes } from './web/routes/inrush.js'
 import { jobsApiRoutes } from './web/routes/jobsApi.js'
+import { jobsPageRoutes } from './web/routes/jobsPages.js'
 import { labelRoutes } from './web/routes/label.js'
 import { leadDropRoutes } from './web/routes/leadDrop.js'
 import { mainsRoutes } from './web/routes/mains.js'
@@ -71,6 +72,7 @@ export function createApp(context: Context): Express {
   app.use(shelfApiRoutes(context))
   app.use(jobsApiRoutes(context))
   app.use(photoRoutes(context))
+  app.use(jobsPageRoutes(context))
   app.use(matchingApiRoutes({ matching: shelfMatching(context.store), matrix: shelfMatrix(context.store) }))
   app.use(checklistRoutes(context))
   app.use(openApiRoutes())

@@ -138,7 +138,8 @@ export function readNumber(typed: string, asked: NumberAsked): NumberRead {
         ? `${label} must be one number in ${unit}; “${suffix.trim().slice(0, 20)}” behind it is not understood.`
         : `${label} must be one number alone; “${suffix.trim().slice(0, 20)}” behind it is not understood.`,
     }
-  const magnitude = Number(`${digits || '0'}.${fraction || '0'}`) * factor
+  // 15 figures: 350 mA is 0.35 A, not 0.35000000000000003 A
+  const magnitude = Number((Number(`${digits || '0'}.${fraction || '0'}`) * factor).toPrecision(15))
   const value = sign === '-' || sign === '−' ? -magnitude : magnitude
   const fits =
     Number.isFinite(value) &&

@@ -1,7 +1,10 @@
 import request from 'supertest'
-import { beforeEach, describe, expect, it } from 'vitest'
+import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { matching, open, reversed } from './exampleChecks.js'
 import { type TestApp, testApp } from './testApp.js'
+
+// the machine that runs the tests may be busy with others
+vi.setConfig({ testTimeout: 60_000 })
 
 let test: TestApp
 const call = () => request(test.app)

@@ -1,8 +1,11 @@
 import request from 'supertest'
-import { beforeAll, describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it, vi } from 'vitest'
 import type { Device, Supply } from '../../server/chain/request.js'
 import { matching, reversed } from './exampleChecks.js'
 import { type TestApp, testApp } from './testApp.js'
+
+// the machine that runs the tests may be busy with others
+vi.setConfig({ testTimeout: 60_000 })
 
 const { supply } = matching
 const supplies: [string, Supply][] = [

@@ -3,8 +3,11 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import sharp from 'sharp'
 import request from 'supertest'
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { type TestApp, testApp } from './testApp.js'
+
+// the machine that runs the tests may be busy with others
+vi.setConfig({ testTimeout: 60_000 })
 
 let test: TestApp
 let dataDir: string

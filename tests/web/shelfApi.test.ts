@@ -1,6 +1,9 @@
 import request from 'supertest'
-import { beforeEach, describe, expect, it } from 'vitest'
+import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { type TestApp, testApp } from './testApp.js'
+
+// the machine that runs the tests may be busy with others
+vi.setConfig({ testTimeout: 60_000 })
 
 const supply = { name: 'Brick, grey', place: 'shelf 2', supply: { label: 'OUTPUT 12V 3A', inlet: 'C8' } }
 const device = { name: 'Tape recorder', device: { label: 'DC 12V 1.5A' } }

@@ -1,0 +1,384 @@
+import { type Request, type Response, Router } from 'express'
+import { type Job, type Observations, partStates } from '../../jobs/job.js'
+import { addLog, addPart, addReading, changePart, judgeAgain, patchJob, Unfit } from '../../jobs/jobChange.js'
+import { jobDraft } from '../../jobs/jobDraft.js'
+import { newJob } from '../../jobs/newJob.js'
+import { direction, findingChanges } from '../../jobs/rejudge.js'
+import { standingStates } from '../../jobs/standing.js'
+import { Full, Stale, StorageFault } from '../../store/errors.js'
+import { newId } from '../../store/openStore.js'
+import type { Kept } from '../../store/store.js'
+import type { Context } from '../context.js'
+import { dataVersion } from '../dataVersion.js'
+import { NotFound, Unprocessable } from '../errors.js'
+import { readCheckForm } from '../forms/checkForm.js'
+import { faultsOf } from '../forms/faultsOf.js'
+import { type FormFault, FormReader } from '../forms/formState.js'
+import { judged, judgedAndPlanned } from '../judge.js'
+import { keepPhoto, mostPhotos, photoForm } from '../keepPhoto.js'
+import { head, show } from '../page.js'
+import { parse } from '../parse.js'
+import { checkSchema } from '../schemas/check.js'
+import { logSchema, newJobSchema, observationsSchema, partSchema } from '../schemas/jobs.js'
+import { jobsView } from '../viewModels/jobsView.js'
+import { type ChangedField, detailLabels, detailsForm, type JobFormName, jobView } from '../viewModels/jobView.js'
+import { pageNumber } from '../viewModels/pager.js'
+import { verdictWords } from '../viewModels/verdictWords.js'
+
+type Sent = Record<string, unknown>
+
+/** What a job is called until someone names it: the first line of its machine's plate, else of its supply's. */
+function nameOf({ check }: Pick<Job, 'check'>, now: number): string {
+  const firstLine = (label: string | null | undefined): string => (label ?? '').trim().split(/\r?\n/)[0]?.trim() ?? ''
+  const found = firstLine(check.device.label) || firstLine(check.supply.label)
+  return (found || `Job of ${new Date(now).toISOString().slice(0, 10)}`).slice(0, 200)
+}
+
+/** The check that a form brings: its own fields, or the address of a check in one field. */
+function checkOf(body: Sent): Sent {
+  const { check, ...fields } = body
+  if (typeof check !== 'string') return fields
+  const sent: Record<string, string | string[]> = {}
+  for (const [name, value] of new URLSearchParams(check)) {
+    const before = sent[name]
+    sent[name] = before === undefined ? value : [before, value].flat()
+  }
+  return sent
+}
+
+const labelled =
+  (labels: Record<string, string>) =>
+  (name: string): string =>
+    labels[name] ?? name
+
+const versionOf = (sent: unknown): number => {
+  if (typeof sent !== 'string' || !/^[1-9]\d{0,9}$/.test(sent))
+    throw new Unprocessable([
+      { path: 'version', message: 'The form has no version; open the page again and send it from there.' },
+    ])
+  return Number(sent)
+}
+
+const observationNames: Record<keyof Observations, string> = {
+  lamps: 'lamps',
+  display: 'display',
+  sounds: 'sounds',
+  smells: 'smells',
+  moved: 'moved',
+  drawnA: 'drawn',
+  works: 'works',
+  note: 'note',
+}
+
+/** The jobs as pages: every change is a form of its own that works without script. */
+export function jobsPageRoutes(context: Context): Router {
+  const { store, now } = context
+  const router = Router()
+  const id = (request: Request): string => String(request.params.id)
+  const sent = (request: Request): Sent => (request.body ?? {}) as Sent
+
+  interface Changing {
+    form: JobFormName
+    read: FormReader
+    /** names of the form's boxes, the main one first */
+    boxes: string[]
+    work: () => Promise<unknown>
+    section: string
+  }
+
+  interface Refused {
+    form?: JobFormName
+    read?: FormReader
+    faults?: FormFault[]
+    changed?: ChangedField[]
+    notSaved?: string
+    status: number
+  }
+
+  const page = async (request: Request, response: Response, refused?: Refused): Promise<void> => {
+    const kept = await store.get<Job>('job', id(request))
+    const forms = refused?.form && refused.read ? { [refused.form]: refused.read.state } : {}
+    const model = jobView({
+      kept,
+      photos: await store.photos(kept.id),
+      now: now(),
+      dataVersion: dataVersion(),
+      forms,
+      faults: refused?.faults,
+      changed: refused?.changed,
+      notSaved: refused?.notSaved ?? null,
+    })
+    show(request, response, { view: 'job', model, status: refused?.status })
+  }
+
+  /** Does the change of a form; what is wrong with it, or with the disk, becomes the same page with what was typed. */
+  const changing = async (
+    request: Request,
+    response: Response,
+    { form, read, boxes, work, section }: Changing,
+  ): Promise<void> => {
+    const again = (refused: Omit<Refused, 'form' | 'read'>) => page(request, response, { form, read, ...refused })
+    if (read.faults.length > 0) return again({ faults: read.faults, status: 422 })
+    try {
+      await work()
+    } catch (error) {
+      if (error instanceof StorageFault) return again({ notSaved: error.message, status: error.status })
+      if (error instanceof Unprocessable || error instanceof Unfit || error instanceof Full) {
+        for (const fault of faultsOf(error, boxes[0] ?? '', boxes)) read.fault(fault.name, fault.message)
+        return again({ faults: read.faults, status: 422 })
+      }
+      throw error
+    }
+    response.redirect(303, `/jobs/${id(request)}#${section}`)
+  }
+
+  const change = (request: Request, version: number | null, next: (job: Job, version: number) => Job) =>
+    store.change<Job>('job', id(request), version, (kept) => jobDraft(next(kept.body, kept.version + 1)))
+
+  router.get('/jobs', async (request, response) => {
+    const { search, state, page: number, deleted } = request.query
+    const model = await jobsView(store, {
+      search: typeof search === 'string' ? search.trim().slice(0, 200) : '',
+      state: standingStates.find((name) => name === state) ?? null,
+      number: pageNumber(number),
+      deleted: typeof deleted === 'string' && /^[\w-]{16,64}$/.test(deleted) ? deleted : null,
+      now: now(),
+    })
+    show(request, response, { view: 'jobs', model })
+  })
+
+  router.post('/jobs', async (request, response) => {
+    const form = readCheckForm(checkOf(sent(request)))
+    if (form.faults.length > 0)
+      throw new Unprocessable(form.faults.map(({ name, message }) => ({ path: name, message })))
+    if (!form.request)
+      throw new Unprocessable([
+        { path: 'check', message: 'Nothing was entered; enter a check first, then keep it as a job.' },
+      ])
+    // the same form as a check sent as JSON, so that a job goes out and in again unchanged
+    const check = parse(checkSchema, form.request)
+    const { name } = parse(newJobSchema.pick({ name: true }), { name: nameOf({ check }, now()) })
+    const kept = await store.add('job', jobDraft(newJob({ name, ...judgedAndPlanned(check, null, now()) })))
+    response.redirect(303, `/jobs/${kept.id}`)
+  })
+
+  router.get('/jobs/:id', (request, response) => page(request, response))
+
+  router.post('/jobs/:id', async (request, response) => {
+    const body = sent(request)
+    const read = new FormReader(body, Object.keys(detailLabels), labelled(detailLabels))
+    const version = versionOf(body.version)
+    const drawnA = read.number('drawn', { label: 'Current drawn', unit: 'A', min: 0, max: 1000 })
+    if (read.text('name') === null) read.fault('name', 'Enter the name of the job.')
+    const works = read.choice('works', ['yes', 'partly', 'no'], 'Did it do its work')
+    const work = async (): Promise<void> => {
+      const { name } = parse(newJobSchema.pick({ name: true }), { name: read.text('name') })
+      const observations = parse(observationsSchema, {
+        ...Object.fromEntries(Object.entries(observationNames).map(([field, box]) => [field, read.text(box)])),
+        drawnA,
+        works,
+      })
+      await change(request, version, (job) => patchJob(job, { name, observations }))
+    }
+    try {
+      await changing(request, response, {
+        form: 'details',
+        read,
+        boxes: Object.keys(detailLabels),
+        work,
+        section: 'observed',
+      })
+    } catch (error) {
+      if (!(error instanceof Stale)) throw error
+      const kept = detailsForm((error.current as unknown as Kept<Job>).body).values
+      const changed = Object.entries(detailLabels)
+        .map(([name, label]) => ({ label, kept: kept[name] ?? '', typed: read.text(name) ?? '' }))
+        .filter((field) => field.kept !== field.typed)
+      await page(request, response, { form: 'details', read, changed, status: 409 })
+    }
+  })
+
+  router.post('/jobs/:id/readings', async (request, response) => {
+    const read = new FormReader(
+      sent(request),
+      ['key', 'value', 'what', 'unit'],
+      labelled({
+        key: 'Step',
+        value: 'Value read',
+        what: 'What was read',
+        unit: 'Unit',
+      }),
+    )
+    const job = (await store.get<Job>('job', id(request))).body
+    const key = read.text('key')
+    const step = key === null ? null : (job.limits.find((limits) => limits.key === key) ?? null)
+    if (key !== null && !step?.unit) read.fault('key', 'Step must be one of the steps listed.')
+    const unit = step?.unit ?? read.text('unit')
+    const what = read.text('what')
+    if (key === null && what === null) read.fault('what', 'Enter what was read, or choose a step.')
+    if (key === null && unit === null) read.fault('unit', 'Enter the unit, such as V or A.')
+    const value = read.number('value', {
+      label: 'Value read',
+      ...(step?.unit ? { unit: step.unit } : {}),
+      required: true,
+    })
+    const given = { key: key ?? what ?? '', value: value ?? 0, unit: unit ?? '' }
+    const work = () => change(request, null, (current) => addReading(current, given, { id: newId(), at: now() }))
+    await changing(request, response, {
+      form: 'reading',
+      read,
+      boxes: ['value', 'key', 'what', 'unit'],
+      work,
+      section: 'readings',
+    })
+  })
+
+  router.post('/jobs/:id/parts', async (request, response) => {
+    const read = new FormReader(
+      sent(request),
+      ['part', 'state', 'partnote'],
+      labelled({
+        part: 'Part',
+        state: 'State',
+        partnote: 'Note',
+      }),
+    )
+    if (read.text('part') === null) read.fault('part', 'Enter the part.')
+    const state = read.choice('state', partStates, 'State')
+    const work = async (): Promise<void> => {
+      const given = parse(partSchema, {
+        name: read.text('part'),
+        state: state ?? 'wanted',
+        note: read.text('partnote'),
+      })
+      await change(request, null, (job, version) => addPart(job, given, { id: newId(), at: now(), version }))
+    }
+    await changing(request, response, {
+      form: 'part',
+      read,
+      boxes: ['part', 'state', 'partnote'],
+      work,
+      section: 'parts',
+    })
+  })
+
+  router.post('/jobs/:id/parts/:partId', async (request, response) => {
+    const body = sent(request)
+    const read = new FormReader(body, ['state', 'note'], labelled({ state: 'State', note: 'Note' }))
+    const version = versionOf(body.version)
+    const state = read.choice('state', partStates, 'State') ?? undefined
+    const work = async (): Promise<void> => {
+      const { note } = parse(partSchema.pick({ note: true }), { note: read.text('note') })
+      await change(request, null, (job, next) =>
+        changePart(
+          job,
+          String(request.params.partId),
+          { state, note: note ?? null, version },
+          { at: now(), version: next },
+        ),
+      )
+    }
+    try {
+      await changing(request, response, {
+        form: 'part',
+        read,
+        boxes: ['part', 'state', 'partnote'],
+        work,
+        section: 'parts',
+      })
+    } catch (error) {
+      if (!(error instanceof Stale)) throw error
+      const part = error.current as unknown as Job['parts'][number]
+      const changed = [
+        { label: `State of ${part.name}`, kept: part.state, typed: state ?? '' },
+        { label: `Note on ${part.name}`, kept: part.note ?? '', typed: read.text('note') ?? '' },
+      ]
+      await page(request, response, { changed, status: 409 })
+    }
+  })
+
+  router.post('/jobs/:id/log', async (request, response) => {
+    const read = new FormReader(sent(request), ['text'], labelled({ text: 'What was done' }))
+    if (read.text('text') === null) read.fault('text', 'Enter what was done.')
+    const work = async (): Promise<void> => {
+      const { text } = parse(logSchema, { text: read.text('text') })
+      await change(request, null, (job) => addLog(job, text, { id: newId(), at: now() }))
+    }
+    await changing(request, response, { form: 'log', read, boxes: ['text'], work, section: 'log' })
+  })
+
+  router.post('/jobs/:id/photos', (request, response, next) => {
+    photoForm(request, response, (fault?: unknown) => {
+      const read = new FormReader(
+        sent(request),
+        ['photo', 'caption'],
+        labelled({ photo: 'Photo', caption: 'What it shows' }),
+      )
+      if (fault instanceof Unprocessable) read.fault('photo', fault.message)
+      else if (!request.file || request.file.size === 0) read.fault('photo', 'Choose a photo.')
+      const caption = read.text('caption') ?? ''
+      const work = async (): Promise<void> => {
+        await store.get('job', id(request))
+        await keepPhoto(context, id(request), caption.slice(0, 200), request.file?.buffer ?? Buffer.alloc(0))
+      }
+      changing(request, response, { form: 'photo', read, boxes: ['photo', 'caption'], work, section: 'photos' }).catch(
+        next,
+      )
+    })
+  })
+  router.post('/jobs/:id/photos/:photoId/delete', async (request, response) => {
+    const photo = await store.photo(String(request.params.photoId))
+    if (photo.owner !== id(request)) throw new NotFound()
+    await store.removePhoto(photo.id)
+    response.redirect(303, `/jobs/${id(request)}?photo=${photo.id}#photos`)
+  })
+  router.post('/jobs/:id/photos/:photoId/restore', async (request, response) => {
+    await store.restorePhoto(String(request.params.photoId), mostPhotos)
+    response.redirect(303, `/jobs/${id(request)}#photos`)
+  })
+
+  router.get('/jobs/:id/rejudge', async (request, response) => {
+    const { body, version } = await store.get<Job>('job', id(request))
+    const again = judged(body.check, now())
+    const words = { worse: 'judged worse now', better: 'judged better now', other: 'changed' } as const
+    const changes = findingChanges(body.assessment.findings, again.findings).map((entry) => ({
+      ...entry,
+      topic: entry.topic.replaceAll('-', ' '),
+      word: words[direction(entry)],
+    }))
+    const model = {
+      page: head(`Judge again: ${body.name}`, 'jobs'),
+      id: id(request),
+      name: body.name,
+      version,
+      before: { title: verdictWords[body.assessment.verdict].title, dataVersion: body.assessment.dataVersion },
+      after: { title: verdictWords[again.verdict].title, dataVersion: again.dataVersion },
+      changes,
+    }
+    show(request, response, { view: 'rejudge', model })
+  })
+  router.post('/jobs/:id/rejudge', async (request, response) => {
+    const version = versionOf(sent(request).version)
+    try {
+      await change(request, version, (job) => judgeAgain(job, judged(job.check, now())))
+    } catch (error) {
+      if (!(error instanceof Stale)) throw error
+      await page(request, response, {
+        changed: [{ label: 'The job', kept: `version ${error.current.version}`, typed: `version ${version}` }],
+        status: 409,
+      })
+      return
+    }
+    response.redirect(303, `/jobs/${id(request)}#check`)
+  })
+
+  router.post('/jobs/:id/delete', async (request, response) => {
+    await store.remove('job', id(request), null)
+    response.redirect(303, `/jobs?deleted=${id(request)}`)
+  })
+  router.post('/jobs/:id/restore', async (request, response) => {
+    await store.restore('job', id(request))
+    response.redirect(303, `/jobs/${id(request)}`)
+  })
+  return router
+}

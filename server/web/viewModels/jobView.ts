@@ -1,0 +1,231 @@
+import type { Finding, Outcome } from '../../chain/finding.js'
+import type { Job, Part, Reading, ReadingLimits } from '../../jobs/job.js'
+import { partStates } from '../../jobs/job.js'
+import { latestReadings, standing } from '../../jobs/standing.js'
+import { quantity } from '../../physics/quantity.js'
+import type { Kept, Photo } from '../../store/store.js'
+import { checkAddress } from '../forms/checkAddress.js'
+import type { FormFault, FormState } from '../forms/formState.js'
+import { mostPhotos } from '../keepPhoto.js'
+import { head, type PageHead } from '../page.js'
+import { day, lasting, type Moment, moment } from './dates.js'
+import { type PhotoView, photoViews } from './photoViews.js'
+import { partWords, standingWords } from './standingWords.js'
+import { tally, verdictWords } from './verdictWords.js'
+
+interface StepLine {
+  key: string
+  text: string
+  expected: string
+  last: { text: string; at: Moment; outcome: Outcome } | null
+}
+
+interface PartLine {
+  id: string
+  version: number
+  name: string
+  state: Part['state']
+  stateText: string
+  note: string
+  since: Moment
+  lasting: string
+}
+
+/** What someone else kept meanwhile, beside what was typed here. */
+export interface ChangedField {
+  label: string
+  kept: string
+  typed: string
+}
+
+/** The forms of the page, by name; each holds what was typed where it was refused. */
+export interface JobForms {
+  details: FormState
+  reading: FormState
+  part: FormState
+  log: FormState
+  photo: FormState
+}
+
+export type JobFormName = keyof JobForms
+
+export interface JobPage {
+  page: PageHead
+  id: string
+  version: number
+  name: string
+  standing: {
+    outcome: Outcome | null
+    title: string
+    text: string
+    waits: { text: string; since: Moment; lasting: string }[]
+  }
+  verdict: { outcome: Outcome; title: string; text: string }
+  tally: string
+  findings: Finding[]
+  judged: {
+    at: Moment
+    dataVersion: string /** the tables or rules changed since */
+    outdated: boolean
+    earlier: number
+  }
+  address: string
+  choices: {
+    steps: { value: string; label: string }[]
+    parts: { value: string; label: string }[]
+    works: { value: string; label: string }[]
+    captions: { value: string; label: string }[]
+  }
+  steps: StepLine[]
+  readings: { text: string; key: string; at: Moment; finding: Finding }[]
+  parts: PartLine[]
+  log: { text: string; at: Moment }[]
+  photos: PhotoView[]
+  roomForPhotos: boolean
+  forms: JobForms
+  changed: ChangedField[]
+  /** a fault of the place where records are kept, or null */
+  notSaved: string | null
+}
+
+const show = (value: number, unit: string): string =>
+  /^(V|A|W|Ω|F|Hz|J|s)$/.test(unit) ? quantity(value, unit) : `${String(value).replace('-', '−')}\u00a0${unit}`
+
+function expected({ low, high, unit }: ReadingLimits): string {
+  if (unit === null || (low === null && high === null)) return ''
+  if (low !== null && high !== null) return `${show(low, unit)} to ${show(high, unit)}`
+  return low !== null ? `${show(low, unit)} or more` : `${show(high ?? Number.NaN, unit)} or less`
+}
+
+const readingText = ({ value, unit }: Reading): string => show(value, unit)
+
+const emptyForm = (values: Record<string, string> = {}): FormState => ({ values, errors: {}, shown: {}, read: {} })
+
+const text = (value: string | number | null): string => (value === null ? '' : String(value))
+
+/** The form of name and observations as they are kept. */
+export const detailsForm = ({ name, observations }: Job): FormState =>
+  emptyForm({
+    name,
+    lamps: text(observations.lamps),
+    display: text(observations.display),
+    sounds: text(observations.sounds),
+    smells: text(observations.smells),
+    moved: text(observations.moved),
+    drawn: text(observations.drawnA),
+    works: text(observations.works),
+    note: text(observations.note),
+  })
+
+export const detailLabels: Record<string, string> = {
+  name: 'Name of the job',
+  lamps: 'Lamps',
+  display: 'Display',
+  sounds: 'Sounds',
+  smells: 'Smells',
+  moved: 'What moved',
+  drawn: 'Current drawn',
+  works: 'Did it do its work',
+  note: 'Anything else seen',
+}
+
+export interface JobShown {
+  kept: Kept<Job>
+  photos: Photo[]
+  now: number
+  dataVersion: string
+  /** forms with what was typed, where one was refused */
+  forms?: Partial<JobForms>
+  faults?: FormFault[]
+  changed?: ChangedField[]
+  notSaved?: string | null
+}
+
+function addressOf(job: Job): string {
+  try {
+    return checkAddress(job.check)
+  } catch (error) {
+    // a check sent as JSON may have more rails than the form has rows
+    if (error instanceof RangeError) return '/'
+    throw error
+  }
+}
+
+/** Everything the page of one job shows. */
+export function jobView({ kept, photos, now, dataVersion, ...typed }: JobShown): JobPage {
+  const job = kept.body
+  const { state, waits } = standing(job)
+  const last = new Map(latestReadings(job.readings).map((reading) => [reading.key, reading]))
+  const readable = job.limits.filter(({ unit }) => unit !== null)
+  const line = (reading: Reading | undefined): StepLine['last'] =>
+    reading ? { text: readingText(reading), at: moment(reading.at), outcome: reading.finding.outcome } : null
+  return {
+    page: head(job.name, 'jobs', typed.faults ?? []),
+    id: kept.id,
+    version: kept.version,
+    name: job.name,
+    standing: {
+      ...standingWords[state],
+      waits: waits.map((wait) => ({ text: wait.text, since: day(wait.since), lasting: lasting(wait.since, now) })),
+    },
+    verdict: verdictWords[job.assessment.verdict],
+    tally: tally(job.assessment.findings),
+    findings: job.assessment.findings,
+    judged: {
+      at: moment(job.assessment.judgedAt),
+      dataVersion: job.assessment.dataVersion,
+      outdated: job.assessment.dataVersion !== dataVersion,
+      earlier: job.earlier.length,
+    },
+    address: addressOf(job),
+    choices: {
+      steps: readable.map((step) => ({ value: step.key, label: `${step.text} (${step.unit})` })),
+      parts: partStates.map((value) => ({ value, label: partWords[value] })),
+      works: [
+        { value: 'yes', label: 'Yes' },
+        { value: 'partly', label: 'In part' },
+        { value: 'no', label: 'No' },
+      ],
+      captions: [
+        { value: 'supply plate', label: 'The supply’s plate' },
+        { value: 'machine plate', label: 'The machine’s plate' },
+        { value: 'inside', label: 'Inside' },
+        { value: 'outside', label: 'Outside' },
+      ],
+    },
+    steps: readable.map((step) => ({
+      key: step.key,
+      text: step.text,
+      expected: expected(step),
+      last: line(last.get(step.key)),
+    })),
+    readings: job.readings.toReversed().map((reading) => ({
+      text: readingText(reading),
+      key: job.limits.find(({ key }) => key === reading.key)?.text ?? reading.key,
+      at: moment(reading.at),
+      finding: reading.finding,
+    })),
+    parts: job.parts.map((part) => ({
+      id: part.id,
+      version: part.version,
+      name: part.name,
+      state: part.state,
+      stateText: partWords[part.state],
+      note: part.note ?? '',
+      since: day(part.since),
+      lasting: lasting(part.since, now),
+    })),
+    log: job.log.toReversed().map((entry) => ({ text: entry.text, at: moment(entry.at) })),
+    photos: photoViews(photos, { supply: job.check.supply.label, machine: job.check.device.label }),
+    roomForPhotos: photos.length < mostPhotos,
+    forms: {
+      details: typed.forms?.details ?? detailsForm(job),
+      reading: typed.forms?.reading ?? emptyForm(),
+      part: typed.forms?.part ?? emptyForm({ state: 'wanted' }),
+      log: typed.forms?.log ?? emptyForm(),
+      photo: typed.forms?.photo ?? emptyForm({ caption: 'supply plate' }),
+    },
+    changed: typed.changed ?? [],
+    notSaved: typed.notSaved ?? null,
+  }
+}
