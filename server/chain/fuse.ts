@@ -29,7 +29,7 @@ export const fuse: MainsTopic = {
 const asJudgement = ({ outcome, title, why, working, action, sources }: Finding): Judgement => ({
   topic: 'fuse',
   outcome,
-  say: () => ({ title, why, working, action, sources }),
+  say: () => ({ title, why, working, action, sources: sources.length > 0 ? sources : [ratingPlate] }),
 })
 
 /**

@@ -1,0 +1,382 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { assess } from '../../server/chain/assess.js'
+import { type CheckResponse, outcomes, topics } from '../../server/chain/finding.js'
+import type { CheckRequest, DeviceInput, Output } from '../../server/chain/request.js'
+import { checkSchema } from '../../server/web/schemas/check.js'
+import { changed, matching } from './cases.js'
+
+const maybe = <T>(values: fc.Arbitrary<T>) => fc.option(values, { nil: null, freq: 4 })
+const among = <T>(...values: T[]) => fc.constantFrom(...values)
+const record = <T>(model: { [K in keyof T]: fc.Arbitrary<T[K]> }) => fc.record(model)
+
+const window = fc
+  .tuple(
+    fc.oneof(among(100, 110, 115, 120, 127, 220, 230, 240, 12, 400), fc.double({ min: 1, max: 1000, noNaN: true })),
+    among(1, 1, 1.2, 2.4),
+  )
+  .map(([min, factor]) => ({ min, max: Math.min(min * factor, 1000) }))
+const railV = fc.oneof(among(5, 9, 12, -12, -5, 24, 18), fc.double({ min: 0.5, max: 60, noNaN: true }))
+const amps = fc.oneof(among(0.1, 0.5, 1, 2, 3.25), fc.double({ min: 0.01, max: 30, noNaN: true }))
+const kind = among<'ac' | 'dc' | null>('dc', 'dc', 'ac', null)
+const polarity = among('centre-positive' as const, 'centre-negative' as const)
+const dcPlug = record({
+  outerMm: maybe(among(2.35, 4, 5.5, 5.5, 6.5)),
+  innerMm: maybe(among(0.7, 1.7, 2.1, 2.1, 2.5, 4.4)),
+  polarity: maybe(polarity),
+  name: maybe(among('5.5 x 2.1', 'EIAJ-02', 'DIN', '')),
+})
+const outputs = fc.array(
+  record<Output>({ kind, voltageV: railV, currentA: maybe(amps), powerW: maybe(among(5, 12, 24, 60)) }),
+  { minLength: 1, maxLength: 4 },
+)
+const inputs = fc.array(
+  record<DeviceInput>({
+    kind,
+    voltageV: railV,
+    currentA: maybe(amps),
+    currentIs: maybe(among('plate' as const, 'measured' as const)),
+    tolerancePercent: maybe(among(0, 2, 5, 15)),
+  }),
+  { minLength: 1, maxLength: 4 },
+)
+const label = among(
+  'INPUT: 100-240V~ 50/60Hz 0.5A\nOUTPUT: 12V ⎓ 2A ⧈',
+  'PRI 230V 50Hz 12VA SEC 9V~ 1A T100mA',
+  '3~ 400V',
+  'INPUT 12V DC',
+  'class III 230V',
+  '',
+  '\n\n',
+  '\u202e V0.5 A',
+)
+
+/** Any request of the right shape, mostly of things that occur. */
+const anyRequest: fc.Arbitrary<CheckRequest> = fc.record({
+  site: fc.record({
+    country: maybe(among('DE', 'GB', 'US', 'JP', 'BR', 'IT', 'SA', 'AU', 'PH')),
+    voltageV: maybe(among(100, 110, 120, 127, 220, 230, 240, 118.5, 1, 1000)),
+    frequencyHz: maybe(among(50, 60, 50.2, 400, 16.7)),
+    socket: maybe(among('A', 'B', 'C', 'F', 'G', 'I', 'L', 'N')),
+  }),
+  supply: fc.record({
+    label: maybe(label),
+    input: maybe(
+      record({
+        voltages: maybe(fc.array(window, { minLength: 1, maxLength: 3 })),
+        frequenciesHz: maybe(among([50], [60], [50, 60], [400])),
+        currentA: maybe(amps),
+        powerVA: maybe(among(10, 60, 2000)),
+        powerW: maybe(among(5, 40)),
+        selectorV: maybe(among(115, 120, 230, 100)),
+      }),
+    ),
+    technology: maybe(among('switch-mode' as const, 'transformer' as const, 'unknown' as const)),
+    regulated: maybe(fc.boolean()),
+    protectionClass: maybe(among('I' as const, 'II' as const, 'III' as const)),
+    inlet: maybe(among('C6', 'C8', 'C14', 'C16', 'C18', 'C20', 'captive', 'plug-in', 'odd')),
+    outputs: maybe(outputs),
+    plug: maybe(dcPlug),
+    lead: maybe(
+      record({ lengthM: among(0.5, 1.5, 20), areaMm2: maybe(among(0.14, 0.5, 1.5)), awg: maybe(among(18, 22, 28)) }),
+    ),
+    fuse: maybe(among('T500mAL250V', 'F2A', 'T1.25AL250V', '???', '')),
+    measured: maybe(
+      record({ offLoadV: maybe(among(12, 16.5, -12, 9)), loadedV: maybe(among(12, 11, 5)), polarity: maybe(polarity) }),
+    ),
+  }),
+  device: fc.record({
+    label: maybe(among('DC 12V 1A centre positive', '230V~ 50Hz 40W motor', '9-12V ⎓ 500mA', '')),
+    inputs: maybe(inputs),
+    regulatedNeeded: maybe(fc.boolean()),
+    jack: maybe(dcPlug),
+  }),
+  cord: maybe(
+    fc.record({
+      plug: maybe(among('CEE 7/16', 'CEE 7/7', 'BS 1363', 'NEMA 1-15', 'NEMA 5-15', 'CEE 7/17', 'odd')),
+      connector: maybe(among('C5', 'C7', 'C13', 'C15', 'C17', 'C19', 'captive', 'odd')),
+      ratedV: maybe(among(125, 250, 300)),
+      ratedA: maybe(among(0.2, 2.5, 6, 10, 16)),
+      earthed: maybe(fc.boolean()),
+      areaMm2: maybe(among(0.3, 0.5, 0.75, 1.5)),
+      awg: maybe(among(18, 22, 16)),
+      plugFitted: maybe(among('moulded' as const, 'rewired' as const)),
+      adapter: maybe(fc.record({ earthed: maybe(fc.boolean()) })),
+    }),
+  ),
+  converter: maybe(
+    fc.record({
+      kind: maybe(among('autotransformer' as const, 'isolating' as const, 'electronic' as const)),
+      outputV: maybe(among(100, 110, 120, 230)),
+      ratedVA: maybe(among(50, 100, 2000)),
+    }),
+  ),
+})
+
+const worst = (response: CheckResponse, topic: (typeof topics)[number]): number =>
+  Math.min(
+    ...response.findings.filter((finding) => finding.topic === topic).map(({ outcome }) => outcomes.indexOf(outcome)),
+    outcomes.length,
+  )
+
+const goesOn = ({ verdict }: CheckResponse): boolean => verdict === 'take-care' || verdict === 'no-conflict-found'
+
+describe('any check', { timeout: 60_000 }, () => {
+  it('is of the shape the call takes', () => {
+    fc.assert(
+      fc.property(anyRequest, (request) => {
+        expect(checkSchema.safeParse(request).success).toBe(true)
+      }),
+      { numRuns: 200 },
+    )
+  })
+
+  it('is answered, worst first, each finding with words, and an action unless it is clear', () => {
+    fc.assert(
+      fc.property(anyRequest, (request) => {
+        const { findings, verdict } = assess(request)
+        const ranks = findings.map(({ outcome, topic }) => outcomes.indexOf(outcome) * 100 + topics.indexOf(topic))
+        expect(ranks).toEqual(ranks.toSorted((a, b) => a - b))
+        expect(verdict).toBe(
+          { stop: 'do-not-connect', unknown: 'find-out-first', caution: 'take-care', clear: 'no-conflict-found' }[
+            findings[0]?.outcome ?? 'unknown'
+          ],
+        )
+        for (const finding of findings) {
+          expect(finding.title).not.toMatch(/[\n\r]/)
+          expect(finding.title.length).toBeGreaterThan(10)
+          expect(finding.why.length).toBeGreaterThan(10)
+          expect(finding.sources.length).toBeGreaterThan(0)
+          if (finding.outcome !== 'clear') expect(finding.action).toMatch(/\w{3}/)
+        }
+        expect(JSON.stringify(findings)).not.toMatch(/\bsafe(ly)?\b|NaN|Infinity|undefined|\[object/i)
+      }),
+      { numRuns: 400 },
+    )
+  })
+
+  it('of nothing entered is find-out-first, whatever the place', () => {
+    expect(assess({ site: {}, supply: {}, device: {} }).verdict).toBe('find-out-first')
+    expect(assess({ site: { country: 'DE', socket: 'F' }, supply: {}, device: {} }).verdict).toBe('find-out-first')
+  })
+
+  it('does not depend on the order of rails', () => {
+    const shuffled = anyRequest.chain((request) =>
+      fc.tuple(
+        fc.constant(request),
+        fc.shuffledSubarray(request.supply.outputs ?? [], { minLength: request.supply.outputs?.length ?? 0 }),
+        fc.shuffledSubarray(request.device.inputs ?? [], { minLength: request.device.inputs?.length ?? 0 }),
+      ),
+    )
+    fc.assert(
+      fc.property(shuffled, ([request, rails, wants]) => {
+        const other = {
+          ...request,
+          supply: { ...request.supply, outputs: request.supply.outputs && rails },
+          device: { ...request.device, inputs: request.device.inputs && wants },
+        }
+        expect(assess(other).findings.map(({ topic, outcome }) => `${topic} ${outcome}`)).toEqual(
+          assess(request).findings.map(({ topic, outcome }) => `${topic} ${outcome}`),
+        )
+      }),
+      { numRuns: 200 },
+    )
+  })
+
+  it('never finds output-current worse for a supply of a higher rating', () => {
+    fc.assert(
+      fc.property(
+        anyRequest,
+        outputs,
+        inputs,
+        fc.nat(3),
+        fc.double({ min: 1, max: 10, noNaN: true }),
+        (request, rails, wants, which, factor) => {
+          const index = which % rails.length
+          const raised = rails.map((rail, at) =>
+            at === index && rail.currentA != null
+              ? { ...rail, currentA: rail.currentA * factor, powerW: rail.powerW == null ? null : rail.powerW * factor }
+              : rail,
+          )
+          const on = (list: Output[]) =>
+            worst(
+              assess({
+                ...request,
+                supply: { ...request.supply, outputs: list },
+                device: { ...request.device, inputs: wants },
+              }),
+              'output-current',
+            )
+          expect(on(raised)).toBeGreaterThanOrEqual(on(rails))
+        },
+      ),
+      { numRuns: 300 },
+    )
+  })
+
+  it('never finds mains-voltage worse for a wider window', () => {
+    fc.assert(
+      fc.property(
+        anyRequest,
+        window,
+        fc.double({ min: 1, max: 2, noNaN: true }),
+        fc.double({ min: 1, max: 2, noNaN: true }),
+        (request, { min, max }, down, up) => {
+          const on = (voltages: { min: number; max: number }[]) =>
+            worst(
+              assess({
+                ...request,
+                supply: {
+                  ...request.supply,
+                  label: null,
+                  input: { ...request.supply.input, selectorV: null, voltages },
+                },
+              }),
+              'mains-voltage',
+            )
+          expect(on([{ min: min / down, max: max * up }])).toBeGreaterThanOrEqual(on([{ min, max }]))
+        },
+      ),
+      { numRuns: 400 },
+    )
+  })
+})
+
+/** Every path to a fact in a request. */
+function pathsOf(value: unknown, path: string[] = []): string[][] {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return value == null ? [] : [path]
+  return [
+    ...(path.length > 0 ? [path] : []),
+    ...Object.entries(value).flatMap(([key, inner]) => pathsOf(inner, [...path, key])),
+  ]
+}
+
+function without(request: CheckRequest, path: readonly string[]): CheckRequest {
+  const [key, ...rest] = path
+  const change = (value: object, name: string, further: string[]): object => {
+    const [next, ...after] = further
+    const inner = (value as Record<string, unknown>)[name]
+    return { ...value, [name]: next === undefined ? null : change(inner as object, next, after) }
+  }
+  return key === undefined ? request : (change(request, key, rest) as CheckRequest)
+}
+
+describe('taking a fact away', { timeout: 60_000 }, () => {
+  /** Facts the matching case is judged without as well, each with the reason. */
+  const notNeeded: Record<string, string> = {
+    'supply.input.frequenciesHz': 'a switch-mode supply does not mind the frequency',
+    'supply.technology': 'the frequency is on the plate',
+    'supply.regulated': 'a switch-mode supply is regulated',
+    'supply.protectionClass': 'the C8 inlet says class II',
+    'supply.input.currentA': 'what it draws follows from its outputs',
+    'device.regulatedNeeded': 'a regulated supply suits either',
+    'device.inputs': 'see below: the whole list is needed',
+    'site.socket': 'the plug fits every socket of the country',
+    'site.country': 'see below',
+    'cord.earthed': 'class II needs no earth',
+    'cord.plugFitted': 'only a plug known to be fitted by hand is a caution',
+  }
+  const needed = pathsOf(matching).filter(
+    (path) =>
+      path.length > 1 && (!(path.join('.') in notNeeded) || ['device.inputs', 'site.country'].includes(path.join('.'))),
+  )
+
+  it('starts from a case without conflict', () => {
+    expect(assess(matching).verdict).toBe('no-conflict-found')
+    expect(needed.length).toBeGreaterThan(15)
+  })
+
+  it.each(needed.map((path) => ({ fact: path.join('.'), path })))(
+    'from the matching case, $fact, is find-out-first',
+    ({ path }) => {
+      expect(assess(without(matching, path)).verdict).toBe('find-out-first')
+    },
+  )
+
+  it.each(Object.entries(notNeeded).filter(([fact]) => !['device.inputs', 'site.country'].includes(fact)))(
+    'from the matching case, %s, leaves it as it is: %s',
+    (fact) => {
+      expect(assess(without(matching, fact.split('.'))).verdict).toBe('no-conflict-found')
+    },
+  )
+
+  /**
+   * Facts that may raise a question of their own, so that without them a topic is satisfied:
+   * contradictions, and statements that call for more.
+   */
+  const raises = [
+    'supply.label',
+    'device.label', // a label fills in what the fields leave open, and may contradict
+    'supply.input.selectorV',
+    'supply.input.voltages',
+    'supply.input', // a position that is none of the plate's; a plate's other windows from the label
+    'supply.input.frequenciesHz', // without it the home region's frequency is taken
+    'supply.technology',
+    'supply.regulated', // "transformer" or "unregulated" asks whether the machine minds
+    'supply.measured',
+    'supply.measured.offLoadV',
+    'supply.measured.loadedV',
+    'supply.measured.polarity', // measured beats printed
+    'supply.protectionClass',
+    'supply.inlet', // class I asks for every link of the earth
+    'supply.outputs',
+    'device.inputs',
+    'supply.plug',
+    'supply.plug.name',
+    'supply.plug.outerMm',
+    'supply.plug.innerMm',
+    'device.jack',
+    'device.jack.name', // fall back on the label, or on the size of the name
+    'supply.lead',
+    'supply.fuse',
+    'converter', // without it there is nothing to judge
+    'converter.kind',
+    'converter.outputV',
+    'converter.ratedVA',
+    'cord.connector',
+    'cord',
+    'cord.adapter',
+    'cord.adapter.earthed',
+    'cord.areaMm2',
+    'cord.plug',
+    'cord.awg',
+    'site.voltageV',
+    'site.frequencyHz',
+    'site.socket', // fall back on the country's
+  ]
+
+  /** Not facts to leave out: a lead without a length is not described. */
+  const required = ['supply.lead.lengthM']
+
+  it('never turns a topic from unknown into clear or caution, save where the fact raised the question', () => {
+    fc.assert(
+      fc.property(anyRequest, fc.nat(), (request, pick) => {
+        const paths = pathsOf(request).filter(
+          (path) => path.length > 1 && ![...raises, ...required].includes(path.join('.')),
+        )
+        const path = paths[pick % Math.max(paths.length, 1)]
+        if (!path) return
+        const before = assess(request)
+        const after = assess(without(request, path))
+        for (const topic of topics) {
+          const [was, is] = [worst(before, topic), worst(after, topic)]
+          if (outcomes[was] === 'unknown')
+            expect(`${path.join('.')} ${topic} ${outcomes[is]}`).not.toMatch(/clear|caution/)
+        }
+        if (goesOn(after) && before.verdict === 'find-out-first') throw new Error(`${path.join('.')} let it go on`)
+      }),
+      { numRuns: 600 },
+    )
+  })
+
+  it('of a whole part never lets a check go on', () => {
+    fc.assert(
+      fc.property(fc.subarray(['supply', 'device', 'cord'] as const, { minLength: 1 }), (parts) => {
+        const request = changed(Object.fromEntries(parts.map((part) => [part, part === 'cord' ? null : {}])))
+        const emptied = { ...request, ...Object.fromEntries(parts.map((part) => [part, part === 'cord' ? null : {}])) }
+        expect(goesOn(assess(emptied))).toBe(false)
+      }),
+      { numRuns: 20 },
+    )
+  })
+})
