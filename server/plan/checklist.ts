@@ -245,7 +245,7 @@ function watchLines(stage: string, facts: ChecklistFacts): ChecklistLine[] {
     }),
     line(`${stage}.smells`, 'Smell and heat: warm dust, or burning?', {
       writes: true,
-      stopIf: 'anything smells burnt, smokes, or is too hot to keep a hand on',
+      stopIf: 'anything smells burnt, smokes, or burns the hand',
     }),
     drawnLine(stage, facts),
   ]
@@ -267,9 +267,7 @@ const lampText = ({ ratedW, ratedV, count, arrangement }: FirstPowerPlan['lamps'
 }
 
 const fuseAgain = (key: string, { supply }: ChecklistFacts): ChecklistLine[] =>
-  supply.fuse.fitted || supply.fuse.prescribed
-    ? [line(key, 'Fuse-link still the one read above, and in its holder.')]
-    : []
+  supply.fuse.fitted || supply.fuse.prescribed ? [line(key, 'Fuse-link: still the one read above, and whole.')] : []
 
 /** The killer items that may have changed since they were read: lamp, fuse-link, polarity. */
 function killersAgain({ name }: FirstPowerStage, facts: ChecklistFacts): ChecklistLine[] {
@@ -288,8 +286,9 @@ function killersAgain({ name }: FirstPowerStage, facts: ChecklistFacts): Checkli
             },
           ),
         ]),
-    ...fuseAgain(`${name}.fuse-again`, facts),
-    ...(name === 'together' ? polarityLine('together.polarity-again', facts) : []),
+    ...(name === 'together'
+      ? [...fuseAgain('together.fuse-again', facts), ...polarityLine('together.polarity-again', facts)]
+      : []),
   ]
 }
 
@@ -347,14 +346,14 @@ function fullMains(facts: ChecklistFacts): ChecklistStage[] {
         ...fuseAgain('full.fuse', facts),
         line('full.on', 'Plug in, stand at the switch, and watch for one minute.', {
           expect: 'as behind the lamp, only brighter or quicker',
-          stopIf: 'smoke, smell, arcing, or a protective device opens: unplug, and look for the fault',
+          stopIf: 'smoke, smell, arcing, or a protective device opens',
         }),
         line('full.watch', 'Watch again: lamps, movement, sounds, smell. What is different from before?', {
           writes: true,
           stopIf: 'anything crackles, smells burnt or smokes',
         }),
         drawnLine('full', facts),
-        line('full.warm', 'After 10 minutes: unplug, and feel the supply’s case with the back of your hand.', {
+        line('full.warm', 'After 10 min: unplug, feel the supply’s case with the back of your hand.', {
           expect: 'warm',
           stopIf: 'too hot to keep the hand there',
         }),
