@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { pino } from 'pino'
 import request from 'supertest'
-import { describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { createApp } from '../../server/app.js'
 import { readConfig } from '../../server/config.js'
 import type { Context } from '../../server/web/context.js'
@@ -14,6 +14,12 @@ const app = createApp({ config: readConfig({}), logger: pino({ level: 'silent' }
 const open = (address: string) => request(app).get(address)
 const part = (address: string) => request(app).get(address).set('HX-Request', 'true')
 const [match, wrongVoltage, lostEarth, sixtyHertz] = examples.map(({ address }) => address)
+
+// the first page of each kind compiles its view
+beforeAll(async () => {
+  await open('/')
+  await part('/')
+}, 60_000)
 
 /** What a person reads: without tags, with the usual entities. */
 const read = (html: string): string =>

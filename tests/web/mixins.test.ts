@@ -15,7 +15,7 @@ const form = {
   read: { amps: '2\u00a0A' },
 }
 
-describe('the parts every page is made of', () => {
+describe('the parts every page is made of', { timeout: 30_000 }, () => {
   it('tie hint, error and plate reading to their field, and keep what was typed', () => {
     const html = render(`+numberField(form, 'amps', 'Current', { unit: 'A', hint: 'At full load.', reads: true })`, {
       form,

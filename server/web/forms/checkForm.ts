@@ -16,7 +16,7 @@ import {
   yesNo,
 } from './checkChoices.js'
 import { checkNames, labelOf, needRow, outputRow, rails } from './checkNames.js'
-import { type FormFault, FormReader, type FormState } from './formState.js'
+import { type FormFault, FormReader, type FormState, longestLine, longestText } from './formState.js'
 
 export interface CheckForm {
   state: FormState
@@ -35,7 +35,7 @@ function filled<Group extends object>(group: Group): Group | null {
 
 class CheckReader extends FormReader {
   constructor(sent: unknown) {
-    super(sent, checkNames, labelOf)
+    super(sent, checkNames, labelOf, (name) => (name === 'supply' || name === 'machine' ? longestText : longestLine))
     for (const name of Object.keys((sent ?? {}) as object))
       if (!checkNames.includes(name))
         this.fault(

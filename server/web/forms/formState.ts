@@ -20,6 +20,9 @@ export interface FormFault {
 /** The longest text one field may hold; a rating plate has a few hundred characters. */
 export const longestText = 1500
 
+/** The longest text of a field of one line. */
+export const longestLine = 200
+
 /** Control characters other than tab and line ends, and marks that turn the direction of text around. */
 const unprintable = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufffe\uffff]/u
 
@@ -36,7 +39,12 @@ export class FormReader {
   }
   readonly faults: FormFault[] = []
 
-  constructor(sent: unknown, names: readonly string[], labelOf: (name: string) => string) {
+  constructor(
+    sent: unknown,
+    names: readonly string[],
+    labelOf: (name: string) => string,
+    longestOf: (name: string) => number = () => longestText,
+  ) {
     const from = (sent ?? {}) as Record<string, unknown>
     for (const name of names) {
       if (!Object.hasOwn(from, name)) continue
@@ -45,8 +53,9 @@ export class FormReader {
       this.state.values[name] = typeof first === 'string' ? first : ''
       const label = labelOf(name)
       if (Array.isArray(raw)) this.fault(name, `${label} must be given once; it came ${raw.length} times.`)
-      else if (typeof raw === 'string' && raw.length > longestText)
-        this.fault(name, `${label} must be at most ${longestText} characters long; this is ${raw.length}.`)
+      const longest = longestOf(name)
+      if (typeof raw === 'string' && raw.length > longest)
+        this.fault(name, `${label} must be at most ${longest} characters long; this is ${raw.length}.`)
       const odd = unprintable.exec(this.state.values[name])?.[0]
       if (odd !== undefined) {
         const code = odd.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')

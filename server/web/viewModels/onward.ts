@@ -8,6 +8,7 @@ import { fuseQuery } from '../forms/fuseForm.js'
 export interface Onward {
   fuse: string
   firstPower: string
+  checklist: string
   /** the check's own query string, to be kept with a job */
   check: string
 }
@@ -46,5 +47,6 @@ function fuseAddress(request: CheckRequest, response: CheckResponse): string {
 export const onward = (request: CheckRequest, response: CheckResponse, address: string): Onward => ({
   fuse: fuseAddress(request, response),
   firstPower: `/first-power?${address}`,
+  checklist: `/checklist?${address}`,
   check: address,
 })

@@ -229,6 +229,7 @@ describe('the form of a check', () => {
     [{ supply: 'a\u0000b' }, 'supply', 'take out the hidden character U+0000'],
     [{ supply: 'V\u202e042' }, 'supply', 'take out the hidden character U+202E'],
     [{ supply: 'x'.repeat(1501) }, 'supply', 'must be at most 1500 characters long; this is 1501'],
+    [{ plugname: 'x'.repeat(201) }, 'plugname', 'must be at most 200 characters long; this is 201'],
     [{ mains: ['230', '120'] }, 'mains', 'Mains voltage must be given once; it came 2 times'],
     [{ plugouter: '2.1', pluginner: '5.5' }, 'pluginner', 'must be less than the outer diameter'],
     [JSON.parse('{"__proto__": "1"}'), 'check-form', 'The address holds “__proto__”'],

@@ -35,6 +35,7 @@ describe('the way on from a check', () => {
 
   it('fills in the first power-up with the whole check', () => {
     expect(ways({ site: {}, supply: {}, device: {} }).firstPower).toBe('/first-power?in=230')
+    expect(ways({ site: {}, supply: {}, device: {} }).checklist).toBe('/checklist?in=230')
   })
 
   it('hands on the check itself for a job', () => {
