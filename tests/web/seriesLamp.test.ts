@@ -181,6 +181,12 @@ describe('POST /api/series-lamp/transient', () => {
   it.each([
     { name: 'a run of more than 20 s', change: { durationS: 21 }, path: 'durationS', words: /20 or less; received 21/ },
     {
+      name: 'too many cycles',
+      change: { mains: { voltageV: 230, frequencyHz: 400 }, durationS: 4 },
+      path: 'durationS',
+      words: /no more than 1200 mains cycles, 3 s at 400 Hz; received 4/,
+    },
+    {
       name: 'both kinds of load',
       change: { load: { bulkF: 1e-4, loadOhm: 100, loadW: 5 } },
       path: 'load.loadW',

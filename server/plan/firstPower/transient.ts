@@ -154,7 +154,8 @@ function whatIsSeen(run: SwitchOnRun, glow: readonly GlowWord[], load: BulkInput
   if (run.gaveUp > 0)
     return `the lamp flashes again and again (the load gave up ${run.gaveUp} ${run.gaveUp === 1 ? 'time' : 'times'}): too large a load for this lamp, or its output is shorted`
   if (end === 'full') return 'the lamp comes to full brightness and stays there: a short or nearly one. Switch off.'
-  if (brightest === end) return `the lamp stays at: ${inWords(end)}`
+  if (end === 'none' && brightest === end) return 'the lamp stays dark'
+  if (brightest === end) return `the lamp shows ${inWords(end)} and stays so`
   return `a flash (${inWords(brightest)}), then from ${seconds(since, 2)} on: ${inWords(end)}; capacitors charging`
 }
 

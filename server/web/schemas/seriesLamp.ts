@@ -81,40 +81,60 @@ const switchAt = z
 const bulkF = z.number().min(1e-6).max(0.1)
 const loadOhm = z.number().min(1).max(1e9).nullish()
 
-/** Longest run that is worked out [s]; a filament settles within a few seconds. */
-export const longestRunS = 20
+/** Longest run that is worked out [s], and in mains cycles; a filament settles within a few seconds. */
+const longestRunS = 20
+const mostCycles = 1200
 
 const durationS = z.number().min(0.001).max(longestRunS)
 
-export const lampTransientSchema = z.strictObject({
-  mains,
-  lamps,
-  arrangement,
-  load: z
-    .strictObject({
-      bulkF,
-      loadOhm,
-      loadW: z.number().min(0).max(5000).nullish(),
-      startV: z.number().min(5).max(800).nullish(),
-      shortAfterS: z.number().min(0).max(longestRunS).nullish(),
-    })
-    .refine((load) => load.loadOhm == null || load.loadW == null, {
-      path: ['loadW'],
-      error: 'load.loadW and load.loadOhm must not both be given: the load is one or the other',
-    })
-    .refine((load) => load.startV == null || load.loadW != null, {
-      path: ['startV'],
-      error: 'load.startV belongs to a constant-power load: give load.loadW as well, or leave load.startV out',
-    }),
-  switchAt,
-  durationS,
-})
+interface Run {
+  mains: { frequencyHz: number }
+  durationS?: number | null
+}
 
-export const inrushSchema = z.strictObject({
-  mains,
-  seriesOhm: z.number().min(0.01).max(10000),
-  bulkF,
-  loadOhm,
-  switchAt,
-  durationS: durationS.nullish(),
-})
+const fewCycles = {
+  path: ['durationS'],
+  error: (issue: { input?: unknown }) => {
+    const { mains: site, durationS: asked } = issue.input as Run
+    return `durationS must be no more than ${mostCycles} mains cycles, ${mostCycles / site.frequencyHz} s at ${site.frequencyHz} Hz; received ${asked}`
+  },
+}
+
+const isShort = (run: Run): boolean => (run.durationS ?? 0) * run.mains.frequencyHz <= mostCycles
+
+export const lampTransientSchema = z
+  .strictObject({
+    mains,
+    lamps,
+    arrangement,
+    load: z
+      .strictObject({
+        bulkF,
+        loadOhm,
+        loadW: z.number().min(0).max(5000).nullish(),
+        startV: z.number().min(5).max(800).nullish(),
+        shortAfterS: z.number().min(0).max(longestRunS).nullish(),
+      })
+      .refine((load) => load.loadOhm == null || load.loadW == null, {
+        path: ['loadW'],
+        error: 'load.loadW and load.loadOhm must not both be given: the load is one or the other',
+      })
+      .refine((load) => load.startV == null || load.loadW != null, {
+        path: ['startV'],
+        error: 'load.startV belongs to a constant-power load: give load.loadW as well, or leave load.startV out',
+      }),
+    switchAt,
+    durationS,
+  })
+  .refine(isShort, fewCycles)
+
+export const inrushSchema = z
+  .strictObject({
+    mains,
+    seriesOhm: z.number().min(0.01).max(10000),
+    bulkF,
+    loadOhm,
+    switchAt,
+    durationS: durationS.nullish(),
+  })
+  .refine(isShort, fewCycles)
