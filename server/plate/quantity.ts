@@ -79,6 +79,20 @@ export function isPlausible(value: number, dimension: UnitDimension): boolean {
   }
 }
 
+/** The index after numbers without a unit that are joined to each other, as in "60950-1" and "12/93". */
+export function listEnd(tokens: readonly Token[], from: number): number {
+  let at = from + 1
+  for (;;) {
+    const joint = tokens[at]
+    const next = tokens[at + 1]
+    if (joint?.type !== 'sign' || !isJoint(joint) || next?.type !== 'number' || next.unit) return at
+    // "230/2x9V": the figure belongs to what follows
+    const after = tokens[at + 2]
+    if (after?.type === 'sign' && after.sign === '×') return at
+    at += 2
+  }
+}
+
 /** Reads one quantity that begins at a token; null if none does. */
 export function readQuantity(tokens: readonly Token[], from: number): Quantity | null {
   return new Reader(tokens).read(from)
@@ -95,6 +109,7 @@ class Reader {
     const first = this.#signed(at)
     if (!first) return null
     const numbers: { token: NumberToken; sign: Element['sign'] }[] = [{ token: first.number, sign: first.sign }]
+    const read = [first.number]
     const joints: Joint[] = []
     let kind: StatedKind = null
     let unit = first.number.unit
@@ -104,36 +119,23 @@ class Reader {
       const last = numbers[numbers.length - 1]!
       if (last.token.unit?.kind) kind = both(kind, last.token.unit.kind)
       const suffix = last.token.unit?.dimension === 'V' ? this.#suffix(end) : null
-      const joint = this.#joint(
-        end,
-        numbers.map(({ token }) => token),
-        unit?.dimension,
-      )
+      const joint = this.#joint(end, read, unit?.dimension)
       // a kind between two numbers of one list: "115V~/230V~"
-      const later =
-        suffix && !joint
-          ? this.#joint(
-              suffix.next,
-              numbers.map(({ token }) => token),
-              unit?.dimension,
-            )
-          : null
-      const next = joint ?? later
+      const later = suffix && !joint ? this.#joint(suffix.next, read, unit?.dimension) : null
+      const next = joint ?? (later && isStepDown(last.token, later.number) ? null : later)
       if (suffix && !joint) {
         kind = both(kind, suffix.kind)
         end = suffix.next
       }
       if (!next) break
       numbers.push({ token: next.number, sign: next.sign })
+      read.push(next.number)
       joints.push(next.joint)
       unit ??= next.number.unit
       end = next.next
     }
     if (!unit) {
-      const asCycles = this.#cycles(
-        numbers.map(({ token }) => token),
-        end,
-      )
+      const asCycles = this.#cycles(read, end)
       if (!asCycles) return null
       unit = { dimension: 'Hz', scale: 1, kind: null }
       end = asCycles
@@ -426,6 +428,10 @@ class Reader {
     return values.every((value) => cycles.has(value)) || upTo(100) ? at + 1 : null
   }
 }
+
+/** "230V~/12V=": mains volts with their kind and low volts are two sides of a transformer. */
+const isStepDown = (one: NumberToken, other: NumberToken): boolean =>
+  Number(one.digits) >= plateLimits.leastMainsV.value && Number(other.digits) < plateLimits.leastMainsV.value
 
 const isUsualPair = (one: NumberToken, other: NumberToken): boolean =>
   Number(one.digits) >= plateLimits.leastMainsV.value &&

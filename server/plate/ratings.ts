@@ -1,5 +1,5 @@
 import { plateLimits } from '../reference/plateLimits.js'
-import type { LabelInput, LabelRail, PlateOf, PrintedKind } from './labelReading.js'
+import type { LabelInput, LabelRail, PlateOf, PrintedKind, VoltageWindow } from './labelReading.js'
 import type { Quantity, StatedKind } from './quantity.js'
 import type { Group } from './sides.js'
 import type { QuantityStatement } from './statements.js'
@@ -121,14 +121,16 @@ class RatingReader {
     // "100-240VAC / 127-370VDC": the reading has one kind, that of the mains
     if (kind === 'dc' && this.#inputKinds.includes('ac')) return null
     const known = this.#input.voltages
-    for (const window of windows) {
-      if (!known.some(({ min, max }) => min === window.min && max === window.max)) known.push(window)
-    }
+    // "220-240V, range 162-290V", "100-240V 1.5A/115V": what is nested in another is no further setting
+    const added = windows.filter((window) => !known.some((other) => isNested(window, other) || isNested(other, window)))
+    known.push(...added)
     this.#inputSaid = true
     this.#inputKinds.push(kind)
     if (group.kind === 'either') this.#either = true
     if (group.kind === 'conflict') this.#either = true
-    this.#use(group.volts!, 'input voltage')
+    const said = (window: VoltageWindow): boolean =>
+      known.some(({ min, max }) => min === window.min && max === window.max)
+    if (windows.every(said)) this.#use(group.volts!, 'input voltage')
     return 'input'
   }
 
@@ -323,6 +325,10 @@ class RatingReader {
     this.#input.kind = kind ?? (this.#input.frequenciesHz.length > 0 ? 'ac' : null)
   }
 }
+
+/** Whether one window lies within another or equals it. */
+const isNested = (inner: VoltageWindow, outer: VoltageWindow): boolean =>
+  inner.min >= outer.min && inner.max <= outer.max
 
 /**
  * "6A/3A" and "1.2/0.6A" fall, the first belonging to the lower voltage; "0.2-0.4A" is a range. A rising pair of whole

@@ -1,7 +1,7 @@
 import { plateLimits } from '../reference/plateLimits.js'
 import type { PlateMeaning } from '../reference/plateWords.js'
 import type { PlateOf } from './labelReading.js'
-import { both, type Quantity, readQuantity, type StatedKind } from './quantity.js'
+import { both, listEnd, type Quantity, readQuantity, type StatedKind } from './quantity.js'
 import type { Token, WordToken } from './token.js'
 
 export type Section = 'input' | 'output'
@@ -98,7 +98,7 @@ class StatementReader {
       if (token.type === 'number') {
         if (this.#phases(at)) return
         this.#list.push({ type: 'other', token: at, line: this.#line })
-        this.#at = at + 1
+        this.#at = listEnd(this.tokens, at)
         return
       }
     }
@@ -164,7 +164,8 @@ class StatementReader {
     const line = this.#line
     if (section) {
       if (!token.weak || this.#leadsToQuantity(at + 1, token.meaning === 'mains') || this.#closesQuantity(at)) {
-        const next = this.tokens[at + 1]
+        const skipped = this.#bracketedLabel(at + 1)
+        const next = this.tokens[skipped]
         this.#list.push({
           type: 'section',
           section,
@@ -173,6 +174,8 @@ class StatementReader {
           colon: next?.type === 'sign' && next.sign === ':',
           secondary: token.meaning === 'secondary' || token.meaning === 'primary',
         })
+        this.#at = skipped
+        return
       } else this.#list.push({ type: 'other', token: at, line })
     } else if (kinds.includes(token.meaning)) {
       this.#kind(at, token.meaning === 'ac' || token.meaning === 'dc' ? token.meaning : 'either')
@@ -208,6 +211,17 @@ class StatementReader {
       this.#list.push({ type: 'qualifier', meaning: 'other', token: at, line })
     } else this.#list.push({ type: 'other', token: at, line })
     this.#at = at + 1
+  }
+
+  /** "INPUT (110V): 100-120V": a voltage in brackets before the colon only names the setting; the index after it. */
+  #bracketedLabel(at: number): number {
+    const is = (index: number, sign: string): boolean => {
+      const token = this.tokens[index]
+      return token?.type === 'sign' && token.sign === sign
+    }
+    const named = this.tokens[at + 1]
+    const isVoltage = named?.type === 'number' && named.unit?.dimension === 'V'
+    return is(at, '(') && isVoltage && is(at + 2, ')') && is(at + 3, ':') ? at + 3 : at
   }
 
   /** Whether a quantity follows, with nothing but labels and punctuation between. */

@@ -390,6 +390,8 @@ export const plateWords: readonly PlateWords[] = [
   words('pl', 'polarity', 'POLARYZACJA; BIEGUNOWOŚĆ', seen('diy-elektronika.pl oznaczenia na zasilaczu')),
   words('pl', 'ac', 'PRĄD PRZEMIENNY; PRĄD ZMIENNY', trade),
   words('pl', 'dc', 'PRĄD STAŁY', trade),
+  words('pl', 'ac', 'NAPIĘCIE PRZEMIENNE; NAPIĘCIE ZMIENNE; PRZEMIENNE; ZMIENNE; PRZEMIENNY; ZMIENNY', trade),
+  words('pl', 'dc', 'NAPIĘCIE STAŁE; STAŁE; STAŁY', trade),
   words('pl', 'only for', 'TYLKO DO', trade),
   words(
     'pl',
@@ -428,8 +430,8 @@ export const plateWords: readonly PlateWords[] = [
   words('ru', 'consumption', 'ПОТРЕБЛЯЕМАЯ МОЩНОСТЬ', seen('technicspace.ru, cxem.net power supply texts')),
   words('ru', 'frequency', 'ЧАСТОТА', trade),
   words('ru', 'polarity', 'ПОЛЯРНОСТЬ', trade),
-  words('ru', 'ac', 'ПЕРЕМЕННЫЙ ТОК', trade),
-  words('ru', 'dc', 'ПОСТОЯННЫЙ ТОК', trade),
+  words('ru', 'ac', 'ПЕРЕМЕННЫЙ ТОК; ПЕРЕМЕННЫЙ; ПЕРЕМЕННОЕ; ПЕРЕМ.; ПЕРЕМЕННОГО ТОКА', trade),
+  words('ru', 'dc', 'ПОСТОЯННЫЙ ТОК; ПОСТОЯННЫЙ; ПОСТОЯННОЕ; ПОСТ.; ПОСТОЯННОГО ТОКА', trade),
   words('ru', 'only for', 'ТОЛЬКО ДЛЯ', trade),
   words(
     'ru',
@@ -535,7 +537,7 @@ export const plateWords: readonly PlateWords[] = [
   words('en', 'frequency', 'CYCLES; HERTZ; HZ', trade),
   words('en', 'input', 'VIN; UIN; V IN; U IN', trade),
   words('en', 'output', 'VOUT; UOUT; V OUT; U OUT', trade),
-  words('en', 'current', 'AMPS; AMPERES; AMP; AMPERE; LOAD', trade),
+  words('en', 'current', 'AMPS; AMPERES; AMP; AMPERE', trade),
   words('en', 'power', 'WATTS; WATT; WATTAGE', trade),
   words('en', 'consumption', 'POWER CONSUMPTION; INPUT POWER', trade),
   words('en', 'max', 'MAXIMUM', trade),
@@ -566,7 +568,7 @@ export const plateWords: readonly PlateWords[] = [
   words('ko', 'no load', '무부하', trade),
   words('en', 'test', 'TEST; TESTED; TEST VOLTAGE; HI-POT; HIPOT; INSULATION; WITHSTAND; ISOLATION; DIELECTRIC', trade),
   words('de', 'test', 'PRÜFSPANNUNG', trade),
-  words('en', 'total', 'TOTAL; TOTAL POWER; COMBINED', trade),
+  words('en', 'total', 'TOTAL; TOTAL POWER; COMBINED; LOAD; MAX LOAD; MAX. LOAD; MAXIMUM LOAD; TOTAL LOAD', trade),
   words('de', 'total', 'GESAMT; GESAMTLEISTUNG; INSGESAMT', trade),
   words('fr', 'total', 'TOTALE; PUISSANCE TOTALE', trade),
   words('es', 'total', 'POTENCIA TOTAL', trade),
@@ -804,7 +806,7 @@ export const plateWords: readonly PlateWords[] = [
 
 /** Unit forms, longest first is not needed. The same line serves every language that writes the form. */
 export const plateUnits: readonly PlateUnit[] = [
-  unit('V', 1, null, 'V; VOLT; VOLTS; В; ВОЛЬТ; ボルト; VOLTIOS; VRMS; VEFF'),
+  unit('V', 1, null, 'V; VOLT; VOLTS; В; ВОЛЬТ; ボルト; VOLTIOS; VRMS; VEFF; VSB; V SB'),
   unit('V', 1, 'ac', 'VAC; V.A.C.; VA.C.; VOLTS AC; VCA; V.C.A.; VWS; V WS'),
   unit('V', 1, 'dc', 'VDC; V.D.C.; VD.C.; VOLTS DC; VCC; V.C.C.; VCD; VGS; V GS'),
   unit('V', 1000, null, 'KV; КВ'),
