@@ -109,13 +109,25 @@ export const ambient: Rule = ({ demand }) =>
         ),
       ]
 
+/** What the gates say of a link at the peak of the inrush, as one line of working. */
+function gateLine(link: FuseLink, peakA: number | null): string[] {
+  if (peakA === null || link.ratedA === null) return []
+  const multiple = peakA / link.ratedA
+  const { minS, maxS } = gateTimes(gatesOf(link).points, multiple)
+  const at = `Gates at ${amperes(peakA)}, ${decimal(multiple, 3)} times rated:`
+  if (minS === null && maxS === null) return [`${at} none`]
+  return [
+    `${at} ${[minS === null ? null : `not before ${duration(minS)}`, maxS === null ? null : `not after ${duration(maxS)}`].filter((part) => part !== null).join(', ')}`,
+  ]
+}
+
 /** Inrush against melting I²t. */
 export const inrush: Rule = ({ demand, fitted, prescription, request }) => {
   const { inrushI2t, minimumMeltingI2t } = demand.required
   if (inrushI2t === null) return []
   const link = fitted.ratedA !== null ? fitted : (prescription?.link ?? fitted)
   const range = meltingRange(link)
-  const { working } = demand.pulse
+  const working = [...demand.pulse.working, ...gateLine(link, request.circuit.inrushPeakA ?? null)]
   const noLarger =
     'Do not fit a larger or slower link than prescribed. If it opens at switch-on, look for a fault, a missing inrush limiter or a too low link.'
   if (minimumMeltingI2t === null)
@@ -126,23 +138,7 @@ export const inrush: Rule = ({ demand, fitted, prescription, request }) => {
         rest('The link ages with every inrush.', noLarger, working, demand.pulse.sources),
       ),
     ]
-  if (range === null) {
-    const { peak, gate } = {
-      peak: request.circuit.inrushPeakA ?? 0,
-      gate:
-        link.ratedA === null
-          ? null
-          : gateTimes(
-              gatesOf(link).points,
-              Math.max((request.circuit.inrushPeakA ?? 0) / link.ratedA, Number.MIN_VALUE),
-            ),
-    }
-    const line =
-      gate && gate.minS !== null && link.ratedA !== null
-        ? [
-            `At ${amperes(peak)} (${decimal(peak / link.ratedA, 3)} times rated) the gates let it open from ${duration(gate.minS)} on`,
-          ]
-        : []
+  if (range === null)
     return [
       caution(
         'fuse',
@@ -150,12 +146,11 @@ export const inrush: Rule = ({ demand, fitted, prescription, request }) => {
         rest(
           'Whether it survives its switch-ons cannot be told from here.',
           `Look in the data sheet of the link that is fitted. ${noLarger}`,
-          [...working, ...line],
+          working,
           demand.pulse.sources,
         ),
       ),
     ]
-  }
   const span = `${decimal(range.lowI2t, 3, 'down')} to ${decimal(range.highI2t, 3, 'up')} A²s`
   const compared = [
     ...working,
