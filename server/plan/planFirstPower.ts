@@ -8,7 +8,7 @@ import { railPlans } from './stages/rails.js'
 import { supplyAlone } from './stages/supplyAlone.js'
 import { together } from './stages/together.js'
 
-export type { FirstPowerOptions, LampUse } from './stages/facts.js'
+export type { FirstPowerOptions } from './stages/facts.js'
 
 /**
  * A bring-up in four stages for one supply and one machine. A stage that must not be done as things stand is left out

@@ -51,15 +51,6 @@ export const resistanceReadings = Object.freeze({
   ),
 })
 
-/** Share of the plate current above which a run is stopped [1]. */
-export const stopCurrent = Object.freeze({
-  factor: 1.5,
-  source: commonPractice(
-    'Stop above 1.5 times the plate current',
-    'a plate states a maximum; half as much again is a fault, not a tolerance',
-  ),
-})
-
 export const latchUp = published(
   'Power-supply maker’s note on current-limit latch-up',
   'a constant-power load on a limited source can settle at a low voltage, worst when the limit is just above the running current',

@@ -190,15 +190,18 @@ export interface TouchLimit {
 
 const es1 = published('IEC 62368-1, table 4 (text in a public repository)', 'ES1 limit')
 
+/** The lowest d.c. limit for a part that may be touched. */
+export const accessibleLimit: TouchLimit = Object.freeze({
+  limitV: 42.4,
+  what: 'limit of IEC 60335-1 for accessible parts, peak and d.c.',
+  source: published('IEC 60335-1, clause 8.1.4 (quoted in engineering forums)', '42.4 V'),
+})
+
 /** Voltages below which a charged part is no longer counted as hazardous to touch. */
 export const dischargeLimits: readonly TouchLimit[] = Object.freeze(
   [
     { limitV: 60, what: 'd.c. limit of IEC 62368-1', source: es1 },
-    {
-      limitV: 42.4,
-      what: 'limit of IEC 60335-1 for accessible parts, peak and d.c.',
-      source: published('IEC 60335-1, clause 8.1.4 (quoted in engineering forums)', '42.4 V'),
-    },
+    accessibleLimit,
     {
       limitV: 34,
       what: 'limit of IEC 60335-1 for plug pins',

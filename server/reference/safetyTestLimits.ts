@@ -1,6 +1,6 @@
 import { fromMemory, published, type Source } from './source.js'
 
-export type SafetyTest = 'earth-resistance' | 'insulation' | 'protective-conductor-current' | 'touch-current'
+type SafetyTest = 'earth-resistance' | 'insulation' | 'protective-conductor-current' | 'touch-current'
 
 export const safetySchemes = [
   { key: 'vde-2008', title: 'VDE 0701-0702:2008', place: 'Germany, older', typeTest: false },

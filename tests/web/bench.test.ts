@@ -77,6 +77,7 @@ describe('the calls of the bench', () => {
       resistanceOhm: 47e3,
     })
     expect(body.timeS).toBeCloseTo(17.48, 2)
+    expect(body.timeConstantS).toBeCloseTo(10.34, 2)
     expect(body.energyJ).toBeCloseTo(11.64, 2)
     expect(body.peakW).toBeCloseTo(2.251, 3)
     expect(body).toMatchObject({ standardOhm: 47e3, ratedW: 5, inSeries: { count: 2, eachOhm: 24e3 } })
@@ -88,7 +89,10 @@ describe('the calls of the bench', () => {
       capacitanceF: 0.57e-6,
       voltageV: 264 * Math.SQRT2,
       resistanceOhm: 1e6,
+      mainsV: 230,
     })
+    expect(body.timeConstantS).toBeCloseTo(0.57, 10)
+    expect(body.lossW * 1e3).toBeCloseTo(52.9, 2)
     expect(body.left[0].voltageV).toBeCloseTo(64.59, 2)
     expect(body.left[1].voltageV).toBeCloseTo(11.18, 2)
     expect(body.plugRules.map((rule: { met: boolean }) => rule.met)).toEqual([true, false, true, true])
@@ -114,6 +118,7 @@ describe('the calls of the bench', () => {
     expect(body.need).toBe('reform')
     expect(body.stages[0].seriesOhm).toBe(100e3)
     expect(body.resistorW).toBeCloseTo(2.025, 10)
+    expect(body.timeConstantS).toBeCloseTo(4.7, 10)
     expect(body.firstCurrentA).toBeCloseTo(4.5e-3, 10)
     expect(body.acceptLeakageA).toBeCloseTo(634.5e-6, 10)
     const micro = (name: RegExp) => body.limits.find((row: { name: string }) => name.test(row.name)).leakageA * 1e6
@@ -174,6 +179,11 @@ describe('the calls of the bench', () => {
     })
     expect(body.rails[0].lead.dropV).toBeCloseTo(0.3972, 4)
     expect(body.rails[0].lead.leftV).toBeCloseTo(4.603, 3)
+    const thicker = await post('/api/bench-supply', {
+      rails: [{ voltageV: 5, currentA: 2.5 }],
+      lead: { lengthM: 1.5, awg: 18 },
+    })
+    expect(thicker.body.rails[0].lead.dropV).toBeCloseTo(0.1571, 4)
   })
 
   it('gives no stage to a machine whose input reads as a short', async () => {

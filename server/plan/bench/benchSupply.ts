@@ -33,7 +33,7 @@ export interface BenchSupplyRequest {
   input?: 'constant-power' | 'plain' | 'unknown' | null
 }
 
-export interface BenchRailStage extends BenchStage {
+interface BenchRailStage extends BenchStage {
   /** index of the rail, from 0, and its signed voltage [V] */
   rail: number
   railV: number
@@ -41,7 +41,7 @@ export interface BenchRailStage extends BenchStage {
   stopIf: string
 }
 
-export interface BenchRailAnswer {
+interface BenchRailAnswer {
   voltageV: number
   currentA: number | null
   overVoltageV: number

@@ -21,6 +21,8 @@ export interface DischargeRequest {
   resistanceOhm?: number | null
   limitV?: number | null
   withinS?: number | null
+  /** where the resistor stays on the mains: the mains voltage [V rms], for what it loses all the time */
+  mainsV?: number | null
 }
 
 export interface DischargeAnswer extends Explained {
@@ -38,6 +40,10 @@ export interface DischargeAnswer extends Explained {
   /** equal resistors in series that share the voltage */
   inSeries: { count: number; eachOhm: number } | null
   limitV: number
+  /** R C [s] */
+  timeConstantS: number | null
+  /** lost on the mains all the time [W]; null where no mains is given */
+  lossW: number | null
   /** to each published limit */
   times: { limitV: number; what: string; timeS: number | null }[]
   /** the rules for plug pins: largest bleeder, and whether this one meets it */
@@ -79,6 +85,8 @@ export function discharge(request: DischargeRequest): DischargeAnswer {
     inSeries:
       usedOhm === null ? null : { count, eachOhm: (given === null ? nextDown : nearest)(usedOhm / count, e24.values) },
     limitV,
+    timeConstantS: usedOhm === null ? null : usedOhm * capacitanceF,
+    lossW: usedOhm === null || request.mainsV == null ? null : request.mainsV ** 2 / usedOhm,
     times: dischargeLimits.map((row) => ({ limitV: row.limitV, what: row.what, timeS: timeTo(row.limitV) })),
     plugRules: plugPinRules.flatMap((rule) => plugRule(rule, capacitanceF, voltageV, usedOhm)),
     left:

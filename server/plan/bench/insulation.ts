@@ -55,7 +55,7 @@ const parts = (title: string): string[] => title.split(/ and |:\d+/).filter((par
  *
  * @source the rows of the safety-test table
  */
-export function insulation(request: InsulationRequest): Finding[] {
+function insulation(request: InsulationRequest): Finding[] {
   return request.schemes.flatMap((scheme) => [
     ...earth(request, scheme),
     ...insulating(request, scheme),

@@ -1,6 +1,7 @@
 import { rectifiedCrest, rippleBound, windingVoltage } from '../../physics/offLoad.js'
 import { amperes, decimal, farads, hertz, percent, voltAmperes, volts } from '../../physics/quantity.js'
 import { type ReservoirState, reservoirSupply } from '../../physics/reservoirSupply.js'
+import { unregulatedBand } from '../../reference/dummyLoad.js'
 import {
   cheapAdaptors,
   diodeDrop,
@@ -14,7 +15,7 @@ import type { Explained } from '../firstPower/lamps.js'
 
 export const rectifiers = ['bridge', 'centre-tap', 'half-wave', 'none'] as const
 
-export type Rectifier = (typeof rectifiers)[number]
+type Rectifier = (typeof rectifiers)[number]
 
 export interface OffLoadRequest {
   /** rated secondary; of one half where it is centre-tapped [V rms] */
@@ -105,7 +106,7 @@ export function offLoad(request: OffLoadRequest): OffLoadAnswer {
       ...(dcOffLoadV === null
         ? ['An a.c. output is replaced by an a.c. supply only; its rated current is an rms current.']
         : [
-            `The capacitor must be rated above the off-load voltage at the highest mains, ${volts(high * 1.1, 3, 'up')} at 10 % over.`,
+            `The capacitor must be rated above the off-load voltage at the highest mains, ${volts(high * (1 + unregulatedBand.tolerance), 3, 'up')} at ${percent(unregulatedBand.tolerance)} over.`,
             'A machine that needs a regulated voltage must not be connected to this output.',
           ]),
       ...load.cautions,

@@ -9,6 +9,7 @@ import {
 } from '../../physics/reforming.js'
 import {
   acceptedLeakage,
+  accessibleLimit,
   type LeakageRule,
   leakageRules,
   olderLeakageFactors,
@@ -43,6 +44,8 @@ export interface ReformAnswer extends Explained {
   /** in the first moment if the whole voltage is put on at once [A] */
   firstCurrentA: number
   acceptLeakageA: number
+  /** of resistor and capacitor [s] */
+  timeConstantS: number
   /** modern and older rules side by side; null where a rule is not meant for such a voltage */
   limits: { name: string; leakageA: number | null; after: string }[]
 }
@@ -86,6 +89,7 @@ export function reform(request: ReformRequest): ReformAnswer {
     resistorRatedW: standardRating(resistorW * powerMargin.factor, resistorRatings.valuesW) ?? null,
     firstCurrentA: workingV / seriesOhm,
     acceptLeakageA,
+    timeConstantS: seriesOhm * capacitanceF,
     limits: leakageRules.map((rule) => ({
       name: rule.name,
       leakageA: limitBy(rule, capacitanceF, ratedV),
@@ -100,7 +104,7 @@ export function reform(request: ReformRequest): ReformAnswer {
       `${decimal(yearsUnused)} years without power at ${volts(ratedV)}: reformed after ${plain(after, 'years')}, replacement planned after ${plain(reformingNeed.replaceYears, 'years')}`,
     ],
     cautions: [
-      ...(workingV > 42.4
+      ...(workingV > accessibleLimit.limitV
         ? [
             'The terminals carry a voltage that can kill, for hours: cover them, label them, and discharge and measure before you touch anything.',
           ]

@@ -28,7 +28,7 @@ export function benchStage(facts: PlanFacts): FirstPowerStage {
 }
 
 /** The machine's rails on a bench supply; null where there is none that it could feed. */
-export function benchPlan(facts: PlanFacts): BenchSupplyAnswer | null {
+function benchPlan(facts: PlanFacts): BenchSupplyAnswer | null {
   const { device, supply, options } = facts
   const rails = device.rails.filter(({ kind }) => kind === 'dc')
   if (device.takesMains || rails.length === 0 || rails.length < device.rails.length) return null

@@ -40,7 +40,7 @@ export interface LampUse {
   arrangement: 'series' | 'parallel'
 }
 
-export interface PowerFact {
+interface PowerFact {
   powerW: number
   working: string
   sources: Source[]

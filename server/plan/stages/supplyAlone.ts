@@ -1,6 +1,7 @@
 import type { Finding, TopicName } from '../../chain/finding.js'
 import { amperes, duration, farads, volts, watts } from '../../physics/quantity.js'
 import { flashOver, reservoirPerWatt, resultsFromMeter, settleTimes } from '../../reference/firstPower.js'
+import { extraLowVoltageMostV } from '../../reference/thresholds.js'
 import { reform } from '../bench/reform.js'
 import { describeLamps } from '../firstPower/lamps.js'
 import type { LampTransient } from '../firstPower/transient.js'
@@ -38,9 +39,9 @@ export function mainsBlockedToo(facts: PlanFacts): string | null {
 }
 
 /** Why the supply must not meet this mains yet, with what must change first; null where it may, behind the lamp. */
-export function mainsBlocked(facts: PlanFacts): string | null {
+function mainsBlocked(facts: PlanFacts): string | null {
   const { windows, kind } = facts.supply.input
-  if (kind === 'dc' && windows.length > 0 && windows.every(({ max }) => max < 60))
+  if (kind === 'dc' && windows.length > 0 && windows.every(({ max }) => max <= extraLowVoltageMostV.value))
     return 'This supply is fed with a low d.c. voltage, not from the mains: the lamp has no place in front of it. Feed it from a current-limited bench supply.'
   const found = keptOff(facts)
   if (found.length > 0) return `The supply does not meet the mains as things stand. ${because(found)}`

@@ -36,7 +36,7 @@ const labels: Record<string, string> = Object.assign(
 )
 
 /** Parameters that stand in the address beside those of the check. */
-export const firstPowerNames: readonly string[] = Object.keys(labels)
+const firstPowerNames: readonly string[] = Object.keys(labels)
 
 const labelOf = (name: string): string => labels[name] ?? name
 
@@ -50,7 +50,7 @@ export const schemeChoices: readonly Choice<SafetyScheme>[] = safetySchemes
   .map(({ key, title, place }) => ({ value: key, label: `${title} (${place})` }))
 
 /** Readings of earth, insulation and touch current, and the scheme they are held against. */
-export interface TestReadings {
+interface TestReadings {
   scheme: SafetyScheme
   earthOhm: number | null
   insulationMOhm: number | null

@@ -66,6 +66,7 @@ export const dischargeSchema = z.strictObject({
   resistanceOhm: resistanceOhm.nullish(),
   limitV: z.number().min(0.1).max(1000).nullish(),
   withinS: z.number().min(0.001).max(86_400).nullish(),
+  mainsV: mainsV.nullish(),
 })
 
 export const reformSchema = z

@@ -13,7 +13,7 @@ import { firstSeconds, reservoirOf } from '../../plan/stages/behindLamp.js'
 import { factsOf, type LampUse, type PlanFacts, setupOf } from '../../plan/stages/facts.js'
 import { lampText } from '../../plan/stages/supplyAlone.js'
 import { demand } from '../../plan/stages/together.js'
-import { reformingProcedures } from '../../reference/capacitors.js'
+import { accessibleLimit, reformingProcedures } from '../../reference/capacitors.js'
 import type { Source } from '../../reference/source.js'
 import { lampCircuit } from '../charts/lampCircuit.js'
 import { loadLineChart } from '../charts/loadLine.js'
@@ -43,7 +43,7 @@ interface Table {
   rows: string[][]
 }
 
-export interface DrawingView {
+interface DrawingView {
   title: string
   svg: string
   caption: string
@@ -83,7 +83,7 @@ interface AsideView {
   sources: Source[]
 }
 
-export interface FirstPowerResult {
+interface FirstPowerResult {
   verdict: (typeof verdictWords)[keyof typeof verdictWords]
   checkAddress: string
   /** null where no check was entered */
@@ -161,7 +161,12 @@ const stepView = ({ text, expect, stopIf, who, caution }: Step): StepView => ({
   warning: caution,
 })
 
-function loadLineOf(facts: PlanFacts, lamp: LampUse | null, powerW: number | null, id: string): DrawingView[] {
+function loadLineOf(
+  facts: PlanFacts,
+  lamp: LampUse | null,
+  powerW: number | null,
+  { id, subject }: { id: string; subject: string },
+): DrawingView[] {
   const { reach, technology } = facts
   if (!lamp || !reach || powerW === null) return []
   const setup = setupOf(lamp, reach.voltageV, reach.frequencyHz)
@@ -173,9 +178,7 @@ function loadLineOf(facts: PlanFacts, lamp: LampUse | null, powerW: number | nul
   const names = { lamp: 'lamps', load: watts(powerW, 3) }
   return [
     drawingView(
-      resistive
-        ? 'Where lamp and supply settle'
-        : 'Where lamp and supply settle: the wanted point and the one that starves it',
+      `Where lamp and ${subject} settle at ${names.load}${resistive ? '' : ': the wanted point and the one that starves it'}`,
       loadLineChart(loadLine(setup, load), names, id),
     ),
   ]
@@ -202,7 +205,7 @@ function drawingsOf(facts: PlanFacts): Record<string, DrawingView[]> {
     'supply-alone': firstLamp
       ? [
           circuit(firstLamp, 'supply, nothing connected', 'circuit-alone'),
-          ...loadLineOf(facts, firstLamp, idle?.powerW ?? null, 'load-line-alone'),
+          ...loadLineOf(facts, firstLamp, idle?.powerW ?? null, { id: 'load-line-alone', subject: 'the supply alone' }),
           ...(transient && reservoir && reach
             ? [
                 drawingView(
@@ -218,7 +221,10 @@ function drawingsOf(facts: PlanFacts): Record<string, DrawingView[]> {
             : []),
         ]
       : [],
-    together: loadLineOf(facts, loadLamp, demand(facts)?.powerW ?? null, 'load-line-together'),
+    together: loadLineOf(facts, loadLamp, demand(facts)?.powerW ?? null, {
+      id: 'load-line-together',
+      subject: 'supply with machine',
+    }),
   }
 }
 
@@ -243,6 +249,9 @@ const lethal: Caution = {
   avoid: 'Out of circuit, covered, labelled; discharge through a resistor and measure before touching.',
   electric: true,
 }
+
+/** Above this a part is not touched [V]: the lowest d.c. limit for accessible parts. */
+const touchableV = accessibleLimit.limitV
 
 const charged: Caution = {
   signal: 'WARNING',
@@ -277,7 +286,7 @@ function reformAside({ options }: PlanFacts): AsideView[] {
       id: 'reforming-steps',
       title: 'Reforming the largest capacitor',
       lead: `${words[answer.need]} Makers’ words for that age: ${answer.advice}. If the part is shorted the resistor takes ${watts(answer.resistorW, 3, 'up')}: fit ${answer.resistorRatedW === null ? 'several that share it' : watts(answer.resistorRatedW)}. Inside a mains enclosure this is work for a licensed electrician or other qualified person.`,
-      warning: bulkRatedV > 42.4 ? lethal : charged,
+      warning: bulkRatedV > touchableV ? lethal : charged,
       drawing: drawingView('The reforming steps', reformingStaircase(answer, 'reforming')),
       tables: [
         {

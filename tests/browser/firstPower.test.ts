@@ -1,0 +1,99 @@
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { violations } from './axe.js'
+import { launch, type Running, run, withoutBrowser } from './browser.js'
+
+describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90_000 }, () => {
+  let browser: Browser
+  let server: Running
+  beforeAll(async () => {
+    browser = await launch()
+    server = await run()
+  }, 90_000)
+  afterAll(async () => {
+    await browser?.close()
+    await server?.stop()
+  })
+
+  async function visit(address: string, width: number, scripts: boolean, bypassCSP = false) {
+    const context = await browser.newContext({
+      viewport: { width, height: 900 },
+      javaScriptEnabled: scripts,
+      bypassCSP,
+    })
+    const page = await context.newPage()
+    const faults: string[] = []
+    page.on('pageerror', (error) => faults.push(error.message))
+    page.on('console', (message) => {
+      if (message.type() === 'error' && !message.text().includes('422')) faults.push(message.text())
+    })
+    await page.goto(server.origin + address)
+    return { page, faults, close: () => context.close() }
+  }
+
+  const unfold = `for (const part of document.querySelectorAll('details')) part.open = true`
+  const sideways = (page: Page) =>
+    page.evaluate<boolean>('document.documentElement.scrollWidth > document.documentElement.clientWidth')
+
+  it.each([1280, 360])(
+    'without scripts, at %d px: from the example to four stages with their drawings',
+    async (width) => {
+      const { page, faults, close } = await visit('/first-power', width, false)
+      await page.click('text=See a made-up example')
+      expect(await page.locator('.plan section h2').allTextContents()).toEqual(
+        expect.arrayContaining([
+          expect.stringMatching(/^1\. The supply alone/),
+          expect.stringMatching(/^4\. Supply and machine/),
+        ]),
+      )
+      expect(await page.locator('.plan svg[role=img]').count()).toBeGreaterThanOrEqual(5)
+      expect(await sideways(page)).toBe(false)
+      await page.fill('#lamp1w', '100')
+      await page.click('#first-power-form button[type=submit]')
+      expect(page.url()).toContain('lamp1w=100')
+      expect(page.url()).toContain('cordplug=')
+      expect(await page.textContent('.plan')).toMatch(/lamp of 100\s*W 230\s*V/)
+      expect(faults).toEqual([])
+      await close()
+    },
+  )
+
+  it.each([1280, 360])(
+    'with scripts, at %d px: the plan follows the typing, everything unfolded fits',
+    async (width) => {
+      const { page, faults, close } = await visit('/first-power', width, true)
+      await page.click('text=See a made-up example')
+      await page.fill('#lamp1w', '150')
+      await page.locator('.plan', { hasText: /lamp of 150\s*W/ }).waitFor()
+      expect(await page.textContent('#live')).toMatch(/of 4 stages/)
+      await page.evaluate(unfold)
+      expect(await sideways(page)).toBe(false)
+      expect(faults).toEqual([])
+      await close()
+    },
+  )
+
+  it('has no violation of the accessibility rules, with a plan and with a fault', async () => {
+    const example = await visit('/first-power', 1280, true, true)
+    await example.page.click('text=See a made-up example')
+    await example.page.evaluate(unfold)
+    expect(await violations(example.page)).toEqual([])
+    await example.close()
+    const fault = await visit('/first-power?lamp1w=60', 360, true, true)
+    expect(await fault.page.evaluate<boolean>(`document.activeElement.className === 'error-summary'`)).toBe(true)
+    expect(await violations(fault.page)).toEqual([])
+    await fault.close()
+  })
+
+  it('prints without the form, and every step whole on one page', async () => {
+    const { page, close } = await visit('/first-power', 1280, true)
+    await page.click('text=See a made-up example')
+    await page.emulateMedia({ media: 'print' })
+    expect(await page.isVisible('#first-power-form')).toBe(false)
+    expect(await page.isVisible('.plan .steps')).toBe(true)
+    expect(
+      await page.evaluate<string>(`getComputedStyle(document.querySelector('.plan .steps > li')).breakInside`),
+    ).toBe('avoid')
+    await close()
+  })
+})
