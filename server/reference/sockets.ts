@@ -19,6 +19,14 @@ for (const letter of socketLetters) {
 /** The plug a text names: "CEE 7/16", "cee7/16", "Europlug", "BS1363", "NEMA 5-15P", "Type G"; undefined when it names none, or several. */
 export const plugByName = (text: string): PlugType | undefined => byName.get(plain(text))
 
+const rowsOf = new Map<string, FitRow[]>()
+for (const row of plugFits)
+  for (const plug of row.plugs)
+    for (const letter of row.letters) {
+      const key = `${plug} ${letter}`
+      rowsOf.set(key, [...(rowsOf.get(key) ?? []), row])
+    }
+
 export interface Fit {
   /** 'depends': some usual sockets of the letter take it and some do not */
   readonly fits: 'yes' | 'forced' | 'no' | 'depends'
@@ -41,7 +49,7 @@ export function fits(plug: string, socketLetter: string, country?: string): Fit 
   const name = plugByName(plug)?.name
   const letter = socketLetter.trim().toUpperCase()
   if (name === undefined) return undefined
-  const pair = plugFits.filter((row) => row.plugs.includes(name) && row.letters.includes(letter))
+  const pair = rowsOf.get(`${name} ${letter}`) ?? []
   const iso = country?.toUpperCase()
   const own = iso === undefined ? [] : pair.filter((row) => row.countries?.includes(iso))
   const general = pair.filter((row) => row.countries === undefined)
