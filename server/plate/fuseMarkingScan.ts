@@ -90,8 +90,8 @@ const sizeByName = new Map(sizeNames.map((name) => [name.name.toLowerCase(), nam
 
 const number = (text: string): number => Number(text.replace(',', '.'))
 const num = String.raw`(\d{1,5}(?:[.,]\d{1,4})?|[.,]\d{1,4})`
-const ampere = String.raw`(?:amperes?|amps?|a(?![a-z]{2}))`
-const milliampere = String.raw`(?:milliamperes?|milliamps?|ma(?![a-z]{2}))`
+const ampere = `(?:amperes?|amps?|a(?![a-z]{2}))`
+const milliampere = `(?:milliamperes?|milliamps?|ma(?![a-z]{2}))`
 const voltSign = String.raw`(?:volts?|v)(?![a-z]{3})\s?(?:a\.?c\.?|d\.?c\.?|~|⎓)?`
 const bareVoltages = String.raw`(?:32|60|63|125|150|250|300|350|400|440|500|600)(?!\d)`
 const colour = Object.keys(bandDigits).join('|')
