@@ -79,7 +79,17 @@ export function fold(original: string): Folded {
   let forced = false
   let escaped = false
   let index = 0
-  for (const one of original) {
+  const length = original.length
+  while (index < length) {
+    const plain = plainRun(original, index)
+    if (plain > index && !forced && !escaped) {
+      for (let at = index; at < plain; at += 1) origin.push(at)
+      parts.push(original.slice(index, plain))
+      previous = original.charAt(plain - 1)
+      index = plain
+      continue
+    }
+    const one = String.fromCodePoint(original.codePointAt(index)!)
     let out: string
     const code = one.charCodeAt(0)
     if (one === rightToLeftOverride || one === leftToRightOverride) {
@@ -118,6 +128,17 @@ export function fold(original: string): Folded {
   const text = parts.join('')
   const upper = text.toUpperCase()
   return { text, upper: upper.length === text.length ? upper : sameLengthUpper(text), origin }
+}
+
+/** The end of a run of characters that are taken over as they are. */
+function plainRun(text: string, from: number): number {
+  let end = from
+  while (end < text.length) {
+    const code = text.charCodeAt(end)
+    if (code < 0x20 || code > 0x7e || code === 0x60 || code === 0x5c) break
+    end += 1
+  }
+  return end
 }
 
 /** Capitals of one word or phrase, folded as a text is. */

@@ -3,7 +3,7 @@ import type { PlateMeaning } from '../reference/plateWords.js'
 import { isDigit, isIdeograph, isLetter, isSpace } from './characters.js'
 import type { Folded } from './fold.js'
 import { type Lexicon, lexicon, lookAlikeShape } from './lexicon.js'
-import { polarityDrawing } from './polarityDrawing.js'
+import { mayDraw, polarityDrawing } from './polarityDrawing.js'
 import type { NumberToken, Token } from './token.js'
 
 /** Letters taken for figures where a number with a unit results. */
@@ -21,7 +21,8 @@ type Unplaced<Kind> = Kind extends Token ? Omit<Kind, 'spaceBefore' | 'spaceAfte
 
 /**
  * Cuts folded text into numbers with their units, known words, signs, drawings, fuse markings and the rest.
- * Every step looks a bounded distance ahead, so the time is proportional to the length.
+ * Every step looks a bounded distance ahead, so the time is proportional to the length; after the longest plate there is one
+ * token with the rest.
  */
 export function lex(folded: Folded): Token[] {
   return new Lexer(folded, lexicon()).run()
@@ -51,7 +52,9 @@ class Lexer {
   }
 
   run(): Token[] {
-    while (this.#at < this.#text.length) this.#step()
+    while (this.#at < this.#text.length && this.#tokens.length < plateLimits.mostTokens.value) this.#step()
+    // no plate is as long: what follows is left unread as one piece
+    if (this.#at < this.#text.length) this.#push({ type: 'text', start: this.#at, end: this.#text.length })
     return this.#tokens
   }
 
@@ -63,7 +66,11 @@ class Lexer {
     const before = this.#char(token.start - 1)
     const after = this.#char(token.end)
     const open = (one: string): boolean => one === '' || one === '\n' || isSpace(one)
-    this.#tokens.push({ ...token, spaceBefore: open(before), spaceAfter: open(after) } as Token)
+    const whole = token as Token
+    whole.spaceBefore = open(before)
+    whole.spaceAfter = open(after)
+    whole.role = undefined
+    this.#tokens.push(whole)
     this.#at = token.end
     if (token.type !== 'number' && token.type !== 'sign') this.#unitBefore = null
   }
@@ -76,7 +83,7 @@ class Lexer {
       this.#at += 1
       return
     }
-    const drawing = polarityDrawing(this.#text, start, this.#tokens)
+    const drawing = mayDraw(one) ? polarityDrawing(this.#text, start, this.#tokens) : null
     if (drawing) {
       this.#tokens.length -= drawing.takesBack
       return this.#push({ type: 'drawing', start: drawing.start, end: drawing.end, polarity: drawing.polarity })
@@ -86,7 +93,7 @@ class Lexer {
     if (isFigure(one) || isWorn(one) || (one === '.' && isDigit(this.#char(start + 1)))) {
       if (this.#lookAlikeWord(start) || this.#number(start)) return
     }
-    if (/^[xX]$/.test(one) && this.#standsBetweenNumbers(start))
+    if ((one === 'x' || one === 'X') && this.#standsBetweenNumbers(start))
       return this.#push({ type: 'sign', start, end: start + 1, sign: '\u00D7' })
     if (isLetter(one) || isIdeograph(one) || isDigit(one)) {
       if (this.#fuse(start) || this.#word(start) || this.#lookAlikeWord(start)) return

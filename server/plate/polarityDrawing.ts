@@ -19,6 +19,9 @@ export interface PolarityDrawing {
 
 type Pole = 'plus' | 'minus' | null
 
+/** Whether a drawing's ring or dot can begin with this character. */
+export const mayDraw = (one: string): boolean => one === '(' || one === 'C' || one === '⊂' || dots.includes(one)
+
 /**
  * The sign for the polarity of a d.c. plug drawn in characters, "⊖-(•-⊕": the sign joined to the dot is the centre's, the
  * one joined to the open ring is the sleeve's.

@@ -1,3 +1,4 @@
+import { plateLimits } from '../reference/plateLimits.js'
 import { fold } from './fold.js'
 import type { LabelReading, PlateOf, ProtectionClass } from './labelReading.js'
 import { lex } from './lexer.js'
@@ -17,8 +18,8 @@ export interface ReadSpan {
 /**
  * Reads the words and figures printed on a rating plate.
  *
- * Whatever can be read two ways is not read: its field stays null and the piece stands in `unread`. The time is
- * proportional to the length of the text.
+ * Whatever can be read two ways is not read: its field stays null and the piece stands in `unread`. The time is at most
+ * proportional to the length of the text; what goes beyond several pages is not read and stands in `unread`, too.
  *
  * @param text  as printed or recognised, any language and length
  * @param of    whose plate: on a machine's a low voltage is what it takes, not what it gives
@@ -29,7 +30,8 @@ export function readPlate(text: string, of: PlateOf = 'supply'): LabelReading {
 
 /** The reading together with the stretches of the text it was taken from, in order. */
 export function explainPlate(text: string, of: PlateOf = 'supply'): { reading: LabelReading; spans: ReadSpan[] } {
-  const folded = fold(text)
+  const head = text.slice(0, plateLimits.mostCharacters.value)
+  const folded = fold(head)
   const tokens = lex(folded)
   const { list, fuses } = readStatements(tokens, of)
   const ratings = readRatings(readSides(list, tokens), of)
@@ -48,7 +50,7 @@ export function explainPlate(text: string, of: PlateOf = 'supply'): { reading: L
       protectionClass,
       fuse:
         fuses.length > 0 ? [...new Set(fuses.map(([a, b]) => original(tokens[a]!, tokens[b - 1]!)))].join(' / ') : null,
-      unread: unread(tokens, original),
+      unread: [...unread(tokens, original), ...tail(text.slice(head.length))],
     },
     spans: tokens.flatMap(({ start, end, role }) =>
       role === undefined ? [] : [{ start: folded.origin[start]!, end: folded.origin[end]!, as: role }],
@@ -87,6 +89,9 @@ function readClass(tokens: Token[]): ProtectionClass | null {
   for (const { token } of found) token.role = 'protection class'
   return found[0]!.said
 }
+
+/** What stands beyond the longest text that is read. */
+const tail = (rest: string): string[] => (rest.trim() === '' ? [] : [rest.trim()])
 
 /** Signs that mean something by themselves; other punctuation is no loss. */
 const telling = '±⊕⊖~='

@@ -33,6 +33,18 @@ export const plateLimits = {
   mostHz: limit(1000, 'Rule of this project', 'above 400 Hz, the highest mains frequency, of aircraft'),
   /** rails read from one plate; more is not a plate */
   mostRails: limit(24, 'Rule of this project', 'twice the rails of the largest computer supplies'),
+  /** characters read from one text; what follows is reported unread */
+  mostCharacters: limit(
+    20000,
+    'Rule of this project',
+    'fifty times the longest plate seen, and several pages of a data sheet',
+  ),
+  /** words, figures and signs read from one text; what follows is reported unread */
+  mostTokens: limit(
+    3000,
+    'Rule of this project',
+    'twenty times the longest plate seen, and more than a page of a data sheet',
+  ),
   /** highest over lowest voltage of one range among several, "100-120/200-240V" [1] */
   widestPartRange: limit(1.6, 'Rule of this project', '90-132 V and 180-264 V, the widest halves seen, have 1.47'),
   /** how far printed watts may lie from volts times amperes [1] */
