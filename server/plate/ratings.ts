@@ -44,6 +44,8 @@ class RatingReader {
   readonly #outputs: RailGroup[] = []
   readonly #takes: RailGroup[] = []
   readonly #used: Ratings['used'] = []
+  /** the low voltages that stand under a word for output */
+  #named: ReadonlySet<string> | undefined
   /** power and frequency to be placed when everything else is known */
   readonly #late: { statement: QuantityStatement; group: Group; rail: RailGroup | null }[] = []
 
@@ -53,7 +55,7 @@ class RatingReader {
   ) {}
 
   run(): Ratings {
-    const homes = this.groups.map((group) => (group.volts ? this.#voltage(group) : null))
+    const homes = this.groups.map((group) => (group.volts && !this.#isTitle(group) ? this.#voltage(group) : null))
     this.groups.forEach((group, index) => {
       const home = homes[index]
       if (home === 'input') this.#toInput(group)
@@ -108,6 +110,20 @@ class RatingReader {
         if (mains) return group.kind === 'dc' ? null : this.#window(group)
         return low ? this.#rails(group, this.of === 'supply' ? 'outputs' : 'takes') : null
     }
+  }
+
+  /** "12V 2A ADAPTER … OUTPUT 12V 2A": low volts without a word, where the outputs have one, name the thing. */
+  #isTitle({ side, volts, others }: Group): boolean {
+    const isLow = (quantity: Quantity): boolean => largest(quantity) < plateLimits.leastMainsV.value
+    if (side !== 'none' || this.of !== 'supply' || !volts || !isLow(volts.quantity)) return false
+    this.#named ??= new Set(
+      this.groups.flatMap((group) =>
+        group.side === 'output' && group.volts && isLow(group.volts.quantity)
+          ? [String(valuesOf(group.volts.quantity))]
+          : [],
+      ),
+    )
+    return this.#named.has(String(valuesOf(volts.quantity))) || (this.#named.size > 0 && others.length === 0)
   }
 
   #seemsMains(group: Group): boolean {

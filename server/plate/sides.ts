@@ -88,6 +88,13 @@ function segments(list: readonly Statement[], tokens: Token[]): Segment[] {
       if (following) {
         // the figures just read belong to this word
         if (last === null || sinceWord === 'quantity') {
+          const own = lastClause(current.statements)
+          if (own > 0) {
+            const { statements } = current
+            current.statements = statements.slice(0, own)
+            current = open('none', current.line)
+            current.statements = statements.slice(own)
+          }
           current.side = statement.section
           current.winding = statement.secondary
           current = open('none', statement.line)
@@ -121,6 +128,15 @@ function segments(list: readonly Statement[], tokens: Token[]): Segment[] {
     current.statements.push(statement)
   })
   return out
+}
+
+/** "24V AC 20VA transformer, 230V primary": where the clause with the last voltage begins, if another is before it; else 0. */
+function lastClause(statements: readonly Statement[]): number {
+  const isVoltage = (statement: Statement): boolean =>
+    statement.type === 'quantity' && statement.quantity.dimension === 'V'
+  const voltage = statements.findLastIndex(isVoltage)
+  const start = statements.slice(0, Math.max(voltage, 0)).findLastIndex(({ type }) => type === 'break')
+  return statements.slice(0, Math.max(start, 0)).some(isVoltage) ? start : 0
 }
 
 /** "0.5A 5V 1A 12V": every figure comes before its voltage. */

@@ -199,8 +199,9 @@ class StatementReader {
     } else if (token.meaning === 'identity') return this.#identity(at)
     else if (token.meaning === 'only for' && this.of === 'supply') return this.#shielded(at)
     else if (token.meaning === 'elsewhere') {
-      this.#withdraw(at)
-      return this.#shielded(at)
+      const bracket = this.#bracketAround(at)
+      this.#withdraw(bracket ?? at)
+      return this.#shielded(at, bracket !== null)
     } else if (token.meaning === 'peak' || token.meaning === 'no load' || token.meaning === 'test')
       this.#list.push({ type: 'qualifier', meaning: token.meaning, token: at, line })
     else if (token.meaning === 'max' || token.meaning === 'total' || token.meaning === 'power') {
@@ -323,12 +324,13 @@ class StatementReader {
   }
 
   /** What is said of another thing ends with the line or where a section begins. */
-  #shielded(at: number) {
+  #shielded(at: number, inBrackets = false) {
     this.#list.push({ type: 'other', token: at, line: this.#line })
     let end = at + 1
     while (end < this.tokens.length) {
       const token = this.tokens[end]!
       if (token.type === 'line' || token.type === 'drawing') break
+      if (inBrackets && token.type === 'sign' && token.sign === ')') break
       if (token.type === 'word' && sectionOf[token.meaning] && (!token.weak || this.#leadsToQuantity(end + 1, false)))
         break
       if (token.type === 'word' && token.meaning === 'fuse') break
@@ -349,15 +351,30 @@ class StatementReader {
     return this.tokens.slice(from, to).some(({ type }) => type === 'text' || type === 'word')
   }
 
-  /** "12V BATTERY", "12V 7Ah BATTERY": low volts that directly precede the other thing are its own. */
+  /** The bracket that was opened shortly before and is not closed yet. */
+  #bracketAround(at: number): number | null {
+    for (let back = at - 1; back >= 0 && at - back <= weakReach; back -= 1) {
+      const token = this.tokens[back]!
+      if (token.type === 'line' || (token.type === 'sign' && token.sign === ')')) return null
+      if (token.type === 'sign' && token.sign === '(') return back
+    }
+    return null
+  }
+
+  /** "12V BATTERY", "12V 7Ah BATTERY", "9V (6 CELLS)": low volts that directly precede the other thing are its own. */
   #withdraw(at: number) {
     let next = at
     for (let back = this.#list.length - 1; back >= 0 && at - next < fuseReach; back -= 1) {
       const statement = this.#list[back]!
+      // what stands inside the bracket is the other thing's
+      if ('token' in statement ? statement.token >= at : statement.type === 'open' || statement.type === 'break')
+        continue
+      if (statement.type === 'quantity' && statement.quantity.first >= at) continue
       if (statement.type !== 'quantity' || statement.quantity.last !== next) return
       next = statement.quantity.first
       if (statement.quantity.dimension === 'other') continue
-      const named = this.#list[back - 1]?.type === 'section'
+      const before = this.#list[back - (this.#list[back - 1]?.type === 'kind' ? 2 : 1)]
+      const named = before?.type === 'section'
       if (statement.quantity.dimension === 'V' && !named && highest(statement.quantity) < plateLimits.leastMainsV.value)
         this.#list.splice(back)
       return
