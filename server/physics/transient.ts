@@ -1,5 +1,7 @@
-import { atHeat, type HeatTable, heatTable } from './heatTable.js'
+import type { EnergyBalance } from './energyBalance.js'
 import type { LampString } from './lampString.js'
+import { Sampler } from './sampler.js'
+import { seriesElement } from './seriesElement.js'
 
 /** I = Is (exp(U / (n UT)) − 1) in series with a resistance. */
 export interface DiodeModel {
@@ -71,20 +73,6 @@ export interface SwitchOnRun {
   /** when a filament melted; null where none did */
   meltedAtS: number | null
   energy: EnergyBalance
-}
-
-/** Where the energy of a run went [J]: `sourceJ` equals the sum of the rest. */
-export interface EnergyBalance {
-  sourceJ: number
-  /** given off by the filaments, and stored in them above cold; or turned to heat in the fixed resistance */
-  radiatedJ: number
-  filamentJ: number
-  resistorJ: number
-  bridgeJ: number
-  loadJ: number
-  capacitorJ: number
-  /** the capacitor's own energy when it was shorted */
-  shortedJ: number
 }
 
 /** The sine is taken as straight between two steps, at 100 a half cycle wrong by (π / 100)² / 8 = 1.2 in 10 000 of its crest. */
@@ -355,126 +343,6 @@ export function switchOn(circuit: SwitchOn): SwitchOnRun {
   }
 }
 
-/** The element between mains and bridge, as the run uses it. */
-interface SeriesElement {
-  readonly coldOhm: number
-  readonly ohm: number
-  /** longest step that changes the filaments little [s] */
-  longestStep(currentA: number): number
-  /** resistance expected in the middle of a step that begins with this current [Ω] */
-  middleOhm(currentA: number, stepS: number): number
-  /** lets ∫ i² dt pass, and time go by */
-  pass(squareA2s: number, stepS: number, energy: EnergyBalance): void
-  hottestK(): number
-  storedJ(): number
-  melted(): boolean
-}
-
-const fixedElement = (ohm: number): SeriesElement => ({
-  coldOhm: ohm,
-  ohm,
-  longestStep: () => Number.POSITIVE_INFINITY,
-  middleOhm: () => ohm,
-  pass: (square, _stepS, energy) => {
-    energy.resistorJ += square * ohm
-  },
-  hottestK: () => 0,
-  storedJ: () => 0,
-  melted: () => false,
-})
-
-const seriesElement = (series: LampString | number): SeriesElement =>
-  typeof series === 'number' ? fixedElement(series) : new Filaments(series)
-
-/** Filaments in series or parallel, each with its heat. */
-class Filaments implements SeriesElement {
-  readonly coldOhm: number
-  ohm: number
-  private readonly tables: readonly HeatTable[]
-  private readonly heat: Float64Array
-  private readonly middle: Float64Array
-  private readonly parallel: boolean
-  private readonly leastJ: number
-  private hasMelted = false
-
-  constructor(string: LampString) {
-    const made = new Map(string.lamps.map((lamp) => [lamp, heatTable(lamp)]))
-    this.tables = string.lamps.map((lamp) => made.get(lamp) as HeatTable)
-    this.heat = new Float64Array(string.lamps.length)
-    this.middle = new Float64Array(string.lamps.length)
-    this.parallel = string.arrangement === 'parallel'
-    this.leastJ = Math.min(...this.tables.map((table) => table.maxJ)) / 400
-    this.coldOhm = string.coldOhm
-    this.ohm = string.coldOhm
-  }
-
-  private together(ohms: Float64Array): number {
-    let sum = 0
-    for (let at = 0; at < ohms.length; at++) sum += this.parallel ? 1 / (ohms[at] as number) : (ohms[at] as number)
-    return this.parallel ? 1 / sum : sum
-  }
-
-  /** Power in one lamp for a string current. */
-  private share(ohm: number, square: number, whole: number): number {
-    return this.parallel ? (square * whole * whole) / ohm : square * ohm
-  }
-
-  longestStep(currentA: number): number {
-    const powerW = currentA * currentA * this.ohm
-    return powerW > 0 ? this.leastJ / powerW : Number.POSITIVE_INFINITY
-  }
-
-  middleOhm(currentA: number, stepS: number): number {
-    for (let at = 0; at < this.tables.length; at++) {
-      const table = this.tables[at] as HeatTable
-      const heat = this.heat[at] as number
-      const ohm = atHeat(table, table.resistanceOhm, heat)
-      const gain = this.share(ohm, currentA * currentA, this.ohm) - atHeat(table, table.lossW, heat)
-      const ahead = Math.min(table.maxJ, Math.max(0, heat + (gain * stepS) / 2))
-      this.middle[at] = atHeat(table, table.resistanceOhm, ahead)
-    }
-    return this.together(this.middle)
-  }
-
-  pass(square: number, stepS: number, energy: EnergyBalance): void {
-    const whole = square > 0 ? this.together(this.middle) : 0
-    for (let at = 0; at < this.tables.length; at++) {
-      const table = this.tables[at] as HeatTable
-      const heat = this.heat[at] as number
-      const joules = square > 0 ? this.share(this.middle[at] as number, square, whole) : 0
-      const loss = atHeat(table, table.lossW, heat)
-      const halfway = Math.min(table.maxJ, Math.max(0, heat + (joules - loss * stepS) / 2))
-      const lost = atHeat(table, table.lossW, halfway) * stepS
-      energy.radiatedJ += lost
-      let next = heat + joules - lost
-      if (next >= table.maxJ) {
-        this.hasMelted = true
-        next = table.maxJ
-      }
-      this.heat[at] = next
-      this.middle[at] = atHeat(table, table.resistanceOhm, next)
-    }
-    this.ohm = this.together(this.middle)
-  }
-
-  hottestK(): number {
-    let hottest = 0
-    for (let at = 0; at < this.tables.length; at++) {
-      const table = this.tables[at] as HeatTable
-      hottest = Math.max(hottest, atHeat(table, table.temperatureK, this.heat[at] as number))
-    }
-    return hottest
-  }
-
-  storedJ(): number {
-    return this.heat.reduce((sum, heat) => sum + heat, 0)
-  }
-
-  melted(): boolean {
-    return this.hasMelted
-  }
-}
-
 /** Where flat + ramp t + fade exp(−t / τ), 0 or more at 0 and negative at `to`, crosses zero. */
 function crossing(flat: number, ramp: number, fade: number, tau: number, to: number): number {
   let low = 0
@@ -485,44 +353,6 @@ function crossing(flat: number, ramp: number, fade: number, tau: number, to: num
     else high = middle
   }
   return high
-}
-
-/** Keeps every so many steps for drawing: whole half cycles where the steps between two samples come to that. */
-class Sampler {
-  readonly taken = {
-    timeS: [] as number[],
-    filamentK: [] as number[],
-    bulkV: [] as number[],
-    currentA: [] as number[],
-  }
-  private readonly stride: number
-  private square = 0
-  private seconds = 0
-
-  constructor(
-    private readonly steps: number,
-    most: number,
-    stepsPerHalfCycle: number,
-  ) {
-    const stride = Math.max(1, Math.ceil(steps / most))
-    this.stride = stride > stepsPerHalfCycle ? Math.ceil(stride / stepsPerHalfCycle) * stepsPerHalfCycle : stride
-  }
-
-  add(timeS: number, filamentK: number, bulkV: number, square: number, seconds: number): void {
-    this.taken.timeS.push(timeS)
-    this.taken.filamentK.push(filamentK)
-    this.taken.bulkV.push(bulkV)
-    this.taken.currentA.push(Math.sqrt(square / seconds))
-  }
-
-  step(step: number, timeS: number, filamentK: number, bulkV: number, square: number, seconds: number): void {
-    this.square += square
-    this.seconds += seconds
-    if ((step + 1) % this.stride !== 0 && step + 1 !== this.steps) return
-    this.add(timeS, filamentK, bulkV, this.square, this.seconds)
-    this.square = 0
-    this.seconds = 0
-  }
 }
 
 /** From when the half-cycle means stay near the last mean; null where only the last tenth of the run does. */

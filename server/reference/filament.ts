@@ -48,7 +48,7 @@ export const heatCapacitySource: Source = published(
   'tungsten, solid: heat capacity from 298 K to 3680 K in two ranges',
 )
 
-export const exponentSource: Source = fromMemory(
+const exponentSource: Source = fromMemory(
   'IES Lighting Handbook, exponents of gas-filled and vacuum incandescent lamps',
   'supported by SPIE Field Guide to Illumination (2007), page 21: current exponent 1 / 1.9 = 0.526, power 1.526, light 3.42',
 )

@@ -17,7 +17,7 @@ import {
 } from './lamps.js'
 
 /** A choice of equal lamps, worked out. */
-export interface LampChoiceOption {
+interface LampChoiceOption {
   ratedV: number
   ratedW: number
   /** how many of them */
@@ -39,7 +39,7 @@ export interface LampChoiceOption {
   reason: string
 }
 
-export interface LampOrder {
+interface LampOrder {
   use: 'first' | 'next' | 'last'
   ratedV: number
   ratedW: number

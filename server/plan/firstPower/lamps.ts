@@ -95,7 +95,7 @@ const numbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six']
 export const glowOf = (filamentK: number): GlowWord => glow(filamentK, glowRows)
 
 /** The current and voltage of the string when its hottest filament just begins to glow in a dark room. */
-export function darkLimit(string: LampString): StringState {
+function darkLimit(string: LampString): StringState {
   const begin = glowRows.find((row) => row.glow === 'dull')?.fromK ?? Number.NaN
   let low = 0
   let high = string.maxV

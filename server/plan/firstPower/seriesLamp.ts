@@ -103,7 +103,7 @@ export function seriesLamp(setup: LampSetup, load: SeriesLoad): SeriesLampAnswer
 }
 
 /** A supply behind a rectifier sees the crest: the sine with that crest [V rms]. */
-export const rectifierLoadV = (point: RectifierPoint | undefined): number | undefined =>
+const rectifierLoadV = (point: RectifierPoint | undefined): number | undefined =>
   point && (point.busV + bridgeDropV.value) / Math.SQRT2
 
 type Point = ReturnType<typeof operatingPoint>

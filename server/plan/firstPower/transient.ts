@@ -1,18 +1,10 @@
+import type { EnergyBalance } from '../../physics/energyBalance.js'
 import { amperes, farads, joules, plain, seconds, volts, watts } from '../../physics/quantity.js'
-import { type BulkLoad, type EnergyBalance, type SwitchOnRun, switchOn } from '../../physics/transient.js'
+import { type BulkLoad, type SwitchOnRun, switchOn } from '../../physics/transient.js'
 import { type GlowWord, glowRows, glowWords } from '../../reference/glow.js'
 import { heatContentVoltageExponent } from '../../reference/lamps.js'
 import { bridgeDiode, defaultStartShare, restartS, settledBand, stopShare } from '../../reference/seriesLamp.js'
-import {
-  describeLamps,
-  type Explained,
-  glowOf,
-  type LampSetup,
-  lampCautions,
-  lampSources,
-  lampsOf,
-  lampWorking,
-} from './lamps.js'
+import { type Explained, glowOf, type LampSetup, lampCautions, lampSources, lampsOf, lampWorking } from './lamps.js'
 
 /** A supply as seen behind its rectifier. */
 export interface BulkInput {
@@ -158,7 +150,3 @@ function whatIsSeen(run: SwitchOnRun, glow: readonly GlowWord[], load: BulkInput
   if (brightest === end) return `the lamp shows ${inWords(end)} and stays so`
   return `a flash (${inWords(brightest)}), then from ${seconds(since, 2)} on: ${inWords(end)}; capacitors charging`
 }
-
-/** The lamps and the run in one line, for a title. */
-export const transientTitle = (setup: LampSetup, load: BulkInput): string =>
-  `Switch-on of ${farads(load.bulkF)} behind ${describeLamps(setup)}`

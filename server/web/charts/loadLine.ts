@@ -81,7 +81,7 @@ export function loadLineChart(data: LoadLine, names: { lamp: string; load: strin
 }
 
 /** The same points as a table: every tenth of the mains voltage, then where the lines meet. */
-export function loadLineTable(data: LoadLine): Drawing['table'] {
+function loadLineTable(data: LoadLine): Drawing['table'] {
   const every = Math.max(1, Math.round((data.lamp.length - 1) / 10))
   const rows = data.lamp
     .filter((_, at) => at % every === 0)

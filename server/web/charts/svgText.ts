@@ -1,5 +1,5 @@
 /** Text made fit to stand in SVG, as content or in an attribute in double quotes. */
-export const svgText = (text: string): string => text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`)
+const svgText = (text: string): string => text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`)
 
 /** A drawing on the server: an SVG element, what it shows in words, and the same points as a table. */
 export interface Drawing {
@@ -9,7 +9,7 @@ export interface Drawing {
   table: DrawingTable
 }
 
-export interface DrawingTable {
+interface DrawingTable {
   headings: string[]
   rows: string[][]
 }

@@ -90,7 +90,7 @@ export function transientChart(
 const shares = [0, 0.01, 0.02, 0.05, 0.1, 0.15, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1]
 
 /** The same run as a table of some fifteen moments. */
-export function transientTable(data: TransientData): Drawing['table'] {
+function transientTable(data: TransientData): Drawing['table'] {
   const last = data.timeS.length - 1
   const picked = [...new Set(shares.map((share) => Math.round(share * last)))]
   return {
