@@ -117,6 +117,21 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     await close()
   })
 
+  it.each([true, false])(
+    'scripts %s: a check is kept as a job with one press, and opens again from it',
+    async (scripts) => {
+      const { page, faults, close } = await visit(examples[3]?.address ?? '/', { scripts })
+      await page.click('text=Keep as a job')
+      await page.waitForURL(/\/jobs\/[^/]+$/)
+      expect(await page.textContent('h1')).toContain('OPEN-REEL TAPE DECK')
+      await page.click('text=Open this check')
+      expect(new URL(page.url()).search).toContain('converterv=120')
+      expect(await page.textContent('.verdict h2')).toBe('Do not connect')
+      expect(faults).toEqual([])
+      await close()
+    },
+  )
+
   it('by keyboard alone: skip link, an example, its result, its working', async () => {
     const { page, faults, close } = await visit('/')
     await page.keyboard.press('Tab')

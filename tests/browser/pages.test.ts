@@ -15,6 +15,8 @@ const pages: [name: string, address: string][] = [
   ['Fuse, empty', '/fuse'],
   ['Fuse with a result', '/fuse?marking=T2AL250V&prescribed=F1.6AL250V&position=mains&volts=230&watts=60'],
   ['Fuse with faults', '/fuse?marking=T2AL250V'],
+  ['Checklist of a clean match', `/checklist?${query(0)}`],
+  ['Jobs, empty', '/jobs'],
 ]
 
 const unfold = `for (const part of document.querySelectorAll('details')) part.open = true`
