@@ -27,6 +27,7 @@ import { openApiRoutes } from './web/routes/openapi.js'
 import { photoRoutes } from './web/routes/photos.js'
 import { seriesLampRoutes } from './web/routes/seriesLamp.js'
 import { shelfApiRoutes } from './web/routes/shelfApi.js'
+import { shelfPageRoutes } from './web/routes/shelfPages.js'
 import { sameOrigin } from './web/sameOrigin.js'
 import { shelfMatching } from './web/shelfMatching.js'
 import { shelfMatrix } from './web/shelfMatrix.js'
@@ -73,7 +74,9 @@ export function createApp(context: Context): Express {
   app.use(jobsApiRoutes(context))
   app.use(photoRoutes(context))
   app.use(jobsPageRoutes(context))
-  app.use(matchingApiRoutes({ matching: shelfMatching(context.store), matrix: shelfMatrix(context.store) }))
+  const matches = { matching: shelfMatching(context.store), matrix: shelfMatrix(context.store) }
+  app.use(shelfPageRoutes({ context, ...matches }))
+  app.use(matchingApiRoutes(matches))
   app.use(checklistRoutes(context))
   app.use(openApiRoutes())
   app.use(notFound)

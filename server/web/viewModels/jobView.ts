@@ -97,6 +97,22 @@ function expected({ low, high, unit }: ReadingLimits): string {
   return low !== null ? `${show(low, unit)} or more` : `${show(high ?? Number.NaN, unit)} or less`
 }
 
+const stageWords: Record<string, string> = {
+  before: 'Before',
+  look: 'Look',
+  'supply-alone': 'Supply alone',
+  'dummy-load': 'Dummy load',
+  'bench-supply': 'Bench supply',
+  together: 'Together',
+  full: 'Full mains',
+}
+
+/** A step with the stage its key begins with: several stages have a step of the same words. */
+function stepText({ key, text: words }: ReadingLimits): string {
+  const stage = stageWords[key.split('.')[0] ?? '']
+  return stage === undefined ? words : `${stage}: ${words}`
+}
+
 const readingText = ({ value, unit }: Reading): string => show(value, unit)
 
 const emptyForm = (values: Record<string, string> = {}): FormState => ({ values, errors: {}, shown: {}, read: {} })
@@ -179,7 +195,7 @@ export function jobView({ kept, photos, now, dataVersion, ...typed }: JobShown):
     },
     address: addressOf(job),
     choices: {
-      steps: readable.map((step) => ({ value: step.key, label: `${step.text} (${step.unit})` })),
+      steps: readable.map((step) => ({ value: step.key, label: `${stepText(step)} (${step.unit})` })),
       parts: partStates.map((value) => ({ value, label: partWords[value] })),
       works: [
         { value: 'yes', label: 'Yes' },
@@ -195,7 +211,7 @@ export function jobView({ kept, photos, now, dataVersion, ...typed }: JobShown):
     },
     steps: readable.map((step) => ({
       key: step.key,
-      text: step.text,
+      text: stepText(step),
       expected: expected(step),
       last: line(last.get(step.key)),
     })),

@@ -1,0 +1,275 @@
+import type { Outcome, Verdict } from '../../chain/finding.js'
+import { cellsOf } from '../../shelf/shelfCells.js'
+import type { ShelfItem, ShelfKind, ShelfSummary } from '../../shelf/shelfItem.js'
+import type { Wanted } from '../../shelf/wanted.js'
+import type { Kept, Photo, Row, Store } from '../../store/store.js'
+import * as choices from '../forms/checkChoices.js'
+import { needRow, outputRow, rails } from '../forms/checkNames.js'
+import type { FormFault, FormState } from '../forms/formState.js'
+import { mostPhotos } from '../keepPhoto.js'
+import { head, type PageHead } from '../page.js'
+import type { Match } from '../shelfMatching.js'
+import { type CountryName, countryNames } from './countryNames.js'
+import { day, type Moment } from './dates.js'
+import type { ChangedField } from './jobView.js'
+import { addressWith, type Pager, pager, perPage } from './pager.js'
+import { type PhotoView, photoViews } from './photoViews.js'
+import { verdictWords } from './verdictWords.js'
+
+export const plurals = { supply: 'supplies', device: 'devices' } as const
+
+export const kindWords = {
+  supply: { one: 'supply', many: 'Supplies', title: 'Supply', other: 'machine' },
+  device: { one: 'machine', many: 'Machines', title: 'Machine', other: 'supply' },
+} as const
+
+interface ShelfLine {
+  address: string
+  name: string
+  place: string
+  plate: string
+  updated: Moment
+}
+
+interface ShelfList {
+  kind: ShelfKind
+  title: string
+  add: string
+  total: number
+  lines: ShelfLine[]
+  pager: Pager | null
+}
+
+export interface ShelfPage {
+  page: PageHead
+  search: string
+  country: string
+  countries: readonly CountryName[]
+  lists: ShelfList[]
+  matrix: string
+  undo: { action: string; what: string } | null
+}
+
+export interface ShelfAsked {
+  search: string
+  country: string
+  numbers: Record<ShelfKind, number>
+  undo: { kind: ShelfKind; id: string } | null
+}
+
+/** A plate's words on one line, cut short. */
+const plateLine = (label: string | null): string => {
+  const line = (label ?? '').replace(/\s+/g, ' ').trim()
+  return line.length > 120 ? `${line.slice(0, 117)}…` : line
+}
+
+const lineOf =
+  (kind: ShelfKind, country: string) =>
+  (row: Row<ShelfSummary>): ShelfLine => ({
+    address: addressWith(`/shelf/${plurals[kind]}/${row.id}`, { country }),
+    name: row.name,
+    place: row.summary.place ?? '',
+    plate: plateLine(row.summary.label),
+    updated: day(row.updatedAt),
+  })
+
+/** The shelf: supplies and machines as rows, a page of each. */
+export async function shelfView(store: Store, { search, country, numbers, undo }: ShelfAsked): Promise<ShelfPage> {
+  const list = async (kind: ShelfKind): Promise<ShelfList> => {
+    const offset = (numbers[kind] - 1) * perPage
+    const { rows, total } = await store.list<ShelfSummary>(kind, { search, limit: perPage, offset })
+    return {
+      kind,
+      title: kindWords[kind].many,
+      add: `/shelf/${plurals[kind]}/new`,
+      total,
+      lines: rows.map(lineOf(kind, country)),
+      pager: pager(numbers[kind], total, (page) =>
+        addressWith('/shelf', {
+          search,
+          country,
+          supplies: numbers.supply,
+          devices: numbers.device,
+          [plurals[kind]]: page,
+        }),
+      ),
+    }
+  }
+  return {
+    page: head('Shelf', 'shelf'),
+    search,
+    country,
+    countries: countryNames,
+    lists: [await list('supply'), await list('device')],
+    matrix: addressWith('/shelf/matrix', { country }),
+    undo: undo && {
+      action: `/shelf/${plurals[undo.kind]}/${undo.id}/restore`,
+      what: `The ${kindWords[undo.kind].one}`,
+    },
+  }
+}
+
+export interface ShelfFormPage {
+  page: PageHead
+  kind: ShelfKind
+  title: string
+  action: string
+  back: string
+  version: number | null
+  form: FormState
+  choices: typeof choices
+  rails: { row: number; out: ReturnType<typeof outputRow>; need: ReturnType<typeof needRow> }[]
+  changed: ChangedField[]
+  notSaved: string | null
+}
+
+export interface ShelfFormShown {
+  kind: ShelfKind
+  kept: { id: string; version: number; name: string } | null
+  form: FormState
+  faults?: FormFault[] | undefined
+  changed?: ChangedField[] | undefined
+  notSaved?: string | null | undefined
+}
+
+/** The form of a new row, or of one that is kept. */
+export function shelfFormView({ kind, kept, form, ...refused }: ShelfFormShown): ShelfFormPage {
+  const folder = `/shelf/${plurals[kind]}`
+  const title = kept ? `Change ${kept.name}` : `Add a ${kindWords[kind].one}`
+  return {
+    page: head(title, 'shelf', refused.faults ?? []),
+    kind,
+    title,
+    action: kept ? `${folder}/${kept.id}` : folder,
+    back: kept ? `${folder}/${kept.id}` : '/shelf',
+    version: kept?.version ?? null,
+    form,
+    choices,
+    rails: rails.map((row) => ({ row, out: outputRow(row), need: needRow(row) })),
+    changed: refused.changed ?? [],
+    notSaved: refused.notSaved ?? null,
+  }
+}
+
+interface MatchLine {
+  address: string
+  /** the check of the pair, with everything filled in; null where the form has too few boxes */
+  check: string | null
+  name: string
+  outcome: Outcome
+  verdict: string
+  against: string
+}
+
+export interface ShelfItemPage {
+  page: PageHead
+  id: string
+  kind: ShelfKind
+  name: string
+  folder: string
+  facts: { label: string; value: string }[]
+  country: string
+  countries: readonly CountryName[]
+  matchTitle: string
+  matches: MatchLine[]
+  more: number
+  wanted: Wanted[]
+  photos: PhotoView[]
+  roomForPhotos: boolean
+  photoForm: FormState
+  captions: { value: string; label: string }[]
+  notSaved: string | null
+}
+
+/** How many matches a page shows; those after them are worse than all shown. */
+export const mostMatches = 50
+
+const factNames: Record<string, string> = {
+  place: 'Place',
+  note: 'Note',
+  plate: 'Plate',
+  'input V': 'Input voltage',
+  'input Hz': 'Input frequency',
+  'input A': 'Input current',
+  'input VA': 'Input apparent power',
+  'input W': 'Input power',
+  'selector V': 'Selector set to',
+  technology: 'Kind of supply',
+  regulated: 'Regulated',
+  class: 'Protection class',
+  inlet: 'Inlet',
+  rails: 'Rails',
+  'plug outer mm': 'Plug, outer diameter in mm',
+  'plug inner mm': 'Plug, inner diameter in mm',
+  'plug polarity': 'Polarity',
+  'plug name': 'Plug name',
+  'lead m': 'Lead length in m',
+  'lead mm2': 'Lead conductor area in mm²',
+  'lead AWG': 'Lead conductor gauge',
+  fuse: 'Mains fuse-link',
+  'off-load V': 'Measured with nothing connected, in V',
+  'loaded V': 'Measured under load, in V',
+  'measured polarity': 'Measured polarity',
+}
+
+export interface ShelfItemShown {
+  kind: ShelfKind
+  kept: Kept<ShelfItem>
+  country: string
+  matches: Match[]
+  checkOf: (match: Match) => string | null
+  wanted: Wanted[]
+  photos: Photo[]
+  photoForm?: FormState | undefined
+  faults?: FormFault[] | undefined
+  notSaved?: string | null | undefined
+}
+
+const verdictOf = (verdict: Verdict): { outcome: Outcome; title: string } => verdictWords[verdict]
+
+/** One row of the shelf with what suits it. */
+export function shelfItemView(shown: ShelfItemShown): ShelfItemPage {
+  const { kind, kept, country, matches, wanted, photos } = shown
+  const other = kind === 'supply' ? 'device' : 'supply'
+  const cells = cellsOf(kind, null, kept.body)
+  const label = 'supply' in kept.body ? kept.body.supply.label : kept.body.device.label
+  return {
+    page: head(kept.name, 'shelf', shown.faults ?? []),
+    id: kept.id,
+    kind,
+    name: kept.name,
+    folder: `/shelf/${plurals[kind]}/${kept.id}`,
+    facts: Object.entries(factNames).flatMap(([column, name]) => {
+      const value = cells[column as keyof typeof cells]
+      return value === '' ? [] : [{ label: name, value }]
+    }),
+    country,
+    countries: countryNames,
+    matchTitle: kind === 'supply' ? 'Machines it suits' : 'Supplies that suit it',
+    matches: matches.slice(0, mostMatches).map((match) => ({
+      address: addressWith(`/shelf/${plurals[other]}/${match.id}`, { country }),
+      check: shown.checkOf(match),
+      name: match.name,
+      outcome: verdictOf(match.verdict).outcome,
+      verdict: verdictOf(match.verdict).title,
+      against: match.against?.title ?? '',
+    })),
+    more: Math.max(0, matches.length - mostMatches),
+    wanted,
+    photos: photoViews(photos, kind === 'supply' ? { supply: label } : { machine: label }),
+    roomForPhotos: photos.length < mostPhotos,
+    photoForm: shown.photoForm ?? {
+      values: { caption: `${kindWords[kind].one} plate` },
+      errors: {},
+      shown: {},
+      read: {},
+    },
+    captions: [
+      { value: `${kindWords[kind].one} plate`, label: 'Its plate' },
+      { value: 'plug', label: 'Its plug or jack' },
+      { value: 'outside', label: 'Outside' },
+      { value: 'inside', label: 'Inside' },
+    ],
+    notSaved: shown.notSaved ?? null,
+  }
+}
