@@ -263,6 +263,15 @@ describe('the choice of lamps', () => {
     expect(options.map(({ startsRated }) => startsRated)).toEqual([false, true])
   })
 
+  it('says which lamps at hand it left out, and why', () => {
+    const { options, cautions } = lampChoice({ voltageV: 230 }, { idleW: 2, ratedW: 20, minimumV: null }, [
+      { ratedV: 230, ratedW: 60, count: 1 },
+      { ratedV: 12, ratedW: 50, count: 3 },
+    ])
+    expect(options).toHaveLength(1)
+    expect(cautions[0]).toMatch(/Left out: 50\sW 12\sV, 3 at hand/)
+  })
+
   it('says why LED and compact fluorescent lamps do not serve', () => {
     const { unsuitable } = lampChoice({ voltageV: 230 }, { idleW: 2, ratedW: 20, minimumV: null }, null)
     expect(unsuitable.map(({ kind }) => kind).join(' ')).toMatch(/LED.*fluorescent/)

@@ -145,6 +145,7 @@ export function lampChoice(
     ),
     cautions: [
       ...(options.length === 0 ? [noneFits(mains.voltageV, onHand)] : []),
+      ...leftOut(mains.voltageV, onHand ?? [], options),
       ...(options.length > 0 && order.length === 0
         ? [
             'Behind none of these lamps can the load be relied on to start at idle: a failed start then proves nothing. Use larger lamps, or another method of limiting the current.',
@@ -261,6 +262,15 @@ function orderOf(options: readonly LampChoiceOption[], load: LoadToFeed, mainsV:
     )
   return order
 }
+
+/** A sentence for each kind at hand that serves neither alone nor as a pair. */
+const leftOut = (mainsV: number, onHand: readonly LampOnHand[], options: readonly Candidate[]): string[] =>
+  onHand
+    .filter(({ ratedV, ratedW }) => !options.some((option) => option.ratedV === ratedV && option.ratedW === ratedW))
+    .map(
+      ({ ratedV, ratedW, count }) =>
+        `Left out: ${watts(ratedW)} ${volts(ratedV)}, ${count} at hand, because ${count > 1 ? 'neither one nor two in series make' : 'one alone does not make'} up ${volts(mainsV)}.`,
+    )
 
 function noneFits(mainsV: number, onHand: readonly LampOnHand[] | null): string {
   return onHand
