@@ -68,6 +68,15 @@ export const logicMaximum = fromMemory(
   'commercial range 4.75 V to 5.25 V, absolute maximum 7 V',
 )
 
+/** Rise of an unregulated output with nothing connected where its size is outside the table [1]. */
+export const largestRise = Object.freeze({
+  rise: 1,
+  source: published(
+    'Transformer maker’s answers on off-load voltage',
+    'very small types may reach twice the rated volts off load',
+  ),
+})
+
 /** Band of an unregulated output around the expected value [1]. */
 export const unregulatedBand = Object.freeze({
   tolerance: 0.1,

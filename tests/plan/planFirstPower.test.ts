@@ -197,6 +197,18 @@ describe('the first power-up plan', () => {
     expect(off?.stopIf).toMatch(/condemns nothing/)
   })
 
+  it('lets an unregulated d.c. output stand near its off-load volts at a tenth of its load', () => {
+    const small = without(({ supply }) => {
+      supply.technology = 'transformer'
+      supply.input = { voltages: [{ min: 230, max: 230 }], frequenciesHz: [50] }
+      supply.outputs = [{ kind: 'dc', voltageV: 12, currentA: 0.5 }]
+    })
+    const planned = planFirstPower(small, found(), lamps)
+    // worked example of a 12 V type: 18.12 V off load, which a tenth of the load hardly pulls down
+    expect(stepOf(planned, 'dummy-load.rail-1-at-10')?.high).toBeGreaterThan(18.12)
+    expect(stepOf(planned, 'dummy-load.rail-1-at-100')).toMatchObject({ low: 10.8, high: 13.2 })
+  })
+
   it('keeps the sign of a negative rail', () => {
     const three = without(({ supply, device }) => {
       supply.outputs = [

@@ -163,9 +163,7 @@ function pointSteps(
                 unit: 'V',
                 low: point.lowV,
                 high: point.highV,
-                stopIf: plan.unregulated
-                  ? 'it lies outside, or falls while you watch'
-                  : 'it lies outside: no machine on this supply',
+                stopIf: outsideMeans(plan),
               },
             ),
             ...(last && plan.load?.rippleV != null && !plan.unregulated ? [rippleStep(plan, number)] : []),
@@ -173,6 +171,13 @@ function pointSteps(
         : []
     }),
   ]
+}
+
+function outsideMeans({ unregulated, known }: RailPlan): string {
+  if (unregulated) return 'it lies outside, or falls while you watch'
+  return known
+    ? 'it lies outside: no machine on this supply'
+    : 'it lies outside: it is unregulated or has a fault, and no machine that needs a steady voltage goes on it'
 }
 
 const rippleStep = (plan: RailPlan, number: number): Step =>

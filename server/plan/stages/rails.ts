@@ -1,7 +1,7 @@
 import type { DeviceRail, Rail } from '../../chain/situation.js'
 import { transformerSizeVA, windingVoltageV } from '../../physics/adaptorTransformer.js'
 import { volts } from '../../physics/quantity.js'
-import { otherTolerance, unregulatedBand } from '../../reference/dummyLoad.js'
+import { largestRise, otherTolerance, unregulatedBand } from '../../reference/dummyLoad.js'
 import { bandOf, type DummyLoadAnswer, dummyLoad } from '../bench/dummyLoad.js'
 import { type OffLoadAnswer, offLoad, regulationKnown } from '../bench/offLoad.js'
 import type { PlanFacts } from './facts.js'
@@ -13,6 +13,8 @@ export interface RailPlan {
   name: string
   tolerance: number
   unregulated: boolean
+  /** false where nobody knows whether it is regulated */
+  known: boolean
   /** with nothing connected [V]; null where it cannot be told */
   offLoad: { low: number; high: number; working: string } | null
   /** null where its current is not known */
@@ -62,6 +64,7 @@ export function railPlans(facts: PlanFacts): RailPlan[] {
       name: railName(rail, index, rails.length),
       tolerance,
       unregulated,
+      known: unregulated || regulated !== null,
       offLoad: unregulated
         ? off && unregulatedBandOf(rail, off, facts)
         : regulated === true
@@ -75,12 +78,20 @@ export function railPlans(facts: PlanFacts): RailPlan[] {
           : dummyLoad({
               voltageV: rail.voltageV,
               currentA: rail.currentA,
-              ...(unregulated
-                ? { regulationPercent: off?.regulationPercent ?? 0 }
-                : { tolerancePercent: tolerance * 100 }),
+              ...(unregulated ? { regulationPercent: 100 * riseOf(rail, off) } : { tolerancePercent: tolerance * 100 }),
             }),
     }
   })
+}
+
+/**
+ * How far an unregulated output may stand above its plate with nothing connected [1]. A reservoir capacitor charges to
+ * the crest at light load, so this is more than the transformer's own regulation; taken as a straight line down to full
+ * load it is an upper bound in between.
+ */
+function riseOf(rail: Rail, off: OffLoadAnswer | null): number {
+  if (!off) return largestRise.rise
+  return Math.max(0, off.offLoadRangeV.high / Math.abs(rail.voltageV) - 1)
 }
 
 /** The mains band over its nominal voltage [1]: an unregulated output follows it. */

@@ -194,7 +194,7 @@ function steps(
       'supply-alone.lamp-circuit',
       `Have the lamp circuit ready: ${lampText(lamp)} and a switch in the line conductor.`,
       {
-        expect: 'built and checked under local codes; earth straight through',
+        expect: 'a circuit built and checked under local codes, with earth straight through',
         stopIf: 'it is not certain which conductor is the line',
         who: qualified,
         caution: lampWiring,
