@@ -25,6 +25,7 @@ import { mainsRoutes } from './web/routes/mains.js'
 import { matchingApiRoutes } from './web/routes/matchingApi.js'
 import { openApiRoutes } from './web/routes/openapi.js'
 import { photoRoutes } from './web/routes/photos.js'
+import { recordsPageRoutes } from './web/routes/recordsPage.js'
 import { seriesLampRoutes } from './web/routes/seriesLamp.js'
 import { shelfApiRoutes } from './web/routes/shelfApi.js'
 import { shelfPageRoutes } from './web/routes/shelfPages.js'
@@ -74,6 +75,7 @@ export function createApp(context: Context): Express {
   app.use(jobsApiRoutes(context))
   app.use(photoRoutes(context))
   app.use(jobsPageRoutes(context))
+  app.use(recordsPageRoutes(context))
   const matches = { matching: shelfMatching(context.store), matrix: shelfMatrix(context.store) }
   app.use(shelfPageRoutes({ context, ...matches }))
   app.use(matchingApiRoutes(matches))
