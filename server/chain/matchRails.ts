@@ -1,3 +1,5 @@
+import { atMost } from '../physics/tolerance.js'
+import { outputToleranceWidest } from '../reference/thresholds.js'
 import type { DeviceRail, Rail, RailPair } from './situation.js'
 
 /**
@@ -17,8 +19,9 @@ export function matchRails(supplies: readonly Rail[], devices: readonly DeviceRa
   const alone: RailPair[] = []
   for (const device of devices) {
     const best = nearest(supplies, device)
-    if (!best) {
-      alone.push({ device, supply: null, sharedWith: [device] })
+    // an output too far off serves nothing: it is shown as the nearest, and draws nothing from the rails it does serve
+    if (!best || !atMost(distanceV(best, device), outputToleranceWidest.value * largestV(device))) {
+      alone.push({ device, supply: best ?? null, sharedWith: [device] })
       continue
     }
     const key = `${best.kind} ${best.voltageV} ${best.voltageMaxV}`
@@ -47,6 +50,8 @@ export function distanceV(supply: Rail, device: Rail): number {
   const [dLow, dHigh] = ends(device)
   return Math.max(0, dLow - sHigh, sLow - dHigh)
 }
+
+const largestV = (rail: Rail): number => Math.max(...ends(rail).map(Math.abs))
 
 export function ends({ voltageV, voltageMaxV }: Rail): [number, number] {
   const other = voltageMaxV ?? voltageV

@@ -42,10 +42,12 @@ function judgePair(situation: PairSituation, pair: RailPair): Judgement[] {
   const tolerance = toleranceOf(device, situation.device)
   const measured = measuredOf(situation, rail)
   const unregulated = isUnregulated(situation, rail)
-  if (!unregulated && measured.length === 0) return [compare({ pair, rail, tolerance, value: rail, what: 'plate' })]
+  if (!unregulated && measured.length === 0)
+    return [compare({ pair, rail, tolerance, value: rail, what: 'plate', regulationOpen: regulationOpen(situation) })]
   const found: Judgement[] = []
-  if (!unregulated) found.push(...measured.map((one) => compare({ pair, rail, tolerance, ...one })))
-  else found.push(compare({ pair, rail, tolerance, value: rail, what: 'plate' }))
+  if (!unregulated)
+    found.push(...measured.map((one) => compare({ pair, rail, tolerance, ...one, regulationOpen: false })))
+  else found.push(compare({ pair, rail, tolerance, value: rail, what: 'plate', regulationOpen: false }))
   if (unregulated) found.push(judgeUnregulated(situation, rail, device))
   return together(found)
 }
@@ -83,7 +85,11 @@ interface Compared {
   /** the voltage that is compared, as a rail */
   value: Rail
   what: 'plate' | 'off load' | 'loaded'
+  /** nothing says whether the supply is regulated */
+  regulationOpen: boolean
 }
+
+const regulationOpen = ({ supply }: PairSituation): boolean => supply.regulated === null && supply.technology === null
 
 function compare(compared: Compared): Judgement {
   const { pair, tolerance, value } = compared
@@ -118,7 +124,7 @@ function nearestEnd(device: DeviceRail, value: Rail): number {
 }
 
 function comparedWords(
-  { pair, rail, tolerance, value, what }: Compared,
+  { pair, rail, tolerance, value, what, regulationOpen }: Compared,
   wanted: number,
   share: number,
   outcome: Outcome,
@@ -143,8 +149,12 @@ function comparedWords(
     return {
       title: `The machine wants ${railText(device)}; ${given} ${share === 0 ? 'agrees' : `is within ${percent(tolerance.share)}`}`,
       why: 'The voltage agrees.',
-      working,
-      action: null,
+      working: regulationOpen
+        ? [...working, 'taken as regulated: neither a transformer type nor “unregulated” is stated']
+        : working,
+      action: regulationOpen
+        ? 'Measure it with nothing connected before the machine is: well above the plate means an unregulated supply.'
+        : null,
       sources,
     }
   if (outcome === 'caution')

@@ -1,5 +1,6 @@
 import type { LabelRail, LabelReading } from '../plate/labelReading.js'
 import { dcPlugByName, dcPlugsBySize } from '../reference/dcPlugs.js'
+import { extraLowVoltageMostV } from '../reference/thresholds.js'
 import type { DcPlug, Output, Supply } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
 
@@ -14,12 +15,17 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
   const reading = readLabel(supply.label, 'supply', read)
   const input = supply.input
   const printed = reading?.input ?? null
+  // a mains voltage entered by hand corrects a plate that was read as one for a car
+  const entered = input?.voltages ?? []
   const technology = supply.technology
   return {
     reading,
     input: {
-      kind: printed?.kind ?? null,
-      windows: (input?.voltages?.length ? input.voltages : (printed?.voltages ?? [])).map(upright),
+      kind:
+        entered.some(({ max }) => max > extraLowVoltageMostV.value) && printed?.kind === 'dc'
+          ? null
+          : (printed?.kind ?? null),
+      windows: (entered.length > 0 ? entered : (printed?.voltages ?? [])).map(upright),
       frequenciesHz: input?.frequenciesHz?.length ? input.frequenciesHz : (printed?.frequenciesHz ?? []),
       currentA: input?.currentA ?? printed?.currentA ?? null,
       powerVA: input?.powerVA ?? printed?.powerVA ?? null,

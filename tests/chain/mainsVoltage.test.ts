@@ -191,6 +191,13 @@ describe('mains-voltage', () => {
     ).toEqual([])
   })
 
+  it('lets a mains voltage entered by hand correct a plate that was read as one for dc', () => {
+    const label = 'INPUT: 12V DC\nOUTPUT: 5V DC 1A'
+    expect(onlyFinding('mains-voltage', changed({ supply: { label } })).outcome).toBe('clear')
+    const lower = { voltages: [{ min: 10, max: 14 }] }
+    expect(onlyFinding('mains-voltage', changed({ supply: { label, input: lower } })).title).toMatch(/direct current/)
+  })
+
   it('stops a three-phase unit and leaves it to qualified hands', () => {
     const finding = onlyFinding(
       'mains-voltage',

@@ -133,3 +133,19 @@ describe('output-current', () => {
     })
   })
 })
+
+describe('an output too far off for a rail', () => {
+  it('draws nothing from the rail it does serve', () => {
+    const request = changed({
+      supply: { outputs: [{ kind: 'dc', voltageV: 12, currentA: 1 }] },
+      device: {
+        inputs: [
+          { kind: 'dc', voltageV: 12, currentA: 1 },
+          { kind: 'dc', voltageV: 5, currentA: 1 },
+        ],
+      },
+    })
+    expect(outcomesOn('output-voltage', request)).toEqual(['stop', 'clear'])
+    expect(outcomesOn('output-current', request)).toEqual(['clear', 'clear'])
+  })
+})

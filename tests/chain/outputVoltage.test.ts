@@ -28,6 +28,11 @@ describe('output-voltage', () => {
     expect(of(given, { regulatedNeeded: null }).outcome).toBe(is)
   })
 
+  it('asks to measure where nothing says whether the supply is regulated', () => {
+    expect(of(12, {}, { regulated: null, technology: null }).action).toMatch(/Measure it with nothing connected/)
+    expect(of(12).action).toBeNull()
+  })
+
   it('takes the machine’s own tolerance', () => {
     const own = (tolerancePercent: number) => ({
       inputs: [{ kind: 'dc' as const, voltageV: 12, currentA: 1, tolerancePercent }],

@@ -24,7 +24,9 @@ const controlExceptLines = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f
 const text = z
   .string()
   .max(200)
-  .refine((value) => !controlCharacter.test(value), { error: 'A name or marking must be one line without control characters' })
+  .refine((value) => !controlCharacter.test(value), {
+    error: 'A name or marking must be one line without control characters',
+  })
   .nullish()
 /** A plate's text: lines and tabs, no other control characters. */
 const label = z
