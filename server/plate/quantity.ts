@@ -118,7 +118,7 @@ class Reader {
       if (numbers.length > longestList) break
       const last = numbers[numbers.length - 1]!
       if (last.token.unit?.kind) kind = both(kind, last.token.unit.kind)
-      const suffix = last.token.unit?.dimension === 'V' ? this.#suffix(end) : null
+      const suffix = last.token.unit?.dimension === 'V' ? this.#suffix(end, last.token.unit.kind) : null
       const joint = this.#joint(end, read, unit?.dimension)
       // a kind between two numbers of one list: "115V~/230V~"
       const later = suffix && !joint ? this.#joint(suffix.next, read, unit?.dimension) : null
@@ -227,7 +227,7 @@ class Reader {
   }
 
   /** The kind of current after a voltage: "V~", "V ⎓", "V DC", "V AC/DC". */
-  #suffix(at: number): { kind: StatedKind; next: number } | null {
+  #suffix(at: number, unitKind: StatedKind): { kind: StatedKind; next: number } | null {
     let kind: StatedKind = null
     let next = at
     for (let steps = 0; steps < 4; steps += 1) {
@@ -245,9 +245,10 @@ class Reader {
       if (!own) {
         // "VAC/DC"
         const slash = token.type === 'sign' && (token.sign === '/' || token.sign === '-') && !token.spaceBefore
-        const second: StatedKind = slash && kind !== null ? this.#wordKind(next + 1) : null
+        const first = kind ?? unitKind
+        const second: StatedKind = slash && first !== null ? this.#wordKind(next + 1) : null
         if (!second || this.#startsVoltage(next + 2)) break
-        kind = second === kind ? kind : 'either'
+        kind = second === first ? first : 'either'
         next += 2
         continue
       }

@@ -104,12 +104,18 @@ class RatingReader {
         const frequency = group.others.some((other) => other.quantity.dimension === 'Hz')
         if (mains && afterRail && this.#input.voltages.length === 0 && group.kind !== 'dc')
           return frequency || group.kind === 'ac' ? this.#window(group) : null
+        // "… 12V 1A, 85 % AT 230V": the mains voltage once more, beside the output's own
+        if (mains && this.#outputs.length > 0 && group.others.length === 0 && this.#isInput(top)) return null
         return this.#rails(group, 'outputs')
       }
       default:
         if (mains) return group.kind === 'dc' ? null : this.#window(group)
         return low ? this.#rails(group, this.of === 'supply' ? 'outputs' : 'takes') : null
     }
+  }
+
+  #isInput(value: number): boolean {
+    return this.#input.voltages.some(({ min, max }) => value >= min && value <= max)
   }
 
   /** "12V 2A ADAPTER … OUTPUT 12V 2A": low volts without a word, where the outputs have one, name the thing. */

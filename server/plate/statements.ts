@@ -195,7 +195,20 @@ class StatementReader {
         return
       }
       if (end) return this.#fuse(at, end[0], end)
-      this.#list.push({ type: 'other', token: at, line })
+      // "0.5A 250V FUSE"
+      const amperes = this.#list.at(-2)
+      if (
+        last?.type === 'quantity' &&
+        last.quantity.last === at &&
+        last.quantity.dimension === 'V' &&
+        amperes?.type === 'quantity' &&
+        amperes.quantity.dimension === 'A' &&
+        amperes.quantity.last === last.quantity.first
+      ) {
+        this.#list.splice(-2)
+        this.#fuses.push([amperes.quantity.first, at])
+        token.role = 'fuse'
+      } else this.#list.push({ type: 'other', token: at, line })
     } else if (token.meaning === 'identity') return this.#identity(at)
     else if (token.meaning === 'only for' && this.of === 'supply') return this.#shielded(at)
     else if (token.meaning === 'elsewhere') {
@@ -395,12 +408,27 @@ class StatementReader {
     let last = first
     let amperes = false
     for (let at = first; at < this.tokens.length; at += 1) {
-      if (!this.#fusePart(at)) break
+      if (!this.#fusePart(at) || (amperes && this.#isRating(at))) break
       const token = this.tokens[at]!
       if (token.type === 'fuse' || (token.type === 'number' && token.unit?.dimension === 'A')) amperes = true
       if (token.type !== 'sign') last = at + 1
     }
     return amperes ? [first, last] : null
+  }
+
+  /** "T2A 230V~ 50Hz": after a fuse's amperes, volts that a frequency or a power follows are the plate's, also after a whole marking. */
+  #isRating(at: number): boolean {
+    const volts = this.tokens[at]!
+    if (volts.type !== 'number' || volts.unit?.dimension !== 'V') return false
+    const skip = (index: number, signs: string): number => {
+      const token = this.tokens[index]
+      return token?.type === 'sign' && signs.includes(token.sign) ? index + 1 : index
+    }
+    const next = this.tokens[skip(at + 1, '~=')]
+    if (next?.type === 'number' && next.unit && ['Hz', 'W', 'VA'].includes(next.unit.dimension)) return true
+    if (this.tokens[at - 1]?.type !== 'fuse') return false
+    const after = this.tokens[skip(at + 1, ':/')]
+    return !(after?.type === 'fuse' || (after?.type === 'number' && after.unit?.dimension === 'A'))
   }
 
   #fusePart(at: number): boolean {
@@ -426,7 +454,7 @@ class StatementReader {
         return
       }
       const before = this.#list[index - 1]
-      const after = this.#list[index + 1]
+      const after = this.#list[this.#afterLabels(index + 1)]
       const fits = (other: Statement | undefined): other is QuantityStatement =>
         other?.type === 'quantity' && this.#concerns(statement.meaning, other.quantity)
       if (statement.meaning === 'max') {
@@ -442,14 +470,22 @@ class StatementReader {
       }
       if (fits(before)) {
         // "2A SURGE 4A", "4A PEAK 2A": the larger of two currents is the peak
-        const [one, other] = fits(after) ? [highest(before.quantity), highest(after.quantity)] : [1, 0]
+        const alike = fits(after) && after.quantity.dimension === before.quantity.dimension
+        const [one, other] = alike ? [highest(before.quantity), highest(after.quantity)] : [1, 0]
         if (statement.meaning !== 'peak' || one >= other) exclude(before)
-        if (fits(after) && (statement.meaning !== 'peak' || other >= one)) exclude(after)
+        if (alike && (statement.meaning !== 'peak' || other >= one)) exclude(after)
         return
       }
       const next = this.#following(index)
       if (next && this.#concerns(statement.meaning, next.quantity)) exclude(next)
     })
+  }
+
+  #afterLabels(index: number): number {
+    const statement = this.#list[index]
+    return statement?.type === 'qualifier' && (statement.meaning === 'other' || statement.meaning === 'max')
+      ? index + 1
+      : index
   }
 
   #concerns(meaning: string, quantity: Quantity): boolean {
