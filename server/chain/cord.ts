@@ -5,7 +5,13 @@ import { largestPlugFuseFor, minimumAreaFor } from '../reference/cords.js'
 import { bs1362Ratings } from '../reference/fuseRatings.js'
 import { type PlugType, plugByName } from '../reference/sockets.js'
 import { commonPractice, published, type Source } from '../reference/source.js'
-import { europlugMostA, lowVoltageCordMostV } from '../reference/thresholds.js'
+import {
+  europlugMostA,
+  highVoltageCordV,
+  lowClassMostV,
+  lowVoltageCordMostV,
+  smallestPlugFuseA,
+} from '../reference/thresholds.js'
 import { type Judgement, judging, together } from './judgement.js'
 import { type LoadCurrent, loadAtReach } from './loadCurrent.js'
 import { isPlugIn, protectionClassOf } from './protectionClass.js'
@@ -27,13 +33,6 @@ const neverRewirable = published(
   'EN 50075:1990, as cited by Wikipedia, "Europlug"',
   'non-rewirable with cord, by definition',
 )
-
-/** Highest nominal voltage of the 100 V to 127 V class [V], and the ratings that serve the classes [V]. */
-const lowClassMostV = 130
-const highClassRatedV = 250
-
-/** Smallest plug fuse-link worth recommending [A]: below it, switch-on blows links of no use for anything else. */
-const smallestPlugFuseA = 3
 
 /** Whether the cord set carries what the supply draws, at the voltage of the site. */
 export const cord: MainsTopic = {
@@ -57,7 +56,7 @@ export const cord: MainsTopic = {
 
 function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
   const { ratedV } = set
-  const sources: Source[] = [cordPrint, lowVoltageCordMostV.source]
+  const sources: Source[] = [cordPrint, lowVoltageCordMostV.source, highVoltageCordV.source]
   const topV = reach.maxV ?? reach.voltageV
   if (ratedV == null || reach.voltageV === null || topV === null)
     return judged.unknown(() => ({
@@ -74,7 +73,7 @@ function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
       sources,
     }))
   const neededV =
-    reach.voltageV <= lowClassMostV ? lowVoltageCordMostV.value : Math.max(highClassRatedV, reach.voltageV)
+    reach.voltageV <= lowClassMostV.value ? lowVoltageCordMostV.value : Math.max(highVoltageCordV.value, reach.voltageV)
   // a set marked with the nominal voltage itself is of its class: 240 V on 230 V, 100 V on 100 V
   const serves = atMost(Math.min(neededV, reach.voltageV), ratedV)
   const working = [`up to ${volts(topV)} on it: the ${volts(neededV)} class`]
@@ -236,9 +235,9 @@ function areaOf(set: Cord): { areaMm2: number; working: string[] } | null {
 
 function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | null): Judgement[] {
   if (!plug?.fused || !load) return []
-  const usable = bs1362Ratings.ratedA.filter((ratedA) => ratedA >= smallestPlugFuseA).toSorted((a, b) => a - b)
+  const usable = bs1362Ratings.ratedA.filter((ratedA) => ratedA >= smallestPlugFuseA.value).toSorted((a, b) => a - b)
   const ratedA = usable.find((value) => atMost(load.currentA, value))
-  const sources: Source[] = [...bs1362Ratings.sources]
+  const sources: Source[] = [...bs1362Ratings.sources, smallestPlugFuseA.source]
   if (ratedA === undefined)
     return [
       judged.stop(() => ({

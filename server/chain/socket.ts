@@ -2,6 +2,7 @@ import { amperes, volts } from '../physics/quantity.js'
 import { inletByName } from '../reference/inlets.js'
 import { fits, plugByName, plugsFor } from '../reference/sockets.js'
 import { commonPractice } from '../reference/source.js'
+import { highVoltageCordV, lowClassMostV, lowVoltageCordMostV } from '../reference/thresholds.js'
 import { type Judgement, judging, type Text, uniqueSources } from './judgement.js'
 import { loadAtReach } from './loadCurrent.js'
 import { isCaptive, isPlugIn, protectionClassOf } from './protectionClass.js'
@@ -110,7 +111,7 @@ function cordSet(situation: MainsSituation): string {
   const parts = [
     plugs.length > 0 ? `with a plug ${listText([...new Set(plugs)].slice(0, 3), 'or')}` : null,
     pair ? `connector ${pair.connector}` : null,
-    `rated ${reach.voltageV !== null && reach.voltageV <= 130 ? volts(125) : volts(250)}${load ? ` and at least ${amperes(load.currentA, 3, 'up')}` : ''}`,
+    `rated ${volts(reach.voltageV !== null && reach.voltageV <= lowClassMostV.value ? lowVoltageCordMostV.value : highVoltageCordV.value)}${load ? ` and at least ${amperes(load.currentA, 3, 'up')}` : ''}`,
   ].filter((part) => part !== null)
   return ` ${parts.join(', ')}`
 }

@@ -132,6 +132,28 @@ export const lowVoltageCordMostV = rule(
   'insulation and plug are approved up to 125 V only; mains above that class needs a 250 V set',
 )
 
+/** The highest nominal mains of the class that cord sets of 125 V serve. */
+export const lowClassMostV = rule(
+  130,
+  'V',
+  'Mains of the 125 V class',
+  '100 V to 127 V nominal; the next mains in use is 200 V',
+)
+export const highVoltageCordV: Threshold = {
+  value: 250,
+  unit: 'V',
+  source: fromMemory(
+    'IEC 60320-1 and IEC 60799',
+    'appliance couplers and cord sets for 220 V to 240 V are rated 250 V',
+  ),
+}
+export const smallestPlugFuseA = rule(
+  3,
+  'A',
+  'Smallest plug fuse-link to recommend',
+  '3 A and 13 A are the preferred values of BS 1362; 1 A and 2 A links open at switch-on of small supplies',
+)
+
 /** Output. */
 export const outputToleranceRegulated: Threshold = frozen({
   value: 0.05,
