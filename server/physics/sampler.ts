@@ -7,31 +7,34 @@ export class Sampler {
     currentA: [] as number[],
   }
   private readonly stride: number
-  private square = 0
-  private seconds = 0
+  /** ∫ i² dt and length of the steps of the last half cycle, the oldest overwritten */
+  private readonly squares: Float64Array
+  private readonly seconds: Float64Array
 
   constructor(
     private readonly steps: number,
     most: number,
-    stepsPerHalfCycle: number,
+    private readonly stepsPerHalfCycle: number,
   ) {
     const stride = Math.max(1, Math.ceil(steps / most))
     this.stride = stride > stepsPerHalfCycle ? Math.ceil(stride / stepsPerHalfCycle) * stepsPerHalfCycle : stride
+    this.squares = new Float64Array(stepsPerHalfCycle)
+    this.seconds = new Float64Array(stepsPerHalfCycle)
   }
 
-  add(timeS: number, filamentK: number, bulkV: number, square: number, seconds: number): void {
+  add(timeS: number, filamentK: number, bulkV: number, currentA: number): void {
     this.taken.timeS.push(timeS)
     this.taken.filamentK.push(filamentK)
     this.taken.bulkV.push(bulkV)
-    this.taken.currentA.push(Math.sqrt(square / seconds))
+    this.taken.currentA.push(currentA)
   }
 
   step(step: number, timeS: number, filamentK: number, bulkV: number, square: number, seconds: number): void {
-    this.square += square
-    this.seconds += seconds
+    const at = step % this.stepsPerHalfCycle
+    this.squares[at] = square
+    this.seconds[at] = seconds
     if ((step + 1) % this.stride !== 0 && step + 1 !== this.steps) return
-    this.add(timeS, filamentK, bulkV, this.square, this.seconds)
-    this.square = 0
-    this.seconds = 0
+    const sum = (list: Float64Array): number => list.reduce((total, value) => total + value, 0)
+    this.add(timeS, filamentK, bulkV, Math.sqrt(sum(this.squares) / sum(this.seconds)))
   }
 }

@@ -54,7 +54,7 @@ export interface SwitchOnRun {
   /** of the hottest filament; the cold temperature where there is none */
   filamentK: number[]
   bulkV: number[]
-  /** rms since the sample before [A]; the first is the current at switch-on */
+  /** rms over the half cycle before [A]; the first is the current at switch-on */
   currentA: number[]
   peakA: number
   peakAtS: number
@@ -165,7 +165,7 @@ export function switchOn(circuit: SwitchOn): SwitchOnRun {
       tangent(current)
     }
   peakA = current
-  sampler.add(0, series.hottestK(), 0, current ** 2, 1)
+  sampler.add(0, series.hottestK(), 0, current)
 
   for (let step = 0; step < gridSteps; step++) {
     const gridEndS = Math.min(durationS, (step + 1) * gridS)

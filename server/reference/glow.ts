@@ -24,10 +24,15 @@ export const glowRows: readonly GlowRow[] = frozen<GlowRow[]>([
   {
     glow: 'dull',
     fromK: 798,
-    seen: 'a dull red filament, seen only in a darkened room below about 1000 K',
+    seen: 'a dull red filament, seen only in a darkened room below about 1000\u00a0K',
     sources: [published('Draper point', 'hot solids begin to be seen to glow in the dark at about 798 K (525 °C)')],
   },
-  { glow: 'part', fromK: 1500, seen: 'an orange filament, from 1 % to a tenth of the full light', sources: [byEye] },
+  {
+    glow: 'part',
+    fromK: 1500,
+    seen: 'an orange filament, from 1\u00a0% to a tenth of the full light',
+    sources: [byEye],
+  },
   {
     glow: 'bright',
     fromK: 2200,

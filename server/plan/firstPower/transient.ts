@@ -24,7 +24,7 @@ export interface LampTransient extends Explained {
   filamentK: number[]
   glow: GlowWord[]
   bulkV: number[]
-  /** rms since the sample before [A] */
+  /** rms over the half cycle before [A]; the first is the current at switch-on */
   currentA: number[]
   peakA: number
   i2t: number
@@ -148,5 +148,5 @@ function whatIsSeen(run: SwitchOnRun, glow: readonly GlowWord[], load: BulkInput
   if (end === 'full') return 'the lamp comes to full brightness and stays there: a short or nearly one. Switch off.'
   if (end === 'none' && brightest === end) return 'the lamp stays dark'
   if (brightest === end) return `the lamp shows ${inWords(end)} and stays so`
-  return `a flash (${inWords(brightest)}), then from ${seconds(since, 2)} on: ${inWords(end)}; capacitors charging`
+  return `a flash (${inWords(brightest)}), then from ${plain(since, 's', 2)} on: ${inWords(end)}; capacitors charging`
 }
