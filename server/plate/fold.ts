@@ -89,7 +89,7 @@ export function fold(original: string): Folded {
       index = plain
       continue
     }
-    const one = String.fromCodePoint(original.codePointAt(index)!)
+    const one = oneAt(original, index)
     let out: string
     const code = one.charCodeAt(0)
     if (one === rightToLeftOverride || one === leftToRightOverride) {
@@ -128,6 +128,16 @@ export function fold(original: string): Folded {
   const text = parts.join('')
   const upper = text.toUpperCase()
   return { text, upper: upper.length === text.length ? upper : sameLengthUpper(text), origin }
+}
+
+/** A character; a Korean syllable written in its parts is one. */
+function oneAt(text: string, index: number): string {
+  const code = text.charCodeAt(index)
+  if (code < 0x1100 || code > 0x1112) return String.fromCodePoint(text.codePointAt(index)!)
+  const vowel = text.charCodeAt(index + 1)
+  if (!(vowel >= 0x1161 && vowel <= 0x1175)) return text.charAt(index)
+  const last = text.charCodeAt(index + 2)
+  return text.slice(index, index + (last >= 0x11a8 && last <= 0x11c2 ? 3 : 2))
 }
 
 /** The end of a run of characters that are taken over as they are. */

@@ -91,7 +91,8 @@ class Lexer {
     const symbol = this.#lexicon.symbols.get(one)
     if (symbol !== undefined && this.#standsAsSymbol(start)) return this.#symbol(start, symbol)
     if (isFigure(one) || isWorn(one) || (one === '.' && isDigit(this.#char(start + 1)))) {
-      if (this.#lookAlikeWord(start) || this.#number(start)) return
+      // "1次" begins with a figure and is a word
+      if (this.#lookAlikeWord(start) || (isDigit(one) && this.#word(start)) || this.#number(start)) return
     }
     if ((one === 'x' || one === 'X') && this.#standsBetweenNumbers(start))
       return this.#push({ type: 'sign', start, end: start + 1, sign: '\u00D7' })
@@ -99,6 +100,7 @@ class Lexer {
       if (this.#fuse(start) || this.#word(start) || this.#lookAlikeWord(start)) return
       return this.#code(start)
     }
+    if (one > '\u007F' && this.#word(start)) return
     this.#sign(start)
   }
 
@@ -333,7 +335,10 @@ class Lexer {
     ) {
       if (this.#isUpperBound(from, found.end)) return null
     }
-    return { end: found.end, unit: { dimension, scale, kind: found.value.kind ?? kind } }
+    // the full stop of an abbreviation; behind a single letter it ends a sentence
+    const abbreviated = this.#char(found.end) === '.' && found.end - start > 2 && !isDigit(this.#char(found.end + 1))
+    const end = abbreviated ? found.end + 1 : found.end
+    return { end, unit: { dimension, scale, kind: found.value.kind ?? kind } }
   }
 
   /** Whether mains volts stand before and, larger, after an "a": then it joins the ends of a range. */
