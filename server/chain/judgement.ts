@@ -84,6 +84,10 @@ const sentences = (actions: string[]): string | null => (actions.length ? action
 export const unique = (texts: string[]): string[] => [...new Set(texts)]
 
 export function uniqueSources(sources: readonly Source[]): Source[] {
-  const seen = new Map(sources.map((source) => [`${source.kind} ${source.title} ${source.detail}`, source]))
-  return [...seen.values()]
+  const found: Source[] = []
+  for (const source of sources) if (!found.some((other) => isSame(source, other))) found.push(source)
+  return found
 }
+
+const isSame = (one: Source, other: Source): boolean =>
+  one === other || (one.title === other.title && one.detail === other.detail && one.kind === other.kind)

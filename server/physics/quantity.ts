@@ -25,7 +25,10 @@ export type Rounding = 'nearest' | 'up' | 'down'
  * @source SI Brochure, 5.4.4 (grouping), 5.4.3 (space before the unit)
  */
 export function decimal(value: number, digits = 4, rounding: Rounding = 'nearest'): string {
+  // the usual numbers, 230 and 0.75, are written without the long way round
+  if (Number.isInteger(value) && Math.abs(value) < 10_000 && digits >= 4) return withMinus(value)
   const { rounded, places } = significant(value, digits, rounding)
+  if (Math.abs(rounded) < 10_000 && Math.abs(rounded) >= 1e-6) return withMinus(rounded)
   const text = rounded.toFixed(places)
   const [integer = '0', fraction = ''] = text.split('.')
   const trimmed = fraction.replace(/0+$/, '')
@@ -34,6 +37,9 @@ export function decimal(value: number, digits = 4, rounding: Rounding = 'nearest
   const shown = trimmed ? `${grouped}.${trimmed}` : grouped
   return integer.startsWith('-') && shown !== '0' ? `−${shown}` : shown
 }
+
+/** The shortest decimal of a number between 1e-6 and 1e21 in size, or of 0. */
+const withMinus = (value: number): string => (value < 0 ? `−${-value}` : String(Math.abs(value)))
 
 /** The value at so many significant digits (digits before the decimal sign are all kept), and its decimal places. */
 function significant(value: number, digits: number, rounding: Rounding): { rounded: number; places: number } {
