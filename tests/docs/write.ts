@@ -1,0 +1,9 @@
+import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { accuracyDocument } from './accuracyDocument.js'
+import { sourcesDocument } from './sourcesDocument.js'
+
+const docs = join(import.meta.dirname, '../../docs')
+
+writeFileSync(join(docs, 'sources.md'), await sourcesDocument())
+writeFileSync(join(docs, 'accuracy.md'), accuracyDocument())
