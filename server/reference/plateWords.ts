@@ -827,7 +827,12 @@ export const plateUnits: readonly PlateUnit[] = [
   unit('VA', 1000, null, 'KVA; КВА'),
   unit('W', 1, null, 'W; WATT; WATTS; ВТ; ワット; VATIOS; 瓦; 瓦特; 와트'),
   unit('W', 1000, null, 'KW; КВТ'),
-  unit('Hz', 1, null, 'HZ; ГЦ; ヘルツ; HERTZ; C/S; CPS; C.P.S.; CYCLES; CYCLE; CYC; P/S; PER/S; サイクル; 赫; 赫兹; 헤르츠'),
+  unit(
+    'Hz',
+    1,
+    null,
+    'HZ; ГЦ; ヘルツ; HERTZ; C/S; CPS; C.P.S.; CYCLES; CYCLE; CYC; P/S; PER/S; サイクル; 赫; 赫兹; 헤르츠',
+  ),
   unit('other', 1, null, '%; °C; °F; MM; CM; M; KG; G; LB; MIN; MIN.; SEC; SEC.; S; H; HRS; HOURS; MAH; AH; WH; KWH'),
   unit('other', 1, null, 'Ω; KΩ; ΜF; UF; KHZ; MHZ; GHZ; VPP; VP-P; VPK; PIN; PINS; DB; J; RPM; MV; UA; AWG; MM2; °'),
 ]
