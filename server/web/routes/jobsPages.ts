@@ -11,7 +11,7 @@ import type { Kept } from '../../store/store.js'
 import type { Context } from '../context.js'
 import { dataVersion } from '../dataVersion.js'
 import { NotFound, Unprocessable } from '../errors.js'
-import { readCheckForm } from '../forms/checkForm.js'
+import { type CheckForm, readCheckAddress, readCheckForm } from '../forms/checkForm.js'
 import { faultsOf } from '../forms/faultsOf.js'
 import { type FormFault, FormReader } from '../forms/formState.js'
 import { judged, judgedAndPlanned } from '../judge.js'
@@ -34,17 +34,9 @@ function nameOf({ check }: Pick<Job, 'check'>, now: number): string {
   return (found || `Job of ${new Date(now).toISOString().slice(0, 10)}`).slice(0, 200)
 }
 
-/** The check that a form brings: its own fields, or the address of a check in one field. */
-function checkOf(body: Sent): Sent {
-  const { check, ...fields } = body
-  if (typeof check !== 'string') return fields
-  const sent: Record<string, string | string[]> = {}
-  for (const [name, value] of new URLSearchParams(check)) {
-    const before = sent[name]
-    sent[name] = before === undefined ? value : [before, value].flat()
-  }
-  return sent
-}
+/** The check that a form brings: the address of a check in one field, or its own fields. */
+const checkOf = (body: Sent): CheckForm =>
+  typeof body.check === 'string' ? readCheckAddress(body.check) : readCheckForm(body)
 
 const labelled =
   (labels: Record<string, string>) =>
@@ -148,7 +140,7 @@ export function jobsPageRoutes(context: Context): Router {
   })
 
   router.post('/jobs', async (request, response) => {
-    const form = readCheckForm(checkOf(sent(request)))
+    const form = checkOf(sent(request))
     if (form.faults.length > 0)
       throw new Unprocessable(form.faults.map(({ name, message }) => ({ path: name, message })))
     if (!form.request)

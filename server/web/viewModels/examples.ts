@@ -111,6 +111,3 @@ export const examples: readonly Example[] = cases.map(({ title, text, check }) =
   text,
   address: checkAddress(check),
 }))
-
-/** The same cases as checks. */
-export const exampleChecks: readonly CheckRequest[] = cases.map(({ check }) => check)
