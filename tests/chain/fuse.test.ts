@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { fuseRequestOf } from '../../server/chain/fuse.js'
+import { fuseQuestion } from '../../server/chain/fuseQuestion.js'
 import { prepareSite } from '../../server/chain/prepareSite.js'
 import { prepareSupply } from '../../server/chain/prepareSupply.js'
 import { reachOf } from '../../server/chain/reach.js'
+import type { CheckRequest } from '../../server/chain/request.js'
 import { readPlate } from '../../server/plate/readPlate.js'
 import { changed, findingsOn, onlyFinding } from './cases.js'
 
@@ -54,5 +56,13 @@ describe('fuse', () => {
       circuit: { voltageV: 230, currentA: expect.closeTo(0.26087, 5) },
       formerVoltageV: 120,
     })
+  })
+
+  it('opens the review with the values of the check: of several systems at the highest voltage', () => {
+    const question = (request: CheckRequest) => fuseQuestion(request)?.circuit.voltageV ?? null
+    expect(question(changed({}))).toBeNull()
+    expect(question(changed({ supply: { fuse: 'T1AL250V' } }))).toBe(230)
+    expect(question(changed({ site: { country: 'BR' }, supply: { fuse: 'T1AL250V' } }))).toBe(220)
+    expect(question(changed({ site: { country: null }, supply: { fuse: 'T1AL250V', input: null } }))).toBeNull()
   })
 })

@@ -1,0 +1,20 @@
+import { readPlate } from '../plate/readPlate.js'
+import { fuseRequestOf } from './fuse.js'
+import type { FuseRequest } from './fuseRequest.js'
+import { prepareSite } from './prepareSite.js'
+import { prepareSupply } from './prepareSupply.js'
+import { reachOf } from './reach.js'
+import type { CheckRequest } from './request.js'
+
+/**
+ * The fuse review that a check amounts to, to open it with the check's values filled in.
+ * Null where no fuse marking is entered or read, or no voltage is known; of several mains systems the highest voltage is taken.
+ */
+export function fuseQuestion(request: CheckRequest): FuseRequest | null {
+  const supply = prepareSupply(request.supply, readPlate)
+  if (supply.fuse.fitted === null && supply.fuse.prescribed === null) return null
+  const [mains] = prepareSite(request.site).systems.toSorted(
+    (one, other) => (other.voltageV ?? 0) - (one.voltageV ?? 0),
+  )
+  return mains ? fuseRequestOf({ supply, reach: reachOf(mains, request.converter ?? null) }) : null
+}
