@@ -26,7 +26,8 @@ function parts({ elements, joints }: Quantity): Element[][] {
  *
  * A dash joins the ends of a range. A stroke separates settings, "115/230V", also where it may stand for a range
  * ("100/240V", "220/240V"): taken as settings, the position of a selector is asked for, which harms nobody; taken as a range,
- * a supply with a selector would pass on either mains. Three or more values joined by dashes are taps, a leading 0 their
+ * a supply with a selector would pass on either mains. For the same reason "110-220V" and its like are settings, as supplies
+ * with a selector are marked so, too. Three or more values joined by dashes are taps, a leading 0 their
  * common end.
  *
  * @returns null where the figures make no sense as an input
@@ -43,7 +44,8 @@ export function inputWindows(quantity: Quantity): VoltageWindow[] | null {
     if (values.length === 1) return settings(values)
     const taps = values[0] === 0 ? values.slice(1) : values
     if (!ascending(taps)) return values.length === 2 && values[0] === values[1] ? settings([values[0]!]) : null
-    if (values.length === 2 && values[0] !== 0) return [{ min: values[0]!, max: values[1]! }]
+    if (values.length === 2 && values[0] !== 0)
+      return readsAsSettings(values[0]!, values[1]!) ? settings(values) : [{ min: values[0]!, max: values[1]! }]
     return settings(taps)
   }
   if (groups.every((group) => group.length === 1)) return settings(values[0] === 0 ? values.slice(1) : values)
@@ -60,6 +62,12 @@ export function inputWindows(quantity: Quantity): VoltageWindow[] | null {
   }
   return windows
 }
+
+/** "110-220V", "127-220V": the two mains of one country or a voltage and its double, as a selector has them. */
+const readsAsSettings = (low: number, high: number): boolean =>
+  low >= plateLimits.leastMainsV.value &&
+  high >= low * plateLimits.leastSettingsRatio.value &&
+  high <= low * plateLimits.mostSettingsRatio.value
 
 /**
  * The rails that an output's figures stand for: "±15V" is two, "9-0-9V" two of the same, "3/4.5/6V" as many as there are

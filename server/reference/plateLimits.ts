@@ -47,6 +47,24 @@ export const plateLimits = {
   ),
   /** highest over lowest voltage of one range among several, "100-120/200-240V" [1] */
   widestPartRange: limit(1.6, 'Rule of this project', '90-132 V and 180-264 V, the widest halves seen, have 1.47'),
+  /** two mains voltages joined by a dash are settings from this ratio on [1] */
+  leastSettingsRatio: limit(
+    1.7,
+    'Rule of this project',
+    '127-220 V is printed for a selector as well as for a range: taken for the former',
+  ),
+  /** … up to this one; true wide ranges begin at 110-240 V, 2.18 [1] */
+  mostSettingsRatio: limit(
+    2,
+    'Rule of this project',
+    '110-220 V is printed for a selector as well as for a range: taken for the former',
+  ),
   /** how far printed watts may lie from volts times amperes [1] */
   powerAgreement: limit(1.06, 'Rule of this project', 'rounding of two figures printed with two digits'),
+} as const
+
+/** Rated voltages of fuse-links, switches and appliance couplers; beside the mains a plate is for, they name such a part [V]. */
+export const componentVoltages = {
+  valuesV: [125, 250] as readonly number[],
+  source: published('IEC 60127-2 and IEC 60320-1', 'rated voltages 250 V, in North American practice also 125 V'),
 } as const
