@@ -166,7 +166,7 @@ class Lexer {
     let end = start
     while (end - start < longestLookAlikeWord && (isLetter(this.#char(end)) || isDigit(this.#char(end)))) end += 1
     const run = this.#text.slice(start, end)
-    if (!/[0-9l]/.test(run) || !/[A-Za-z]/.test(run)) return false
+    if (!/[0-9lL]/.test(run) || !/[A-Za-z]/.test(run)) return false
     const entry = this.#lexicon.lookAlikes.get(lookAlikeShape(run.replace(/l/g, 'I').toUpperCase()))
     if (!entry) return false
     if (this.#char(end) === '.') end += 1
@@ -178,9 +178,9 @@ class Lexer {
   #fuse(start: number): boolean {
     if (isLetter(this.#char(start - 1)) || isDigit(this.#char(start - 1))) return false
     const one = this.#char(start)
-    if (one !== 'T' && one !== 'F' && one !== 'M') return false
+    if (!'TFM'.includes(one) && !('tfm'.includes(one) && isDigit(this.#char(start + 1)))) return false
     const shape =
-      /(?:TT|FF|T|F|M) ?(?:[\dOIl]{1,4}(?:[.,][\dO]{1,3})? ?(?:mA|MA|ma|A)(?: ?\/? ?[LHE](?![A-Za-z]))?(?:(?: ?\/ ?| )?(?:32|63|125|250|300|350|400|500|600) ?V(?![A-Za-z~=]))?|\d{1,4}[LHE] ?(?:125|250|300|400|500) ?V)(?![A-Za-z])/y
+      /(?:TT|FF|T|F|M|t|f|m) {0,2}(?:[\dOIl]{1,4}(?:[.,][\dO]{1,3})? {0,2}(?:mA|MA|ma|A|a)(?: {0,2}\/? ?[LHElhe](?![A-Za-z]))?(?:(?: ?\/ ?| {1,2})?(?:32|63|125|250|300|350|400|500|600) ?[Vv](?![A-Za-z~=]))?|\d{1,4}[LHE] ?(?:125|250|300|400|500) ?V)(?![A-Za-z])/y
     shape.lastIndex = start
     const match = shape.exec(this.#text)
     if (!match || !/\d/.test(match[0])) return false
@@ -427,12 +427,13 @@ class Lexer {
   /** "1 000mA": a space as the mark of thousands, where no other reading is left. */
   #spacedThousand(start: number, end: number, digits: string | null): { end: number; digits: string } | null {
     if (digits === null || end - start !== 1 || !isSpace(this.#char(end))) return null
-    const group = this.#text.slice(end + 1, end + 4)
-    if (!/^\d{3}$/.test(group) || isDigit(this.#char(end + 4))) return null
-    const unit = this.#unit(end + 4)
+    const from = isSpace(this.#char(end + 1)) ? end + 2 : end + 1
+    const group = this.#text.slice(from, from + 3)
+    if (!/^\d{3}$/.test(group) || isDigit(this.#char(from + 3))) return null
+    const unit = this.#unit(from + 3)
     if (unit?.unit.dimension !== 'A' || unit.unit.scale !== 1e-3) return null
     // "6 300mA" may be a six whose V is missing; one and two volts are no supply's
     if (digits !== '1' && digits !== '2' && group !== '000') return null
-    return { end: end + 4, digits: digits + group }
+    return { end: from + 3, digits: digits + group }
   }
 }

@@ -346,6 +346,9 @@ class Reader {
       case '-': {
         if (follows.sign) return null
         const volts = Number(last.digits)
+        // "OUTPUT 3 -12V": the number of the output
+        const counts = this.tokens[at - 2]?.type === 'word' && before.length === 1 && !last.unit && ahead === 'V'
+        if (counts && token.spaceBefore && !token.spaceAfter && volts < plateLimits.leastMainsV.value) return null
         // "5V -12V" and "+5V 1A -12V": a dash set off before and joined after is a minus
         if (token.spaceBefore && !token.spaceAfter && last.unit && volts < plateLimits.leastMainsV.value) return null
         return done('range')

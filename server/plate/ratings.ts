@@ -1,4 +1,4 @@
-import { plateLimits } from '../reference/plateLimits.js'
+import { componentVoltages, plateLimits } from '../reference/plateLimits.js'
 import type { LabelInput, LabelRail, PlateOf, PrintedKind, VoltageWindow } from './labelReading.js'
 import type { Quantity, StatedKind } from './quantity.js'
 import type { Group } from './sides.js'
@@ -100,10 +100,10 @@ class RatingReader {
         return this.of === 'device' && !mains ? this.#rails(group, 'takes') : this.#window(group)
       }
       case 'output': {
-        const afterRail = this.#outputs.length > 0 && group.lineAfterWord
         const frequency = group.others.some((other) => other.quantity.dimension === 'Hz')
-        if (mains && afterRail && this.#input.voltages.length === 0 && group.kind !== 'dc')
-          return frequency || group.kind === 'ac' ? this.#window(group) : null
+        // mains volts after a rail may be an input whose word was not recognised
+        if (mains && this.#outputs.length > 0 && this.#input.voltages.length === 0 && group.kind !== 'dc')
+          return group.lineAfterWord && (frequency || group.kind === 'ac') ? this.#window(group) : null
         // "… 12V 1A, 85 % AT 230V": the mains voltage once more, beside the output's own
         if (mains && this.#outputs.length > 0 && group.others.length === 0 && this.#isInput(top)) return null
         return this.#rails(group, 'outputs')
@@ -112,6 +112,20 @@ class RatingReader {
         if (mains) return group.kind === 'dc' ? null : this.#window(group)
         return low ? this.#rails(group, this.of === 'supply' ? 'outputs' : 'takes') : null
     }
+  }
+
+  /** "5.1V⎓ 3A … voltage 5.1V, current 3A": the same figures without a word of side, the kind left out, are no second rail. */
+  #isSaidAgain({ side, kind, volts, others }: Group): boolean {
+    if (side !== 'none' || kind !== null) return false
+    const figures = (list: readonly QuantityStatement[]): string =>
+      list.flatMap(({ quantity }) => (quantity.dimension === 'A' ? valuesOf(quantity) : [])).join()
+    return this.#outputs.some(
+      ({ group }) =>
+        group.kind !== null &&
+        group.volts !== null &&
+        String(valuesOf(group.volts.quantity)) === String(valuesOf(volts!.quantity)) &&
+        figures(group.others) === figures(others),
+    )
   }
 
   #isInput(value: number): boolean {
@@ -143,6 +157,10 @@ class RatingReader {
     // "100-240VAC / 127-370VDC": the reading has one kind, that of the mains
     if (kind === 'dc' && this.#inputKinds.includes('ac')) return null
     const known = this.#input.voltages
+    const [first] = windows
+    const isComponent =
+      windows.length === 1 && first && first.min === first.max && componentVoltages.valuesV.includes(first.min)
+    if (known.length > 0 && isComponent) return null
     // "220-240V, range 162-290V", "100-240V 1.5A/115V": what is nested in another is no further setting
     const added = windows.filter((window) => !known.some((other) => isNested(window, other) || isNested(other, window)))
     known.push(...added)
@@ -160,7 +178,7 @@ class RatingReader {
     const { quantity } = group.volts!
     const taps = group.winding || group.kind === 'ac'
     const volts = railVoltages(quantity, taps)
-    if (!volts) return null
+    if (!volts || this.#isSaidAgain(group)) return null
     const count = [...this.#outputs, ...this.#takes].reduce((sum, { rails }) => sum + rails.length, 0)
     if (count + volts.length > plateLimits.mostRails.value) return null
     this.#use(group.volts!, where === 'outputs' ? 'output voltage' : 'voltage taken')

@@ -227,7 +227,7 @@ class StatementReader {
     this.#at = at + 1
   }
 
-  /** "INPUT (110V): 100-120V": a voltage in brackets before the colon only names the setting; the index after it. */
+  /** "INPUT (110V): 100-120V": a voltage in brackets before the colon or another voltage only names the setting; the index after it. */
   #bracketedLabel(at: number): number {
     const is = (index: number, sign: string): boolean => {
       const token = this.tokens[index]
@@ -235,7 +235,8 @@ class StatementReader {
     }
     const named = this.tokens[at + 1]
     const isVoltage = named?.type === 'number' && named.unit?.dimension === 'V'
-    return is(at, '(') && isVoltage && is(at + 2, ')') && is(at + 3, ':') ? at + 3 : at
+    if (!is(at, '(') || !isVoltage || !is(at + 2, ')')) return at
+    return is(at + 3, ':') || readQuantity(this.tokens, at + 3)?.dimension === 'V' ? at + 3 : at
   }
 
   /** Whether a quantity follows, with nothing but labels and punctuation between. */
