@@ -57,7 +57,8 @@ function judgePlug(situation: MainsSituation, plug: string): Judgement {
     ({ letter, fits: verdict, notes }) =>
       `${plug} in socket ${letter}: ${verdict}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}`,
   )
-  const sources = uniqueSources(each.flatMap((entry) => entry.sources))
+  const listed = uniqueSources(each.flatMap((entry) => entry.sources))
+  const sources = listed.length > 0 ? listed : [wholeSet]
   const refuse = (title: string, why: string): Judgement =>
     judged.stop(() => ({ title, why, working, action: whatToBuy(situation), sources: [...sources, wholeSet] }))
 

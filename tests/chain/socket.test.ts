@@ -54,6 +54,12 @@ describe('socket', () => {
     expect(finding.action).not.toBeNull()
   })
 
+  it('is not known for a pair the table has no row for', () => {
+    const finding = of('CEE 7/17', { socket: 'N' })
+    expect(finding.outcome).toBe('unknown')
+    expect(finding.sources.length).toBeGreaterThan(0)
+  })
+
   it('is no stop behind a converter, whose outlet takes the plug', () => {
     const finding = of('NEMA 1-15', { country: 'DE' }, { converter: { kind: 'isolating', outputV: 120, ratedVA: 200 } })
     expect(finding.outcome).toBe('caution')
