@@ -17,6 +17,11 @@ const pages: [name: string, address: string][] = [
   ['Fuse with faults', '/fuse?marking=T2AL250V'],
   ['Checklist of a clean match', `/checklist?${query(0)}`],
   ['Jobs, empty', '/jobs'],
+  ['Shelf, empty', '/shelf'],
+  ['Every supply for every machine, empty', '/shelf/matrix'],
+  ['Add a supply', '/shelf/supplies/new'],
+  ['Add a machine', '/shelf/devices/new'],
+  ['Bring in or take out', '/records'],
 ]
 
 const unfold = `for (const part of document.querySelectorAll('details')) part.open = true`
