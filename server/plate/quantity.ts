@@ -205,7 +205,7 @@ class Reader {
   /** "2 x" before a number of volts. */
   #multiplier(at: number): { times: number; at: number } | null {
     const count = this.#number(at)
-    if (!count || count.unit || !/^[2-4]$/.test(count.digits ?? '')) return null
+    if (!count || count.unit || !/^(?:[2-9]|1[0-2])$/.test(count.digits ?? '')) return null
     if (!this.#sign(at + 1, '×')) return null
     const number = this.#number(at + 2)
     return number?.unit?.dimension === 'V' ? { times: Number(count.digits), at: at + 2 } : null
@@ -245,7 +245,7 @@ class Reader {
       if (!own) {
         // "VAC/DC"
         const slash = token.type === 'sign' && (token.sign === '/' || token.sign === '-') && !token.spaceBefore
-        const first = kind ?? unitKind
+        const first: StatedKind = kind ?? unitKind
         const second: StatedKind = slash && first !== null ? this.#wordKind(next + 1) : null
         if (!second || this.#startsVoltage(next + 2)) break
         kind = second === first ? first : 'either'

@@ -162,6 +162,10 @@ class RatingReader {
       windows.length === 1 && first && first.min === first.max && componentVoltages.valuesV.includes(first.min)
     if (known.length > 0 && isComponent) return null
     // "220-240V, range 162-290V", "100-240V 1.5A/115V": what is nested in another is no further setting
+    const span = { min: windows[0]!.min, max: windows.at(-1)!.max }
+    const isRange = group.volts!.quantity.joints.every((joint) => joint === 'range')
+    if (isRange && known.some((other) => isNested(other, span) && other.min > span.min && other.max < span.max))
+      return null
     const added = windows.filter((window) => !known.some((other) => isNested(window, other) || isNested(other, window)))
     known.push(...added)
     this.#inputSaid = true
