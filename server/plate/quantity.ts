@@ -165,6 +165,9 @@ class Reader {
         elements.push({ value, sign })
       }
     })
+    // "1.5V x 6": a set of cells
+    const cells = this.#sign(read.end, '×') && elements.some(({ value }) => value < plateLimits.leastWindingV.value)
+    if (unit.dimension === 'V' && cells) worn = true
     const before = this.tokens[read.at - 1]
     return {
       dimension: unit.dimension,

@@ -67,7 +67,8 @@ export function inputWindows(quantity: Quantity): VoltageWindow[] | null {
 const readsAsSettings = (low: number, high: number): boolean =>
   low >= plateLimits.leastMainsV.value &&
   high >= low * plateLimits.leastSettingsRatio.value &&
-  high <= low * plateLimits.mostSettingsRatio.value
+  high <= low * plateLimits.mostSettingsRatio.value &&
+  high <= plateLimits.mostSettingV.value
 
 /**
  * The rails that an output's figures stand for: "±15V" is two, "9-0-9V" two of the same, "3/4.5/6V" as many as there are
@@ -78,6 +79,10 @@ const readsAsSettings = (low: number, high: number): boolean =>
  */
 export function railVoltages(quantity: Quantity, taps: boolean): RailVoltage[] | null {
   if (quantity.worn) return null
+  // "6 x 1.5V" is a set of cells, "2 x 12V" a pair of windings
+  const { times, elements } = quantity
+  if (times > 1 && elements.some(({ value }) => value < plateLimits.leastWindingV.value)) return null
+  if (times > plateLimits.mostWindings.value) return null
   const rails: RailVoltage[] = []
   for (const group of parts(quantity)) {
     const rail = group.length === 1 ? one(group[0]!) : ranged(group, taps)

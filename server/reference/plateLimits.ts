@@ -59,6 +59,12 @@ export const plateLimits = {
     'Rule of this project',
     '110-220 V is printed for a selector as well as for a range: taken for the former',
   ),
+  /** the higher setting of such a pair is at most this; beyond, a plate states what its supply tolerates [V] */
+  mostSettingV: limit(250, 'Rule of this project', 'the highest setting seen on selectors'),
+  /** least voltage of one of several like windings; less is a cell [V] */
+  leastWindingV: limit(3, 'Rule of this project', 'cells have 1.2 to 1.5 V, windings of supplies 5 V and more'),
+  /** most like windings of a transformer */
+  mostWindings: limit(4, 'Rule of this project', 'more of the same are cells'),
   /** how far printed watts may lie from volts times amperes [1] */
   powerAgreement: limit(1.06, 'Rule of this project', 'rounding of two figures printed with two digits'),
 } as const

@@ -430,6 +430,9 @@ const worn: Plate[] = [
 /** A machine's plate. */
 const machines: Plate[] = [
   { text: 'POWER IN 9V~ 1A', of: 'device', takes: '9 ac 1A' },
+  { text: '9V DC 0.2A (1.5V x 6)', of: 'device', takes: '9 dc 0.2A', unread: ['1.5V x 6'] },
+  { text: '6V DC (4 x 1.5V)', of: 'device', takes: '6 dc', unread: ['4 x 1.5V'] },
+  { text: '9V DC 0.2A (6 x 1.5V)', of: 'device', takes: '9 dc 0.2A', unread: ['6 x 1.5V'] },
   { text: 'DC IN 12V 500mA ⊖-(•-⊕', of: 'device', takes: '12 dc 0.5A', polarity: '+' },
   { text: 'DC 6V 0.3A', of: 'device', takes: '6 dc 0.3A' },
   { text: '12V⎓ 10W', of: 'device', takes: '12 dc 10W' },
