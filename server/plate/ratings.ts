@@ -95,9 +95,14 @@ class RatingReader {
         if (low && hasMains) {
           // a low voltage after the mains voltage is an output whose word was not printed or not recognised
           const output = group.kind === 'dc' || group.lineAfterWord
-          return output ? this.#rails(group, this.of === 'supply' ? 'outputs' : 'takes') : null
+          // "AC IN 230V" and rails below: that kind is the mains'
+          const rails = group.ownKind ? group : { ...group, kind: null }
+          return output ? this.#rails(rails, this.of === 'supply' ? 'outputs' : 'takes') : null
         }
-        return this.of === 'device' && !mains ? this.#rails(group, 'takes') : this.#window(group)
+        if (this.of === 'device' && !mains) return this.#rails(group, 'takes')
+        // below a low input voltage, another may be a setting or an output: not told
+        if (low && this.#input.voltages.length > 0 && group.lineAfterWord) return null
+        return this.#window(group)
       }
       case 'output': {
         const frequency = group.others.some((other) => other.quantity.dimension === 'Hz')

@@ -12,6 +12,8 @@ export interface Group {
   side: Side
   volts: QuantityStatement | null
   kind: StatedKind
+  /** whether the kind stands with the voltage, not with the word for the side */
+  ownKind: boolean
   /** "SEC", "2次": a winding, whose 0 is an end */
   winding: boolean
   others: QuantityStatement[]
@@ -163,6 +165,7 @@ function groups(segment: Segment, tokens: Token[]): Group[] {
       // "12V 1A DC", "2A (交流)": said of the voltage before
       if (current && current.kind === null && current.line === statement.line) {
         current.kind = statement.kind
+        current.ownKind = true
         tokens[statement.token]!.role = 'kind'
       } else if (!current && figures === 0 && segment.side !== 'none' && segment.kind === null) {
         // "OUTPUT DC" and the figures below
@@ -195,6 +198,7 @@ function groups(segment: Segment, tokens: Token[]): Group[] {
         side: segment.side,
         volts,
         kind: segment.kind !== null && own !== null ? both(segment.kind, own) : (own ?? segment.kind ?? fromLine),
+        ownKind: own !== null,
         winding: segment.winding,
         others: leading.splice(0),
         line: statement.line,
@@ -208,6 +212,7 @@ function groups(segment: Segment, tokens: Token[]): Group[] {
       side: segment.side,
       volts: null,
       kind: null,
+      ownKind: false,
       winding: segment.winding,
       others: leading,
       line: leading[0]!.line,
