@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { explainPlate, readPlate } from '../../server/plate/readPlate.js'
 
 const length = 100_000
+const mostMs = 50
 const filled = (piece: string): string => piece.repeat(Math.ceil(length / piece.length)).slice(0, length)
 
 /** Shapes that make a careless reader go back over what it has read. */
@@ -60,14 +61,19 @@ const shapes: Record<string, string> = {
   'escaped line ends': filled('\\n'),
 }
 
-/** Time of the faster of two runs [ms]: the other one may have met a busy machine. */
+/**
+ * Processor time of the fastest of some runs [ms]: time on the clock would measure what else the machine does, and a first run
+ * the compiler.
+ */
 function fastest(text: string): number {
-  const times = [0, 1, 2].map(() => {
-    const start = performance.now()
+  let best = Number.POSITIVE_INFINITY
+  for (let run = 0; run < 8 && best >= mostMs; run += 1) {
+    const start = process.cpuUsage()
     readPlate(text)
-    return performance.now() - start
-  })
-  return Math.min(...times)
+    const { user, system } = process.cpuUsage(start)
+    best = Math.min(best, (user + system) / 1000)
+  }
+  return best
 }
 
 const everyNumber = (value: unknown): number[] => {
@@ -78,7 +84,7 @@ const everyNumber = (value: unknown): number[] => {
 
 describe('hostile text', () => {
   it.each(Object.entries(shapes))('takes less than 50 ms for 100 kB of %s', (_, text) => {
-    expect(fastest(text)).toBeLessThan(50)
+    expect(fastest(text)).toBeLessThan(mostMs)
   })
 
   it('takes less than 50 ms for 100 kB of mixed noise', () => {
@@ -89,7 +95,7 @@ describe('hostile text', () => {
       state = (state * 1103515245 + 12345) % 2147483648
       text += marks.charAt(state % marks.length)
     }
-    expect(fastest(text)).toBeLessThan(50)
+    expect(fastest(text)).toBeLessThan(mostMs)
   })
 
   it('gives only finite and plausible numbers, whatever the text', () => {
@@ -143,18 +149,13 @@ describe('hostile text', () => {
     fc.assert(
       fc.property(texts, fc.constantFrom('supply' as const, 'device' as const), (text, of) => {
         const reading = readPlate(text, of)
-        for (const value of everyNumber(reading)) {
-          expect(Number.isFinite(value)).toBe(true)
-          expect(Math.abs(value)).toBeLessThanOrEqual(20_000)
-        }
-        for (const { min, max } of reading.input?.voltages ?? []) {
-          expect(min).toBeGreaterThan(0)
-          expect(max).toBeGreaterThanOrEqual(min)
-        }
+        const numbers = everyNumber(reading).every((value) => Number.isFinite(value) && Math.abs(value) <= 20_000)
+        const windows = (reading.input?.voltages ?? []).every(({ min, max }) => min > 0 && max >= min)
+        return numbers && windows
       }),
-      { numRuns: 500 },
+      { numRuns: 300 },
     )
-  })
+  }, 30_000)
 
   it('drops no letter and no digit: each is read or reported as unread', () => {
     const piece = fc.constantFrom(
@@ -195,9 +196,9 @@ describe('hostile text', () => {
           rest = rest.slice(found + 1)
         }
       }),
-      { numRuns: 500 },
+      { numRuns: 300 },
     )
-  })
+  }, 30_000)
 
   it('gives the same for the same text', () => {
     const text = 'INPUT 230V~ 50Hz OUTPUT 9V⎓ 1A'
