@@ -1,11 +1,14 @@
 import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
+import { networkInterfaces } from 'node:os'
 import { pino } from 'pino'
 import { createApp } from './app.js'
 import { type Config, readConfig } from './config.js'
 import { validateReference } from './reference/validate.js'
 import { openStore } from './store/openStore.js'
+import { removePhotoFiles } from './store/photoFiles.js'
 import { storageFault } from './store/storageFault.js'
+import { lanAddress } from './web/phoneAddress.js'
 import { answerUnreadable, longestHeader } from './web/unreadable.js'
 
 function settings(): Config {
@@ -31,7 +34,19 @@ await store.ready().catch((error: unknown) => {
   console.error(`Lampline starts without its records: ${fault.message}\n${(fault.cause as Error).message}`)
 })
 
-const server = createServer({ maxHeaderSize: longestHeader }, createApp({ config, logger, store, now: Date.now }))
+/** Forgets for good what was deleted more than 30 days ago; once at start, then daily. */
+async function tidy(): Promise<void> {
+  for (const photo of await store.purge()) await removePhotoFiles(config.dataDir, photo)
+}
+const tidyLater = (): void => {
+  tidy().catch((error: unknown) => logger.warn({ error }, 'what was deleted long ago could not be forgotten'))
+}
+tidyLater()
+setInterval(tidyLater, 24 * 3600 * 1000).unref()
+
+const lan = (): string | null => lanAddress(networkInterfaces())
+
+const server = createServer({ maxHeaderSize: longestHeader }, createApp({ config, logger, store, now: Date.now, lan }))
 server.on('clientError', answerUnreadable)
 server.on('error', (error) => {
   console.error(`Lampline cannot listen on http://${config.host}:${config.port}: ${error.message}`)

@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto'
-import { existsSync, mkdirSync } from 'node:fs'
-import { join } from 'node:path'
+import { existsSync, mkdirSync, statSync } from 'node:fs'
+import { dirname, join } from 'node:path'
 import { Kysely, Migrator } from 'kysely'
 import { type Engine, migrations } from './migrations.js'
 import { openPostgres } from './postgres.js'
@@ -37,8 +37,14 @@ async function migrate(db: Kysely<Tables>, engine: Engine, copy: (before: string
   }
 }
 
+/** Makes the folder; Node never returns from making one with its parents where the system says there can be none. */
+function makeFolder(path: string): void {
+  if (existsSync(path) && statSync(path).isDirectory()) return
+  mkdirSync(path, { recursive: !existsSync(dirname(path)) })
+}
+
 async function openSqliteStore(dataDir: string | null, now: () => number): Promise<Store> {
-  if (dataDir !== null) mkdirSync(dataDir, { recursive: true })
+  if (dataDir !== null) makeFolder(dataDir)
   const { database, dialect } = openSqlite(dataDir === null ? ':memory:' : join(dataDir, databaseFile))
   const db = new Kysely<Tables>({ dialect })
   try {

@@ -206,12 +206,15 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
       .execute()
   }
 
-  /** the photos of one owner must not outgrow their number, whoever adds at the same time */
-  const refuseFull = async (transaction: Transaction<Tables>, owner: string, most: number): Promise<void> => {
-    // holding the owner's row makes those who add wait for each other
+  /** holding the owner's row makes those who add photos to it wait for each other */
+  const holdOwner = async (transaction: Transaction<Tables>, owner: string): Promise<void> => {
     const query = transaction.selectFrom('record').select('id').where('id', '=', owner).where('deleted_at', 'is', null)
     const row = await (engine === 'postgres' ? query.forUpdate() : query).executeTakeFirst()
     if (!row) throw new Missing()
+  }
+
+  /** the photos of an owner that is held must not outgrow their number */
+  const refuseFull = async (transaction: Transaction<Tables>, owner: string, most: number): Promise<void> => {
     const { total } = await transaction
       .selectFrom('photo')
       .select((select) => select.fn.countAll<number>().as('total'))
@@ -288,11 +291,12 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
       return `${total}.${latest ?? 0}.${versions}`
     },
 
-    change<Body>(kind: Kind, id: string, version: number | null, draftOf: (kept: Kept<Body>) => Draft<Body>) {
+    change<Body>(kind: Kind, id: string, version: number | null, draftOf: (kept: Kept<Body>) => Draft<Body> | null) {
       return inTransaction(async (transaction) => {
         const row = await held(transaction, kind, id, false)
         refuseStale(row, version)
-        return keptOf<Body>(await write(transaction, row, columnsOf(draftOf(keptOf<Body>(row)))))
+        const draft = draftOf(keptOf<Body>(row))
+        return keptOf<Body>(draft ? await write(transaction, row, columnsOf(draft)) : row)
       })
     },
 
@@ -346,8 +350,12 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
 
     addPhoto(photo, most) {
       return inTransaction(async (transaction) => {
+        await holdOwner(transaction, photo.owner)
+        const known = await transaction.selectFrom('photo').selectAll().where('id', '=', photo.id).executeTakeFirst()
+        if (known) return photoOf(known)
         await refuseFull(transaction, photo.owner, most)
         await transaction.insertInto('photo').values(photoRow(photo)).execute()
+        return photo
       })
     },
 
@@ -396,6 +404,7 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
           .where('deleted_at', '>=', now() - undoMs)
           .executeTakeFirst()
         if (!row) throw new Missing('There is no such photo; it may have been deleted.')
+        await holdOwner(transaction, row.owner)
         await refuseFull(transaction, row.owner, most)
         await transaction.updateTable('photo').set({ deleted_at: null }).where('id', '=', id).execute()
         return photoOf(row)

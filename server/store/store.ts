@@ -103,19 +103,23 @@ export interface Store {
   countStates(kind: Kind): Promise<Record<string, number>>
   /** changes with everything that was kept and when: two equal answers mean nothing of this kind changed between */
   fingerprint(kind: Kind): Promise<string>
-  /** one change made from the record as it is, with nobody between; `version` refuses a stale base */
+  /**
+   * one change made from the record as it is, with nobody between; `version` refuses a stale base, and a draft of null
+   * leaves the record as it is
+   */
   change<Body>(
     kind: Kind,
     id: string,
     version: number | null,
-    draftOf: (kept: Kept<Body>) => Draft<Body>,
+    draftOf: (kept: Kept<Body>) => Draft<Body> | null,
   ): Promise<Kept<Body>>
   /** all of them or none */
   apply(changes: Change[]): Promise<void>
   held(ids: string[]): Promise<Held[]>
   remove(kind: Kind, id: string, version: number | null): Promise<void>
   restore<Body>(kind: Kind, id: string): Promise<Kept<Body>>
-  addPhoto(photo: Photo, most: number): Promise<void>
+  /** keeps a photo once: one whose id is known already is not added again, and the answer is the one that is kept */
+  addPhoto(photo: Photo, most: number): Promise<Photo>
   photos(owner: string): Promise<Photo[]>
   photo(id: string): Promise<Photo>
   removePhoto(id: string): Promise<void>
