@@ -1,6 +1,7 @@
 import compression from 'compression'
 import express, { type Express } from 'express'
 import helmet from 'helmet'
+import { pinoHttp } from 'pino-http'
 import { requirePassphrase } from './web/access.js'
 import type { Context } from './web/context.js'
 import { handleErrors, notFound } from './web/errorPages.js'
@@ -26,6 +27,7 @@ import { matchingApiRoutes } from './web/routes/matchingApi.js'
 import { openApiRoutes } from './web/routes/openapi.js'
 import { photoRoutes } from './web/routes/photos.js'
 import { recordsPageRoutes } from './web/routes/recordsPage.js'
+import { referencePageRoutes } from './web/routes/referencePages.js'
 import { seriesLampRoutes } from './web/routes/seriesLamp.js'
 import { shelfApiRoutes } from './web/routes/shelfApi.js'
 import { shelfPageRoutes } from './web/routes/shelfPages.js'
@@ -38,11 +40,18 @@ import { setUpViews, staticFiles } from './web/views.js'
 export function createApp(context: Context): Express {
   const app = express()
   setUpViews(app)
+  app.use(pinoHttp({ logger: context.logger, customLogLevel: () => 'debug', quietReqLogger: true }))
   app.disable('x-powered-by')
   app.use(
     helmet({
       contentSecurityPolicy: {
-        directives: { defaultSrc: ["'self'"], imgSrc: ["'self'", 'data:', 'blob:'], upgradeInsecureRequests: null },
+        directives: {
+          defaultSrc: ["'self'"],
+          styleSrc: ["'self'"],
+          fontSrc: ["'self'"],
+          imgSrc: ["'self'", 'data:', 'blob:'],
+          upgradeInsecureRequests: null,
+        },
       },
       strictTransportSecurity: false,
       // with no-referrer a browser hides from us that its own form was sent from here
@@ -71,6 +80,7 @@ export function createApp(context: Context): Express {
   app.use(fuseRoutes())
   app.use(fusePageRoutes())
   app.use(firstPowerPageRoutes())
+  app.use(referencePageRoutes())
   app.use(shelfApiRoutes(context))
   app.use(jobsApiRoutes(context))
   app.use(photoRoutes(context))
