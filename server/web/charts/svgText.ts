@@ -17,7 +17,8 @@ interface DrawingTable {
 /**
  * The element around a drawing, with its text alternative.
  *
- * @param id  unique on the page; letters, digits and hyphens
+ * @param id     unique on the page; letters, digits and hyphens
+ * @param fixed  class of a drawing that keeps its own size, so that several stand at one scale; else it fills its column
  */
 export function svgFrame(
   {
@@ -26,11 +27,12 @@ export function svgFrame(
     height,
     title,
     description,
-  }: { id: string; width: number; height: number; title: string; description: string },
+    fixed,
+  }: { id: string; width: number; height: number; title: string; description: string; fixed?: string },
   content: readonly string[],
 ): string {
   return (
-    `<svg viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="${svgText(id)}-title ${svgText(id)}-desc">` +
+    `<svg${fixed ? ` class="${fixed}" width="${width}" height="${height}"` : ''} viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="${svgText(id)}-title ${svgText(id)}-desc">` +
     `<title id="${svgText(id)}-title">${svgText(title)}</title><desc id="${svgText(id)}-desc">${svgText(description)}</desc>` +
     `${content.join('')}</svg>`
   )

@@ -1,0 +1,41 @@
+import { decimal } from '../../../physics/quantity.js'
+import type { Source } from '../../../reference/source.js'
+import type { Cell, Column, Row } from './table.js'
+
+/** The text of a cell as it is read. */
+export function cellText(cell: Cell, column: Column | undefined): string {
+  if (cell === null) return ''
+  if (typeof cell === 'string') return cell
+  if (typeof cell === 'number') return `${decimal(cell, 6)}${column?.unit ? `\u00a0${column.unit}` : ''}`
+  return 'svg' in cell ? cell.text : cell.map(({ text }) => text).join(' ')
+}
+
+export const sourceText = ({ title, detail, kind }: Source): string => `${title}, ${detail} (${kind})`
+
+/** Without regard to case, accents, kinds of space and kinds of minus. */
+const folded = (text: string): string =>
+  text.normalize('NFKD').replace(/\p{M}/gu, '').replace(/−/g, '-').replace(/×/g, 'x').replace(/\s+/g, ' ').toLowerCase()
+
+/** The words of a search; a text is found that holds every one of them. */
+export const wordsOf = (search: string): string[] =>
+  folded(search)
+    .split(' ')
+    .filter((word) => word !== '')
+
+export const holds = (text: string, words: readonly string[]): boolean =>
+  words.every((word) => folded(text).includes(word))
+
+/**
+ * The rows that hold every word in their cells (with units), doubt or sources. First those that are named so, then those
+ * that say so, then those whose sources do; within one kind in the order of the table.
+ */
+export function findRows(rows: readonly Row[], columns: readonly Column[], words: readonly string[]): Row[] {
+  const ranked = rows.flatMap((row) => {
+    const [name = '', ...rest] = row.cells.map((cell, index) => cellText(cell, columns[index]))
+    const told = [name, ...rest, row.doubt ?? ''].join('\n')
+    if (!holds([told, ...row.sources.map(sourceText)].join('\n'), words)) return []
+    const rank = folded(name) === words.join(' ') ? 0 : holds(name, words) ? 1 : holds(told, words) ? 2 : 3
+    return { row, rank }
+  })
+  return ranked.sort((one, other) => one.rank - other.rank).map(({ row }) => row)
+}
