@@ -304,7 +304,7 @@ class RatingReader {
     if (quantity.dimension === 'Hz') return this.#frequency(statement, group)
     if (quantity.dimension === 'A') {
       const only = this.#onlyGroup()
-      if (only && only.rails.every(({ currentA }) => currentA === null)) this.#currents([statement], only)
+      if (only?.rails.every(({ currentA }) => currentA === null)) this.#currents([statement], only)
       return
     }
     const value = largest(quantity)
