@@ -1,9 +1,11 @@
 import { awgAreaMm2 } from '../physics/conductor.js'
 import { amperes, decimal, plain, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
+import { minimumAreaRows } from '../reference/cordRows.js'
 import { largestPlugFuseFor, minimumAreaFor } from '../reference/cords.js'
 import { bs1362Ratings } from '../reference/fuseRatings.js'
-import { type PlugType, plugByName } from '../reference/sockets.js'
+import { connectorByName } from '../reference/inlets.js'
+import { fits, type PlugType, plugByName } from '../reference/sockets.js'
 import { commonPractice, published, type Source } from '../reference/source.js'
 import {
   europlugMostA,
@@ -46,6 +48,9 @@ export const cord: MainsTopic = {
     return together([
       ratedVoltage(situation, set),
       ratedCurrent(situation, set, load),
+      ...plugVoltage(situation, set, plug),
+      ...plugCurrent(plug, load),
+      ...connectorCurrent(situation, set, load),
       ...europlug(situation, plug, load),
       ...fittedByHand(set, plug),
       ...conductorArea(set, load),
@@ -130,6 +135,82 @@ function ratedCurrent({ supply }: MainsSituation, set: Cord, load: LoadCurrent |
   }))
 }
 
+/** A set is as good as its weakest part: a plug of the 125 V class does not become a 250 V one by the print on its flex. */
+function plugVoltage({ reach, site, converter }: MainsSituation, set: Cord, plug: PlugType | undefined): Judgement[] {
+  const { voltageV } = reach
+  if (!plug || voltageV === null || voltageV <= lowClassMostV.value || plug.ratedV > lowClassMostV.value) return []
+  const sources: Source[] = [...plug.sources, lowVoltageCordMostV.source]
+  const usedHere =
+    !set.adapter &&
+    !converter &&
+    site.sockets.some((letter) => fits(plug.name, letter, site.country ?? undefined)?.fits === 'yes')
+  const working = [`${plug.name}: ${volts(plug.ratedV)} by its standard; ${volts(voltageV)} on it`]
+  if (!usedHere)
+    return [
+      judged.stop(() => ({
+        title: `A ${plug.name} plug is made for ${volts(plug.ratedV)}, not for ${volts(voltageV)}, whatever the flex says`,
+        why: 'The whole set is only as good as its weakest part, and nothing at the plug tells that it carries more.',
+        working,
+        action: `Use a whole cord set with a plug of this mains, rated ${volts(highVoltageCordV.value)}. ${qualifiedHands}`,
+        sources,
+      })),
+    ]
+  return [
+    judged.caution(() => ({
+      title: `A ${plug.name} plug is made for ${volts(plug.ratedV)} by its standard; here sockets of its shape carry ${volts(voltageV)}`,
+      why: 'Sets of the same shape are made for both voltages, and only the print tells them apart.',
+      working,
+      action: `Read the plug itself, not the flex: it has to say ${volts(highVoltageCordV.value)}. A set that came from a ${volts(lowVoltageCordMostV.value)} country is not to be used here.`,
+      sources,
+    })),
+  ]
+}
+
+function plugCurrent(plug: PlugType | undefined, load: LoadCurrent | null): Judgement[] {
+  // a CEE 7/16 and a fused plug have rules of their own
+  if (!plug || !load || plug.fused || isEuroplug(plug) || atMost(load.currentA, plug.ratedA)) return []
+  return [
+    judged.stop(() => ({
+      title: `A ${plug.name} plug carries ${amperes(plug.ratedA)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`,
+      why: 'Plug and socket run hot above their rating.',
+      working: load.working,
+      action: `It needs another connection. ${qualifiedHands}`,
+      sources: [...plug.sources, ...load.sources],
+    })),
+  ]
+}
+
+function connectorCurrent({ reach }: MainsSituation, set: Cord, load: LoadCurrent | null): Judgement[] {
+  const pair = set.connector ? connectorByName(set.connector) : undefined
+  if (!pair || !load) return []
+  const lowClass = reach.voltageV !== null && reach.voltageV <= lowClassMostV.value
+  const ratedA = lowClass ? Math.max(pair.ratedA, pair.ratedANorthAmerica ?? 0) : pair.ratedA
+  if (atMost(load.currentA, ratedA)) return []
+  const title = `A ${pair.connector} connector carries ${amperes(ratedA)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`
+  const why = 'Connector and inlet heat up where it cannot be seen.'
+  const sources = [...pair.sources, ...load.sources]
+  // marks above the international rating are seen on cord sets of the 125 V class
+  if (lowClass && set.ratedA != null && atMost(load.currentA, set.ratedA))
+    return [
+      judged.caution(() => ({
+        title,
+        why,
+        working: load.working,
+        action: `Read the amperes on the connector itself: they have to be ${amperes(load.currentA, 3, 'up')} or more.`,
+        sources,
+      })),
+    ]
+  return [
+    judged.stop(() => ({
+      title,
+      why,
+      working: load.working,
+      action: `Read the input line of the plate again; if it stands, the unit needs another inlet and cord. ${qualifiedHands}`,
+      sources,
+    })),
+  ]
+}
+
 const isEuroplug = (plug: PlugType | undefined): boolean => plug?.name === 'CEE 7/16'
 
 function europlug({ supply }: MainsSituation, plug: PlugType | undefined, load: LoadCurrent | null): Judgement[] {
@@ -187,7 +268,8 @@ function fittedByHand(set: Cord, plug: PlugType | undefined): Judgement[] {
 function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
   const area = areaOf(set)
   const needed = load ? minimumAreaFor(load.currentA, null) : undefined
-  if (!area || !load || !needed) return []
+  if (!area || !load) return []
+  if (!needed) return [beyondTable(area.areaMm2, load)]
   const short = needed.row.shortAreaMm2 ?? needed.areaMm2
   const mm2 = (value: number): string => plain(value, 'mm²', 3)
   const working = [
@@ -224,6 +306,28 @@ function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
       sources,
     })),
   ]
+}
+
+/** Above the last row of the table: what is thinner than that row is too thin, anything else is not for a plug. */
+function beyondTable(areaMm2: number, load: LoadCurrent): Judgement {
+  const last = minimumAreaRows[minimumAreaRows.length - 1]
+  const largest = last && { areaMm2: last.areaMm2, toA: last.toA }
+  const figures = `${plain(areaMm2, 'mm²', 3)} for ${amperes(load.currentA, 3, 'up')}`
+  const working = largest
+    ? [`the table ends at ${amperes(largest.toA)}, which needs ${plain(largest.areaMm2, 'mm²', 3)}`]
+    : []
+  const sources = [...(last?.sources ?? []), ...load.sources]
+  const action = `Read the input line of the plate again; if it stands, it needs its own connection. ${qualifiedHands}`
+  const why = 'A thin conductor heats up along its whole length, most where it is coiled or covered.'
+  return largest && !atMost(largest.areaMm2, areaMm2)
+    ? judged.stop(() => ({ title: `A conductor of ${figures} is too thin`, why, working, action, sources }))
+    : judged.unknown(() => ({
+        title: `Whether ${figures} is enough is not known: so much current is beyond cord sets`,
+        why,
+        working,
+        action,
+        sources,
+      }))
 }
 
 function areaOf(set: Cord): { areaMm2: number; working: string[] } | null {

@@ -1,6 +1,6 @@
 import { volts } from '../physics/quantity.js'
 import { connectorByName, inletByName } from '../reference/inlets.js'
-import { fits, plugByName } from '../reference/sockets.js'
+import { fits, plugByName, plugsFor } from '../reference/sockets.js'
 import { commonPractice, fromMemory, type Source } from '../reference/source.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
 import { judging, type Text, uniqueSources } from './judgement.js'
@@ -132,6 +132,7 @@ function plugLinks({ cord, site, converter }: MainsSituation): Link[] {
               : 'drops the earth',
         sources: [everyLink],
       },
+      ...(converter ? [] : [adapterSocketLink(site)]),
     ]
   if (converter)
     return [{ name: `${plug.name} plug`, carries: 'yes', says: 'has an earth contact', sources: plug.sources }]
@@ -145,6 +146,24 @@ function plugLinks({ cord, site, converter }: MainsSituation): Link[] {
       },
     ]
   return [socketLink(plug.name, site.sockets, site.country)]
+}
+
+/** Behind an adapter the plug is not known, but a socket that gives no plug an earth gives none to an adapter. */
+function adapterSocketLink({ sockets, country }: MainsSituation['site']): Link {
+  const name = 'socket behind the adapter'
+  const bare = sockets.filter((letter) => plugsFor(letter, true, country ?? undefined).length === 0)
+  const sources = [everyLink]
+  if (sockets.length === 0) return { name, carries: 'not known', says: 'say which socket the site has', sources }
+  if (bare.length === 0)
+    return { name, carries: 'yes', says: `${listText(sockets, 'or')} has an earth contact`, sources }
+  if (bare.length === sockets.length)
+    return { name, carries: 'no', says: `socket ${listText(bare, 'or')} has no earth contact`, sources }
+  return {
+    name,
+    carries: 'not known',
+    says: `socket ${listText(bare, 'or')} has no earth contact; look at the socket and enter its letter`,
+    sources,
+  }
 }
 
 function socketLink(plug: string, sockets: readonly string[], country: string | null): Link {

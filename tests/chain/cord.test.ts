@@ -3,13 +3,14 @@ import type { Outcome } from '../../server/chain/finding.js'
 import { changed, findingsOn, onlyFinding } from './cases.js'
 
 type Changes = Parameters<typeof changed>[0]
+// the C7 connector of the matching case carries 2.5 A, so it is left open where more is drawn
 const of = (changes: Changes) => onlyFinding('cord', changed(changes))
 /** A supply that draws exactly this current at 230 V. */
 const drawing = (currentA: number): Changes => ({ supply: { input: { currentA }, protectionClass: 'II' } })
 const uk = (currentA: number, cord: NonNullable<Changes['cord']>): Changes => ({
   ...drawing(currentA),
   site: { country: 'GB', socket: null },
-  cord: { plug: 'BS 1363', ratedA: 13, ...cord },
+  cord: { plug: 'BS 1363', connector: null, ratedA: 13, ...cord },
 })
 
 describe('cord', () => {
@@ -64,7 +65,7 @@ describe('cord', () => {
 
   describe('conductor', () => {
     // IEC 60335-1 table 11: up to 3 A 0.5 mm² (2 m at most), up to 6 A 0.75 mm², up to 10 A 1.0 mm² (0.75 mm² up to 2 m)
-    const cord = { plug: 'CEE 7/7', ratedA: 16 }
+    const cord = { plug: 'CEE 7/7', connector: null, ratedA: 16 }
     it.each<{ name: string; currentA: number; areaMm2: number; is: Outcome }>([
       { name: '0.75 mm² at 6 A', currentA: 6, areaMm2: 0.75, is: 'clear' },
       { name: '0.5 mm² at 6 A', currentA: 6, areaMm2: 0.5, is: 'stop' },
