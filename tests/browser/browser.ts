@@ -50,7 +50,7 @@ export async function run(): Promise<Running> {
   const store = openStore({ dataDir, databaseUrl: undefined, now: Date.now })
   await store.ready()
   const config = readConfig({ DATA_DIR: dataDir, PORT: '0' })
-  const app = createApp({ config, logger: pino({ level: 'silent' }), store, now: Date.now })
+  const app = createApp({ config, logger: pino({ level: 'silent' }), store, now: Date.now, lan: () => null })
   const server: Server = createServer({ maxHeaderSize: longestHeader }, app)
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
   const { port } = server.address() as AddressInfo

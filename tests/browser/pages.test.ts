@@ -50,7 +50,8 @@ describe.skipIf(withoutBrowser)('every page of the navigation', { timeout: 60_00
         if (!request.url().startsWith(server.origin)) elsewhere.push(request.url())
       })
       // a page that is still being worked out asks again by itself
-      while ((await context.request.get(server.origin + address)).headers().refresh !== undefined) await setTimeout(1000)
+      while ((await context.request.get(server.origin + address)).headers().refresh !== undefined)
+        await setTimeout(1000)
       const answer = await page.goto(server.origin + address)
       expect([200, 422]).toContain(answer?.status())
       await page.evaluate(unfold)
