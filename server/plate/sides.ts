@@ -57,18 +57,37 @@ function tildes(list: readonly Statement[], tokens: Token[]): void {
 /** "120V INPUT / 12V OUTPUT": every word follows its figures and none comes before. */
 function wordsFollow(list: readonly Statement[]): boolean {
   let shape = ''
-  for (const statement of list) {
-    if (statement.type === 'quantity' && !shape.endsWith('Q')) shape += 'Q'
+  /** whether each word stands right behind a voltage, the figures after the last being no volts: "12V IN 5V OUT 1A" */
+  let joined = true
+  let trailing = false
+  for (const [index, statement] of list.entries()) {
+    if (statement.type === 'quantity') {
+      if (!shape.endsWith('Q')) {
+        trailing = statement.quantity.dimension !== 'V'
+        shape += 'Q'
+      } else if (statement.quantity.dimension === 'V') joined &&= !trailing
+    }
     if (statement.type === 'section') {
       if (statement.colon) return false
+      const before = list[index - 1]
+      const volts = before?.type === 'quantity' && before.quantity.dimension === 'V' ? before.quantity : null
+      // low volts in and mains out is no more likely than a title before words that come first
+      const isMainsOut =
+        statement.section === 'output' && (volts?.elements[0]?.value ?? 0) >= plateLimits.leastMainsV.value
+      joined &&= volts?.last === statement.token && !isMainsOut
       if (!shape.endsWith('S')) shape += 'S'
     }
   }
+  if (joined && trailing && shape === 'QSQSQ') return true
   return shape.length > 0 && shape.length % 2 === 0 && /^(?:QS)+$/.test(shape.slice(0, 64)) && shape.length <= 64
 }
 
+const isVoltage = (statement: Statement): boolean =>
+  statement.type === 'quantity' && statement.quantity.dimension === 'V'
+
 function segments(list: readonly Statement[], tokens: Token[]): Segment[] {
   const following = wordsFollow(list)
+  const lastVoltage = list.findLastIndex(isVoltage)
   const out: Segment[] = []
   const open = (side: Side, line: number, winding = false): Segment => {
     const segment: Segment = { side, winding, kind: null, statements: [], line }
@@ -99,8 +118,12 @@ function segments(list: readonly Statement[], tokens: Token[]): Segment[] {
           }
           current.side = statement.section
           current.winding = statement.secondary
-          current = open('none', statement.line)
+          // "… 12V SECONDARY 2A": figures after the last word are still its own
+          if (index < lastVoltage) current = open('none', statement.line)
         } else if (last !== statement.section) current.side = 'none'
+      } else if (last === null && current.side === 'none' && closesVoltage(list, index)) {
+        current.side = statement.section
+        current.winding = statement.secondary
       } else {
         const clash = last !== null && last !== statement.section && sinceWord === 'nothing' && !statement.colon
         current = open(clash ? 'none' : statement.section, statement.line, statement.secondary)
@@ -132,10 +155,21 @@ function segments(list: readonly Statement[], tokens: Token[]): Segment[] {
   return out
 }
 
+/** "9-24V DC IN 1A": the word stands between a voltage, the first of the plate, and its further figures. */
+function closesVoltage(list: readonly Statement[], index: number): boolean {
+  const [before, after] = [list[index - 1], list[index + 1]]
+  return (
+    before?.type === 'quantity' &&
+    before.quantity.dimension === 'V' &&
+    after?.type === 'quantity' &&
+    after.prefix === null &&
+    after.quantity.dimension !== 'V' &&
+    after.line === before.line
+  )
+}
+
 /** "24V AC 20VA transformer, 230V primary": where the clause with the last voltage begins, if another is before it; else 0. */
 function lastClause(statements: readonly Statement[]): number {
-  const isVoltage = (statement: Statement): boolean =>
-    statement.type === 'quantity' && statement.quantity.dimension === 'V'
   const voltage = statements.findLastIndex(isVoltage)
   const start = statements.slice(0, Math.max(voltage, 0)).findLastIndex(({ type }) => type === 'break')
   return statements.slice(0, Math.max(start, 0)).some(isVoltage) ? start : 0

@@ -34,7 +34,8 @@ function parts({ elements, joints }: Quantity): Element[][] {
  */
 export function inputWindows(quantity: Quantity): VoltageWindow[] | null {
   const { elements, worn, times } = quantity
-  if (worn || times > 1 || elements.some(({ sign }) => sign === '-' || sign === '±')) return null
+  if (worn || isTwoKinds(quantity) || times > 1 || elements.some(({ sign }) => sign === '-' || sign === '±'))
+    return null
   const single = (value: number): VoltageWindow => ({ min: value, max: value })
   const values = elements.map(({ value }) => value)
   const settings = (list: number[]): VoltageWindow[] | null =>
@@ -78,7 +79,7 @@ const readsAsSettings = (low: number, high: number): boolean =>
  * @returns null where the figures make no sense as an output
  */
 export function railVoltages(quantity: Quantity, taps: boolean): RailVoltage[] | null {
-  if (quantity.worn) return null
+  if (quantity.worn || isTwoKinds(quantity)) return null
   // "6 x 1.5V" is a set of cells, "2 x 12V" a pair of windings
   const { times, elements } = quantity
   if (times > 1 && elements.some(({ value }) => value < plateLimits.leastWindingV.value)) return null
@@ -91,6 +92,9 @@ export function railVoltages(quantity: Quantity, taps: boolean): RailVoltage[] |
   }
   return Array.from({ length: quantity.times }, () => rails).flat()
 }
+
+/** "12V DC to 220V AC": no range and no list of one side. */
+const isTwoKinds = ({ kind, elements }: Quantity): boolean => kind === 'conflict' && elements.length > 1
 
 const plain = (voltageV: number): RailVoltage => ({ voltageV, voltageMaxV: null })
 
