@@ -1,4 +1,5 @@
 import * as bench from './benchTables.js'
+import { findingsTable } from './findingsTable.js'
 import * as fuses from './fuseTables.js'
 import * as lamps from './lampTables.js'
 import * as leads from './leadTables.js'
@@ -6,6 +7,7 @@ import { limitsTable } from './limitsTable.js'
 import * as mains from './mainsTables.js'
 import * as plates from './plateTables.js'
 import type { Row, Table } from './table.js'
+import { wordsTable } from './wordsTable.js'
 
 interface Group {
   title: string
@@ -83,7 +85,7 @@ export const groups: readonly Group[] = [
       bench.preferredTable,
     ],
   },
-  { title: 'How it decides', tables: [limitsTable] },
+  { title: 'How it decides', tables: [findingsTable, limitsTable, wordsTable] },
 ]
 
 export const tables: readonly Table[] = groups.flatMap((group) => group.tables)

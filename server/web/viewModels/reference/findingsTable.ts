@@ -1,0 +1,66 @@
+import { assess } from '../../../chain/assess.js'
+import { type Finding, type Outcome, outcomes, type TopicName, topics } from '../../../chain/finding.js'
+import { commonPractice } from '../../../reference/source.js'
+import { checkAddress } from '../../forms/checkAddress.js'
+import { outcomeRules } from './findingExamples.js'
+import { slug, type Table } from './table.js'
+
+/** As on the results. */
+const outcomeWords: Record<Outcome, string> = {
+  stop: 'Stop',
+  unknown: 'Find out',
+  caution: 'Take care',
+  clear: 'No conflict',
+}
+
+interface Example {
+  finding: Finding
+  /** the whole check, as a page */
+  address: string
+}
+
+/** What a topic comes to by one outcome: its rule with a check that was run, or why it does not occur. */
+export interface Catalogued {
+  id: string
+  topic: TopicName
+  outcome: Outcome
+  rule: string
+  example: Example | null
+}
+
+/**
+ * Every topic by every outcome, in chain order, worst first. The examples are checks that are run here.
+ *
+ * @throws Error where an example does not come to its outcome
+ */
+export const catalogue = (): Catalogued[] =>
+  topics.flatMap((topic) =>
+    outcomes.map((outcome): Catalogued => {
+      const entry = outcomeRules[topic][outcome]
+      const id = slug(topic, outcome)
+      if ('never' in entry) return { id, topic, outcome, rule: `Does not occur. ${entry.never}`, example: null }
+      const finding = assess(entry.check).findings.find((one) => one.topic === topic && one.outcome === outcome)
+      if (!finding) throw new Error(`the example of ${topic}, ${outcome} does not come to that`)
+      return { id, topic, outcome, rule: entry.rule, example: { finding, address: checkAddress(entry.check) } }
+    }),
+  )
+
+const doesNotOccur = commonPractice('Rule of this project', 'an outcome that a topic has no use for')
+
+export const findingsTable: Table = {
+  name: 'findings',
+  title: 'Findings',
+  intro:
+    'Every topic a check judges and every outcome it can come to: the rule, where it comes from, and a made-up check that comes to it. Nothing here says that a thing may be relied upon; the best outcome is that no conflict was found in what was entered.',
+  columns: [{ title: 'Topic and outcome' }, { title: 'Rule' }, { title: 'Example' }],
+  rows: () =>
+    catalogue().map(({ id, topic, outcome, rule, example }) => ({
+      id,
+      cells: [
+        `${topic.replace(/-/g, ' ')}: ${outcomeWords[outcome]}`,
+        rule,
+        example && [{ text: example.finding.title, href: example.address }],
+      ],
+      sources: example ? example.finding.sources : [doesNotOccur],
+    })),
+}

@@ -1,0 +1,19 @@
+import { commonPractice } from '../../../reference/source.js'
+import { glossary, type Word } from '../../glossary.js'
+import type { Table } from './table.js'
+
+const usage = commonPractice(
+  'Words as they are used here',
+  'explained in our own words; the terms are those of the IEC standards and the trade',
+)
+
+export const wordsTable: Table = {
+  name: 'words',
+  title: 'Words',
+  intro: 'The words of the trade that are used here, each in two sentences.',
+  columns: [{ title: 'Word' }, { title: 'Also called' }, { title: 'What it means' }],
+  rows: () =>
+    Object.entries<Word>(glossary)
+      .map(([id, { word, also, text }]) => ({ id, cells: [word, also.join(', '), text], sources: [usage] }))
+      .sort((one, other) => String(one.cells[0]).localeCompare(String(other.cells[0]), 'en')),
+}
