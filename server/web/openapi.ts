@@ -12,7 +12,7 @@ export interface Operation {
   method: 'get' | 'post' | 'put' | 'patch' | 'delete'
   /** as the router has it: "/api/jobs/:id" */
   path: string
-  group: 'Check' | 'Mains' | 'Fuse' | 'First power' | 'Shelf' | 'Jobs' | 'In and out' | 'This document'
+  group: 'Check' | 'Mains' | 'Fuse' | 'First power' | 'Shelf' | 'Jobs' | 'Photos' | 'In and out' | 'This document'
   summary: string
   body?: z.ZodType
   /** names of optional parameters in the address, with what they mean */
@@ -214,6 +214,14 @@ export const operations: readonly Operation[] = [
     query: country,
     answer: whatChanges,
   },
+  {
+    method: 'get',
+    path: '/api/shelf/matrix',
+    group: 'Shelf',
+    summary: 'Every supply against every machine',
+    query: country,
+    answer: whatChanges,
+  },
   ...records('Jobs', '/api/jobs', 'jobs', 'job', answers.jobAnswer, jobs.newJobSchema, {
     method: 'patch',
     body: jobs.jobPatchSchema,
@@ -276,6 +284,39 @@ export const operations: readonly Operation[] = [
     answer: answers.checklistAnswer,
   },
   { method: 'get', path: '/api/jobs/:id/export', group: 'Jobs', summary: 'One job as a file', answer: whatChanges },
+  ...['jobs', 'shelf/supplies', 'shelf/devices'].flatMap((of): Operation[] => [
+    {
+      method: 'get',
+      path: `/api/${of}/:id/photos`,
+      group: 'Photos',
+      summary: 'The photos of a record',
+      answer: z.object({ photos: z.array(answers.photoAnswer), most: z.number() }),
+    },
+    {
+      method: 'post',
+      path: `/api/${of}/:id/photos`,
+      group: 'Photos',
+      summary: 'Keep a photo: a file in the field “photo”, words in “caption”; what it tells of its place is taken out',
+      file: 'multipart/form-data',
+      answer: answers.photoAnswer,
+      status: 201,
+    },
+  ]),
+  {
+    method: 'delete',
+    path: '/api/photos/:photoId',
+    group: 'Photos',
+    summary: 'Delete a photo; can be undone for 30 days',
+    answer: 'nothing',
+    status: 204,
+  },
+  {
+    method: 'post',
+    path: '/api/photos/:photoId/restore',
+    group: 'Photos',
+    summary: 'Undo the deletion of a photo',
+    answer: answers.photoAnswer,
+  },
   { method: 'get', path: '/api/export', group: 'In and out', summary: 'Everything that is kept', answer: whatChanges },
   {
     method: 'post',

@@ -308,6 +308,10 @@ export const readingAnswer = z
   .object({ id: text, key: text, value: number, unit: text, finding: findingAnswer })
   .meta({ id: 'Reading' })
 
+export const photoAnswer = z
+  .object({ id: text, caption: text.nullable(), large: text, small: text, createdAt: text })
+  .meta({ id: 'Photo' })
+
 export const jobAnswer = z
   .object({
     ...record,

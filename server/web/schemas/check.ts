@@ -42,25 +42,27 @@ const kind = z.enum(['dc', 'ac']).nullish()
 /** A kind that is not given is not known. */
 const railKind = kind.transform((value) => value ?? null)
 
-export const siteSchema = z.strictObject({
-  country: z
-    .string()
-    .refine((value) => /^[A-Za-z]{2}$/.test(value) && mainsOf(value) !== undefined, {
-      error: (issue) =>
-        `site.country must be two letters of ISO 3166-1 that are listed, such as DE or JP (GET /api/mains lists all); received ${JSON.stringify(String(issue.input).slice(0, 40))}`,
-    })
-    .nullish(),
-  voltageV: mainsVolts.nullish(),
-  frequencyHz: hertz.nullish(),
-  socket: z
-    .string()
-    .transform((value) => value.trim().toUpperCase())
-    .refine((value) => (socketLetters as readonly string[]).includes(value), {
-      error: (issue) =>
-        `site.socket must be a letter from A to O; received ${JSON.stringify(String(issue.input).slice(0, 40))}`,
-    })
-    .nullish(),
-})
+export const siteSchema = z
+  .strictObject({
+    country: z
+      .string()
+      .refine((value) => /^[A-Za-z]{2}$/.test(value) && mainsOf(value) !== undefined, {
+        error: (issue) =>
+          `site.country must be two letters of ISO 3166-1 that are listed, such as DE or JP (GET /api/mains lists all); received ${JSON.stringify(String(issue.input).slice(0, 40))}`,
+      })
+      .nullish(),
+    voltageV: mainsVolts.nullish(),
+    frequencyHz: hertz.nullish(),
+    socket: z
+      .string()
+      .transform((value) => value.trim().toUpperCase())
+      .refine((value) => (socketLetters as readonly string[]).includes(value), {
+        error: (issue) =>
+          `site.socket must be a letter from A to O; received ${JSON.stringify(String(issue.input).slice(0, 40))}`,
+      })
+      .nullish(),
+  })
+  .meta({ id: 'Site' })
 
 const plugSchema = z.strictObject({
   outerMm: z.number().gt(0).max(30).nullish(),
@@ -71,40 +73,42 @@ const plugSchema = z.strictObject({
 
 const outputSchema = z.strictObject({ kind: railKind, voltageV: volts, currentA: amperes, powerW: power })
 
-export const supplySchema = z.strictObject({
-  label,
-  input: z
-    .strictObject({
-      voltages: z
-        .array(
-          z.strictObject({ min: mainsVolts, max: mainsVolts }).refine(({ min, max }) => min <= max, {
-            path: ['max'],
-            error: (issue) => {
-              const { min, max } = issue.input as { min: number; max: number }
-              return `max must be min or more; received min ${min} and max ${max}`
-            },
-          }),
-        )
-        .min(1)
-        .max(8)
-        .nullish(),
-      frequenciesHz: z.array(hertz).min(1).max(8).nullish(),
-      currentA: amperes,
-      powerVA: power,
-      powerW: power,
-      selectorV: mainsVolts.nullish(),
-    })
-    .nullish(),
-  technology: z.enum(['switch-mode', 'transformer', 'unknown']).nullish(),
-  regulated: z.boolean().nullish(),
-  protectionClass: z.enum(['I', 'II', 'III']).nullish(),
-  inlet: text,
-  outputs: z.array(outputSchema).min(1).max(20).nullish(),
-  plug: plugSchema.nullish(),
-  lead: z.strictObject({ lengthM: z.number().gt(0).max(100), areaMm2, awg }).nullish(),
-  fuse: text,
-  measured: z.strictObject({ offLoadV: volts.nullish(), loadedV: volts.nullish(), polarity }).nullish(),
-})
+export const supplySchema = z
+  .strictObject({
+    label,
+    input: z
+      .strictObject({
+        voltages: z
+          .array(
+            z.strictObject({ min: mainsVolts, max: mainsVolts }).refine(({ min, max }) => min <= max, {
+              path: ['max'],
+              error: (issue) => {
+                const { min, max } = issue.input as { min: number; max: number }
+                return `max must be min or more; received min ${min} and max ${max}`
+              },
+            }),
+          )
+          .min(1)
+          .max(8)
+          .nullish(),
+        frequenciesHz: z.array(hertz).min(1).max(8).nullish(),
+        currentA: amperes,
+        powerVA: power,
+        powerW: power,
+        selectorV: mainsVolts.nullish(),
+      })
+      .nullish(),
+    technology: z.enum(['switch-mode', 'transformer', 'unknown']).nullish(),
+    regulated: z.boolean().nullish(),
+    protectionClass: z.enum(['I', 'II', 'III']).nullish(),
+    inlet: text,
+    outputs: z.array(outputSchema).min(1).max(20).nullish(),
+    plug: plugSchema.nullish(),
+    lead: z.strictObject({ lengthM: z.number().gt(0).max(100), areaMm2, awg }).nullish(),
+    fuse: text,
+    measured: z.strictObject({ offLoadV: volts.nullish(), loadedV: volts.nullish(), polarity }).nullish(),
+  })
+  .meta({ id: 'Supply' })
 
 const deviceInputSchema = z.strictObject({
   kind: railKind,
@@ -114,45 +118,51 @@ const deviceInputSchema = z.strictObject({
   tolerancePercent: z.number().min(0).max(50).nullish(),
 })
 
-export const deviceSchema = z.strictObject({
-  label,
-  inputs: z.array(deviceInputSchema).min(1).max(20).nullish(),
-  regulatedNeeded: z.boolean().nullish(),
-  jack: plugSchema.nullish(),
-})
+export const deviceSchema = z
+  .strictObject({
+    label,
+    inputs: z.array(deviceInputSchema).min(1).max(20).nullish(),
+    regulatedNeeded: z.boolean().nullish(),
+    jack: plugSchema.nullish(),
+  })
+  .meta({ id: 'Device' })
 
-export const cordSchema = z.strictObject({
-  plug: text,
-  connector: text,
-  ratedV: mainsVolts.nullish(),
-  ratedA: amperes,
-  earthed: z.boolean().nullish(),
-  areaMm2,
-  awg,
-  plugFitted: z.enum(['moulded', 'rewired']).nullish(),
-  adapter: z
-    .strictObject({
-      earthed: z
-        .boolean()
-        .nullish()
-        .transform((value) => value ?? null),
-    })
-    .nullish(),
-})
+export const cordSchema = z
+  .strictObject({
+    plug: text,
+    connector: text,
+    ratedV: mainsVolts.nullish(),
+    ratedA: amperes,
+    earthed: z.boolean().nullish(),
+    areaMm2,
+    awg,
+    plugFitted: z.enum(['moulded', 'rewired']).nullish(),
+    adapter: z
+      .strictObject({
+        earthed: z
+          .boolean()
+          .nullish()
+          .transform((value) => value ?? null),
+      })
+      .nullish(),
+  })
+  .meta({ id: 'Cord' })
 
-export const converterSchema = z.strictObject({
-  kind: z
-    .enum(['autotransformer', 'isolating', 'electronic'])
-    .nullish()
-    .transform((value) => value ?? null),
-  outputV: mainsVolts.nullish().transform((value) => value ?? null),
-  ratedVA: z
-    .number()
-    .gt(0)
-    .max(100_000)
-    .nullish()
-    .transform((value) => value ?? null),
-})
+export const converterSchema = z
+  .strictObject({
+    kind: z
+      .enum(['autotransformer', 'isolating', 'electronic'])
+      .nullish()
+      .transform((value) => value ?? null),
+    outputV: mainsVolts.nullish().transform((value) => value ?? null),
+    ratedVA: z
+      .number()
+      .gt(0)
+      .max(100_000)
+      .nullish()
+      .transform((value) => value ?? null),
+  })
+  .meta({ id: 'Converter' })
 
 /** What `POST /api/converter` takes. */
 export const chooseConverterSchema = z.strictObject({ supply: supplySchema, site: siteSchema })
