@@ -384,6 +384,7 @@ class Lexer {
     let { end, digits } = figures
     const grouped = this.#spacedThousand(start, end, digits)
     if (grouped) ({ end, digits } = grouped)
+    if (this.#followsLostFigure(start)) digits = null
     const unit = this.#ownUnit(end)
     const next = this.#char(end)
     if (!unit && isLetter(next)) {
@@ -411,6 +412,19 @@ class Lexer {
     })
     if (!unit && /[xX]/.test(next)) this.#push({ type: 'sign', start: end, end: end + 1, sign: '\u00D7' })
     return true
+  }
+
+  /** "L,2A": behind a single letter and a decimal mark stands the fraction of a figure that was not recognised. */
+  #followsLostFigure(start: number): boolean {
+    const [letter, mark] = this.#tokens.slice(-2)
+    return (
+      mark?.type === 'sign' &&
+      (mark.sign === ',' || mark.sign === '.') &&
+      mark.end === start &&
+      letter?.type === 'text' &&
+      letter.end === mark.start &&
+      letter.end - letter.start === 1
+    )
   }
 
   /** Whether a number with look-alikes is one bound of a range or list: a dash, tilde or slash and a figure follow. */
