@@ -17,10 +17,13 @@ export class Unfit extends Error {
 }
 
 interface Mark {
+  /** of the entry; one that the job has already is not added again, and the job is answered as it is */
   id: string
   /** milliseconds since 1970 */
   at: number
 }
+
+const holds = (entries: readonly { id: string }[], id: string): boolean => entries.some((entry) => entry.id === id)
 
 const refuseFull = (entries: unknown[], what: string, path: string): void => {
   if (entries.length >= mostEntries)
@@ -35,6 +38,7 @@ const limitsFor = ({ limits }: Job, key: string): ReadingLimits | null => limits
 
 /** Adds a reading with what it means. Throws {@link Unfit} where its unit measures something else than the step asks. */
 export function addReading(job: Job, given: Given, { id, at }: Mark): Job {
+  if (holds(job.readings, id)) return job
   refuseFull(job.readings, 'readings', 'key')
   const limits = limitsFor(job, given.key)
   if (limits?.unit && inUnit(given.value, given.unit, limits.unit) === null)
@@ -64,6 +68,7 @@ interface PartGiven {
 }
 
 export function addPart(job: Job, { name, state, note }: PartGiven, mark: Mark & { version: number }): Job {
+  if (holds(job.parts, mark.id)) return job
   refuseFull(job.parts, 'parts', 'name')
   const part: Part = { id: mark.id, version: mark.version, name, state, note: note ?? null, since: mark.at }
   return { ...job, parts: [...job.parts, part] }
@@ -97,6 +102,7 @@ export function removePart(job: Job, partId: string): Job {
 }
 
 export function addLog(job: Job, text: string, { id, at }: Mark): Job {
+  if (holds(job.log, id)) return job
   refuseFull(job.log, 'log entries', 'text')
   return { ...job, log: [...job.log, { id, at, text }] }
 }

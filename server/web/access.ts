@@ -1,5 +1,5 @@
 import { createHmac, timingSafeEqual } from 'node:crypto'
-import type { RequestHandler } from 'express'
+import type { Request, RequestHandler } from 'express'
 import type { Config } from '../config.js'
 
 const cookieName = 'lampline-access'
@@ -27,6 +27,14 @@ export const accessCookie = (passphrase: string): string =>
 /** Pages and files that can be had without the passphrase: they hold nothing that is kept. */
 const open = (path: string): boolean => path === '/healthz' || path === '/enter' || path.startsWith('/static/')
 
+/** The page to go to after /enter: the one asked for; of a form that was sent, the page it stands on. */
+function pageOf(request: Request): string {
+  if (request.method === 'GET' || request.method === 'HEAD') return request.originalUrl
+  const from = request.get('Referer') ?? ''
+  const { host, pathname, search } = URL.canParse(from) ? new URL(from) : { host: '', pathname: '/', search: '' }
+  return host === request.get('Host') ? pathname + search : '/'
+}
+
 /**
  * With a passphrase set, lets nobody further who has not given it: browsers by the cookie of the page /enter,
  * scripts by the header `Authorization: Bearer …`.
@@ -48,6 +56,6 @@ export function requirePassphrase({ passphrase }: Config): RequestHandler {
         .json({ error: { message: 'This server asks for its passphrase: send it as "Authorization: Bearer …".' } })
       return
     }
-    response.redirect(303, `/enter?to=${encodeURIComponent(request.originalUrl)}`)
+    response.redirect(303, `/enter?to=${encodeURIComponent(pageOf(request))}`)
   }
 }

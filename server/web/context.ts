@@ -10,4 +10,6 @@ export interface Context {
   store: Store
   /** the current time [ms since 1970] */
   now: () => number
+  /** this machine's address on the network it stands in; null where it has none */
+  lan: () => string | null
 }

@@ -34,21 +34,25 @@ export const photoForm: RequestHandler = (request, response, next) => {
   })
 }
 
-/** Keeps one photo of a record: the files first, then the row, so that a row never names a file that is not there. */
+/**
+ * Keeps one photo of a record: the files first, then the row, so that a row never names a file that is not there.
+ *
+ * @param id  of the photo; one that is kept already stays as it is and is the answer
+ */
 export async function keepPhoto(
   { store, config, now }: Context,
   owner: string,
   caption: string,
   bytes: Uint8Array,
+  id: string = newId(),
 ): Promise<Photo> {
   const { large, small, ...image } = await photoImage(bytes)
-  const photo: Photo = { id: newId(), owner, caption, bytes: large.length, createdAt: now(), ...image }
+  const photo: Photo = { id, owner, caption, bytes: large.length, createdAt: now(), ...image }
   await writePhotoFiles(config.dataDir, photo, { large, small })
   try {
-    await store.addPhoto(photo, mostPhotos)
+    return await store.addPhoto(photo, mostPhotos)
   } catch (error) {
     await removePhotoFiles(config.dataDir, photo).catch(() => undefined)
     throw error
   }
-  return photo
 }

@@ -133,6 +133,13 @@ describe.each(places)('the store on %s', (_name, make) => {
     expect(version).toBe(21)
   })
 
+  it('leaves a record as it is where there is nothing to change', async () => {
+    const kept = await store.add('job', draft('A'))
+    clock += 1000
+    expect(await store.change('job', kept.id, null, () => null)).toEqual(kept)
+    expect(await store.get('job', kept.id)).toEqual(kept)
+  })
+
   it('changes nothing when making the new body fails', async () => {
     const kept = await store.add('job', draft('A'))
     const failing = store.change('job', kept.id, null, () => {
@@ -281,6 +288,16 @@ describe.each(places)('the store on %s', (_name, make) => {
       expect(outcomes.filter(({ status }) => status === 'fulfilled')).toHaveLength(3)
       expect(await store.photos(id)).toHaveLength(3)
       await expect(store.addPhoto(photo(id, `${id}-x`), 3)).rejects.toBeInstanceOf(Full)
+    })
+
+    it('are kept once each, also where as many are kept as can be, and stay as they were first', async () => {
+      const { id } = await store.add('job', draft('A'))
+      const first = photo(id, `${id}-p`)
+      const answers = await Promise.all(
+        ['first', 'again', 'and again'].map((caption) => store.addPhoto({ ...first, caption }, 1)),
+      )
+      expect(new Set(answers.map(({ caption }) => caption)).size).toBe(1)
+      expect(await store.photos(id)).toEqual([answers[0]])
     })
 
     it('can be deleted and brought back, and go for good with their record', async () => {

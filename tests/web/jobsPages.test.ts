@@ -35,6 +35,10 @@ const read = (html: string): string =>
     .replace(/&amp;/g, '&')
     .replace(/\u00a0/g, ' ')
     .replace(/\s+/g, ' ')
+/** What a hidden field of the page holds. */
+const fieldOf = (html: string, name: string): string =>
+  new RegExp(`name="${name}" value="([^"]+)"`).exec(html)?.[1] ?? ''
+const seenOf = async (id: string): Promise<string> => fieldOf((await get(`/jobs/${id}`)).text, 'seen')
 const words = async (path: string): Promise<string> => read((await get(path)).text)
 
 beforeEach(() => {
@@ -109,7 +113,7 @@ describe('the list of jobs', () => {
 
   it('writes what people typed as text, never as markup', async () => {
     const id = await made()
-    await post(`/jobs/${id}`, { version: '1', name: '<img src=x onerror=alert(1)>' })
+    await post(`/jobs/${id}`, { seen: await seenOf(id), name: '<img src=x onerror=alert(1)>' })
     for (const path of ['/jobs', `/jobs/${id}`]) {
       expect((await get(path)).text).not.toContain('<img src=x')
       expect(await words(path)).toContain('<img src=x onerror=alert(1)>')
@@ -155,7 +159,13 @@ describe('the page of a job', () => {
 
   it('keeps the observations at first power', async () => {
     const id = await made()
-    await post(`/jobs/${id}`, { version: '1', name: 'Recorder', lamps: 'lit', drawn: '350 mA', works: 'partly' })
+    await post(`/jobs/${id}`, {
+      seen: await seenOf(id),
+      name: 'Recorder',
+      lamps: 'lit',
+      drawn: '350 mA',
+      works: 'partly',
+    })
     expect((await get(`/api/jobs/${id}`)).body).toMatchObject({
       name: 'Recorder',
       observations: { lamps: 'lit', drawnA: 0.35, works: 'partly', smells: null },
@@ -164,8 +174,9 @@ describe('the page of a job', () => {
 
   it('tells the second of two tabs what changed and keeps what it typed', async () => {
     const id = await made()
-    await post(`/jobs/${id}`, { version: '1', name: 'Recorder', sounds: 'hum' })
-    const second = await post(`/jobs/${id}`, { version: '1', name: 'Recorder', sounds: 'none', smells: 'dust' })
+    const before = await seenOf(id)
+    await post(`/jobs/${id}`, { seen: before, name: 'Recorder', sounds: 'hum' })
+    const second = await post(`/jobs/${id}`, { seen: before, name: 'Recorder', sounds: 'none', smells: 'dust' })
     expect(second.status).toBe(409)
     const page = read(second.text)
     expect(page).toContain('This was changed meanwhile')
@@ -173,9 +184,25 @@ describe('the page of a job', () => {
     expect(page).toContain('Smells (empty) dust')
     expect(second.text).toMatch(/name="sounds"[^>]*value="none"|value="none"[^>]*name="sounds"/)
     expect((await get(`/api/jobs/${id}`)).body.observations.sounds).toBe('hum')
-    const version = /name="version" value="(\d+)"/.exec(second.text)?.[1] ?? ''
-    await post(`/jobs/${id}`, { version, name: 'Recorder', sounds: 'none', smells: 'dust' })
+    const seen = fieldOf(second.text, 'seen')
+    await post(`/jobs/${id}`, { seen, name: 'Recorder', sounds: 'none', smells: 'dust' })
     expect((await get(`/api/jobs/${id}`)).body.observations).toMatchObject({ sounds: 'none', smells: 'dust' })
+  })
+
+  it('takes what was seen while readings come in from elsewhere, and takes it again without a conflict', async () => {
+    const id = await made()
+    const seen = await seenOf(id)
+    await post(`/jobs/${id}/readings`, { what: 'noise', value: '2', unit: 'mV' })
+    const save = () => post(`/jobs/${id}`, { seen, name: 'Recorder', sounds: 'hum' })
+    expect((await save()).status).toBe(303)
+    expect((await save()).status).toBe(303)
+    expect((await get(`/api/jobs/${id}`)).body).toMatchObject({ version: 3, observations: { sounds: 'hum' } })
+  })
+
+  it('refuses what was seen when the form does not say what it changes', async () => {
+    const id = await made()
+    expect((await post(`/jobs/${id}`, { name: 'Recorder' })).status).toBe(409)
+    expect((await get(`/api/jobs/${id}`)).body.version).toBe(1)
   })
 
   it('tells who changes a part that someone changed before', async () => {
@@ -184,6 +211,8 @@ describe('the page of a job', () => {
     const [part] = (await get(`/api/jobs/${id}`)).body.parts
     const save = (state: string) =>
       post(`/jobs/${id}/parts/${part.id}`, { version: `${part.version}`, state, note: 'flat' })
+    expect((await save('ordered')).status).toBe(303)
+    // the same form again, as after an answer that was lost
     expect((await save('ordered')).status).toBe(303)
     const second = await save('fitted')
     expect(second.status).toBe(409)

@@ -60,6 +60,7 @@ async function appOnFullDisk() {
     logger: pino({ level: 'silent' }),
     store: full,
     now: Date.now,
+    lan: () => null,
   })
   return { app, id: device.id }
 }

@@ -12,11 +12,17 @@ export interface TestApp {
   clock: { now: number }
 }
 
+interface Place {
+  environment?: Record<string, string>
+  /** this machine's address on a network */
+  lan?: string | null
+}
+
 /** The real app over records in memory, or in `dataDir`. */
-export function testApp(dataDir: string | null = null): TestApp {
+export function testApp(dataDir: string | null = null, { environment = {}, lan = null }: Place = {}): TestApp {
   const clock = { now: Date.UTC(2026, 0, 5, 9) }
   const now = () => clock.now
   const store = openStore({ dataDir, databaseUrl: undefined, now })
-  const config = readConfig(dataDir === null ? {} : { DATA_DIR: dataDir })
-  return { app: createApp({ config, logger: pino({ level: 'silent' }), store, now }), store, clock }
+  const config = readConfig({ ...environment, ...(dataDir === null ? {} : { DATA_DIR: dataDir }) })
+  return { app: createApp({ config, logger: pino({ level: 'silent' }), store, now, lan: () => lan }), store, clock }
 }

@@ -1,4 +1,4 @@
-import { Router } from 'express'
+import { type Request, Router } from 'express'
 import type { Job } from '../../jobs/job.js'
 import {
   addLog,
@@ -13,10 +13,10 @@ import { type JobSummary, jobDraft } from '../../jobs/jobDraft.js'
 import { newJob } from '../../jobs/newJob.js'
 import { direction, findingChanges } from '../../jobs/rejudge.js'
 import { standingStates } from '../../jobs/standing.js'
-import { newId } from '../../store/openStore.js'
 import type { Kept } from '../../store/store.js'
 import type { Context } from '../context.js'
 import { judged, judgedAndPlanned } from '../judge.js'
+import { entryId, onceHeader } from '../once.js'
 import { parse } from '../parse.js'
 import { conflictAs } from '../records/conflict.js'
 import { assessmentJson, jobRecord, jobRow, logJson, partJson, readingJson } from '../records/jobRecord.js'
@@ -37,12 +37,19 @@ export function jobsApiRoutes({ store, now }: Context): Router {
   const router = Router()
   const all = '/api/jobs'
   const one = `${all}/:id`
-  const last = <Entry>(entries: Entry[]): Entry => entries[entries.length - 1] as Entry
+  const entryOf = <Entry extends { id: string }>(entries: Entry[], id: string): Entry =>
+    entries.find((entry) => entry.id === id) as Entry
+  /** the id of what a call adds: the same for the same call sent again with its key, so that it is added once */
+  const newEntry = (request: Request, given: unknown): string =>
+    entryId(onceHeader(request), request.path, JSON.stringify(given))
   const record = async (kept: Kept<Job>) => jobRecord(kept, await store.photos(kept.id))
   const change = (id: string, version: number | null, next: (job: Job, version: number) => Job): Promise<Kept<Job>> =>
     conflictAs(
       record,
-      store.change<Job>('job', id, version, (kept) => jobDraft(next(kept.body, kept.version + 1))),
+      store.change<Job>('job', id, version, (kept) => {
+        const job = next(kept.body, kept.version + 1)
+        return job === kept.body ? null : jobDraft(job)
+      }),
     )
 
   router.get(all, async (request, response) => {
@@ -84,15 +91,17 @@ export function jobsApiRoutes({ store, now }: Context): Router {
 
   router.post(`${one}/readings`, async (request, response) => {
     const given = parse(readingSchema, request.body)
-    const kept = await change(request.params.id, null, (job) => addReading(job, given, { id: newId(), at: now() }))
-    response.status(201).json(readingJson(last(kept.body.readings)))
+    const id = newEntry(request, given)
+    const kept = await change(request.params.id, null, (job) => addReading(job, given, { id, at: now() }))
+    response.status(201).json(readingJson(entryOf(kept.body.readings, id)))
   })
   router.post(`${one}/parts`, async (request, response) => {
     const given = parse(partSchema, request.body)
+    const id = newEntry(request, given)
     const kept = await change(request.params.id, null, (job, version) =>
-      addPart(job, given, { id: newId(), at: now(), version }),
+      addPart(job, given, { id, at: now(), version }),
     )
-    response.status(201).json(partJson(last(kept.body.parts)))
+    response.status(201).json(partJson(entryOf(kept.body.parts, id)))
   })
   router.patch(`${one}/parts/:partId`, async (request, response) => {
     const { id, partId } = request.params
@@ -108,8 +117,9 @@ export function jobsApiRoutes({ store, now }: Context): Router {
   })
   router.post(`${one}/log`, async (request, response) => {
     const { text } = parse(logSchema, request.body)
-    const kept = await change(request.params.id, null, (job) => addLog(job, text, { id: newId(), at: now() }))
-    response.status(201).json(logJson(last(kept.body.log)))
+    const id = newEntry(request, text)
+    const kept = await change(request.params.id, null, (job) => addLog(job, text, { id, at: now() }))
+    response.status(201).json(logJson(entryOf(kept.body.log, id)))
   })
 
   /** what judging the check again with today's tables would change; nothing is kept */

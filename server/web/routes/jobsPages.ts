@@ -1,4 +1,6 @@
 import { type Request, type Response, Router } from 'express'
+import { isLoopback } from '../../config.js'
+import { detailsMark } from '../../jobs/detailsMark.js'
 import { type Job, type Observations, partStates } from '../../jobs/job.js'
 import { addLog, addPart, addReading, changePart, judgeAgain, patchJob, Unfit } from '../../jobs/jobChange.js'
 import { jobDraft } from '../../jobs/jobDraft.js'
@@ -7,7 +9,7 @@ import { direction, findingChanges } from '../../jobs/rejudge.js'
 import { standingStates } from '../../jobs/standing.js'
 import { Full, Stale, StorageFault } from '../../store/errors.js'
 import { newId } from '../../store/openStore.js'
-import type { Kept } from '../../store/store.js'
+import type { Kept, Photo } from '../../store/store.js'
 import type { Context } from '../context.js'
 import { dataVersion } from '../dataVersion.js'
 import { NotFound, Unprocessable } from '../errors.js'
@@ -16,10 +18,13 @@ import { faultsOf } from '../forms/faultsOf.js'
 import { type FormFault, FormReader } from '../forms/formState.js'
 import { judged, judgedAndPlanned } from '../judge.js'
 import { keepPhoto, mostPhotos, photoForm } from '../keepPhoto.js'
+import { entryId, onceKey } from '../once.js'
 import { head, show } from '../page.js'
 import { parse } from '../parse.js'
+import { phoneAddress } from '../phoneAddress.js'
 import { checkSchema } from '../schemas/check.js'
 import { logSchema, newJobSchema, observationsSchema, partSchema } from '../schemas/jobs.js'
+import { sharing } from '../sharing.js'
 import { jobsView } from '../viewModels/jobsView.js'
 import { type ChangedField, detailLabels, detailsForm, type JobFormName, jobView } from '../viewModels/jobView.js'
 import { pageNumber } from '../viewModels/pager.js'
@@ -64,10 +69,15 @@ const observationNames: Record<keyof Observations, string> = {
 
 /** The jobs as pages: every change is a form of its own that works without script. */
 export function jobsPageRoutes(context: Context): Router {
-  const { store, now } = context
+  const { store, now, config, lan } = context
   const router = Router()
   const id = (request: Request): string => String(request.params.id)
   const sent = (request: Request): Sent => (request.body ?? {}) as Sent
+  const keepTogether = sharing<Photo>()
+
+  /** the id of what a form adds: the same for the same form sent again, so that it is added once */
+  const newEntry = (request: Request, form: JobFormName, { state }: FormReader, file?: Uint8Array): string =>
+    entryId(onceKey(sent(request).once), id(request), form, JSON.stringify(state.values), ...(file ? [file] : []))
 
   interface Changing {
     form: JobFormName
@@ -95,6 +105,15 @@ export function jobsPageRoutes(context: Context): Router {
       photos: await store.photos(kept.id),
       now: now(),
       dataVersion: dataVersion(),
+      once: onceKey(sent(request).once) ?? newId(),
+      shared: !isLoopback(config.host),
+      phone: phoneAddress({
+        listensOn: config.host,
+        protocol: request.protocol,
+        host: request.get('Host'),
+        lan: lan(),
+        path: `/jobs/${kept.id}`,
+      }),
       forms,
       faults: refused?.faults,
       changed: refused?.changed,
@@ -125,7 +144,10 @@ export function jobsPageRoutes(context: Context): Router {
   }
 
   const change = (request: Request, version: number | null, next: (job: Job, version: number) => Job) =>
-    store.change<Job>('job', id(request), version, (kept) => jobDraft(next(kept.body, kept.version + 1)))
+    store.change<Job>('job', id(request), version, (kept) => {
+      const job = next(kept.body, kept.version + 1)
+      return job === kept.body ? null : jobDraft(job)
+    })
 
   router.get('/jobs', async (request, response) => {
     const { search, state, page: number, deleted } = request.query
@@ -159,7 +181,7 @@ export function jobsPageRoutes(context: Context): Router {
   router.post('/jobs/:id', async (request, response) => {
     const body = sent(request)
     const read = new FormReader(body, Object.keys(detailLabels), labelled(detailLabels))
-    const version = versionOf(body.version)
+    const seen = typeof body.seen === 'string' ? body.seen : ''
     const drawnA = read.number('drawn', { label: 'Current drawn', unit: 'A', min: 0, max: 1000 })
     if (read.text('name') === null) read.fault('name', 'Enter the name of the job.')
     const works = read.choice('works', ['yes', 'partly', 'no'], 'Did it do its work')
@@ -170,7 +192,13 @@ export function jobsPageRoutes(context: Context): Router {
         drawnA,
         works,
       })
-      await change(request, version, (job) => patchJob(job, { name, observations }))
+      await store.change<Job>('job', id(request), null, (kept) => {
+        const job = patchJob(kept.body, { name, observations })
+        // sent again, or nothing new: as good as done
+        if (detailsMark(job) === detailsMark(kept.body)) return null
+        if (detailsMark(kept.body) !== seen) throw new Stale(kept)
+        return jobDraft(job)
+      })
     }
     try {
       await changing(request, response, {
@@ -214,8 +242,9 @@ export function jobsPageRoutes(context: Context): Router {
       ...(step?.unit ? { unit: step.unit } : {}),
       required: true,
     })
+    const entry = newEntry(request, 'reading', read)
     const given = { key: key ?? what ?? '', value: value ?? 0, unit: unit ?? '' }
-    const work = () => change(request, null, (current) => addReading(current, given, { id: newId(), at: now() }))
+    const work = () => change(request, null, (current) => addReading(current, given, { id: entry, at: now() }))
     await changing(request, response, {
       form: 'reading',
       read,
@@ -243,7 +272,9 @@ export function jobsPageRoutes(context: Context): Router {
         state: state ?? 'wanted',
         note: read.text('partnote'),
       })
-      await change(request, null, (job, version) => addPart(job, given, { id: newId(), at: now(), version }))
+      await change(request, null, (job, version) =>
+        addPart(job, given, { id: newEntry(request, 'part', read), at: now(), version }),
+      )
     }
     await changing(request, response, {
       form: 'part',
@@ -281,6 +312,11 @@ export function jobsPageRoutes(context: Context): Router {
     } catch (error) {
       if (!(error instanceof Stale)) throw error
       const part = error.current as unknown as Job['parts'][number]
+      // sent again after an answer that was lost: as good as done
+      if (part.state === state && (part.note ?? '') === (read.text('note') ?? '')) {
+        response.redirect(303, `/jobs/${id(request)}#parts`)
+        return
+      }
       const changed = [
         { label: `State of ${part.name}`, kept: part.state, typed: state ?? '' },
         { label: `Note on ${part.name}`, kept: part.note ?? '', typed: read.text('note') ?? '' },
@@ -294,7 +330,7 @@ export function jobsPageRoutes(context: Context): Router {
     if (read.text('text') === null) read.fault('text', 'Enter what was done.')
     const work = async (): Promise<void> => {
       const { text } = parse(logSchema, { text: read.text('text') })
-      await change(request, null, (job) => addLog(job, text, { id: newId(), at: now() }))
+      await change(request, null, (job) => addLog(job, text, { id: newEntry(request, 'log', read), at: now() }))
     }
     await changing(request, response, { form: 'log', read, boxes: ['text'], work, section: 'log' })
   })
@@ -311,7 +347,9 @@ export function jobsPageRoutes(context: Context): Router {
       const caption = read.text('caption') ?? ''
       const work = async (): Promise<void> => {
         await store.get('job', id(request))
-        await keepPhoto(context, id(request), caption.slice(0, 200), request.file?.buffer ?? Buffer.alloc(0))
+        const bytes = request.file?.buffer ?? Buffer.alloc(0)
+        const entry = newEntry(request, 'photo', read, bytes)
+        await keepTogether(entry, () => keepPhoto(context, id(request), caption.slice(0, 200), bytes, entry))
       }
       changing(request, response, { form: 'photo', read, boxes: ['photo', 'caption'], work, section: 'photos' }).catch(
         next,

@@ -1,12 +1,14 @@
 import { type RequestHandler, Router } from 'express'
 import { type PhotoSize, photoPath } from '../../store/photoFiles.js'
-import type { Kind } from '../../store/store.js'
+import type { Kind, Photo } from '../../store/store.js'
 import type { Context } from '../context.js'
 import { NotFound, Unprocessable } from '../errors.js'
 import { keepPhoto, mostPhotos, photoForm } from '../keepPhoto.js'
+import { entryId, onceHeader } from '../once.js'
 import { parse } from '../parse.js'
 import { photoJson } from '../records/jobRecord.js'
 import { captionSchema } from '../schemas/photos.js'
+import { sharing } from '../sharing.js'
 
 const owners: { kind: Kind; path: string }[] = [
   { kind: 'job', path: '/api/jobs' },
@@ -18,6 +20,7 @@ const owners: { kind: Kind; path: string }[] = [
 export function photoRoutes(context: Context): Router {
   const { store, config } = context
   const router = Router()
+  const keepTogether = sharing<Photo>()
 
   const picture =
     (size: PhotoSize): RequestHandler =>
@@ -57,7 +60,10 @@ export function photoRoutes(context: Context): Router {
       const caption = parse(captionSchema, (request.body as { caption?: unknown } | undefined)?.caption)
       if (!request.file)
         throw new Unprocessable([{ path: 'photo', message: 'Choose a photo: JPEG, PNG or WebP, up to 8 MB.' }])
-      response.status(201).json(photoJson(await keepPhoto(context, owner, caption, request.file.buffer)))
+      const { buffer } = request.file
+      const entry = entryId(onceHeader(request), request.path, caption, buffer)
+      const photo = await keepTogether(entry, () => keepPhoto(context, owner, caption, buffer, entry))
+      response.status(201).json(photoJson(photo))
     })
   }
   router.delete('/api/photos/:photoId', async (request, response) => {

@@ -1,4 +1,5 @@
 import type { Finding, Outcome } from '../../chain/finding.js'
+import { detailsMark } from '../../jobs/detailsMark.js'
 import type { Job, Part, Reading, ReadingLimits } from '../../jobs/job.js'
 import { partStates } from '../../jobs/job.js'
 import { latestReadings, standing } from '../../jobs/standing.js'
@@ -8,6 +9,7 @@ import { checkAddress } from '../forms/checkAddress.js'
 import type { FormFault, FormState } from '../forms/formState.js'
 import { mostPhotos } from '../keepPhoto.js'
 import { head, type PageHead } from '../page.js'
+import { type Qr, qr } from '../qr.js'
 import { day, lasting, type Moment, moment } from './dates.js'
 import { type PhotoView, photoViews } from './photoViews.js'
 import { partWords, standingWords } from './standingWords.js'
@@ -52,8 +54,13 @@ export type JobFormName = keyof JobForms
 export interface JobPage {
   page: PageHead
   id: string
-  version: number
+  /** goes with each form that adds something, so that one sent twice is kept once */
+  once: string
+  /** what the name and the observations were when the page was made */
+  seen: string
   name: string
+  /** where the server can be reached over a network: how a phone opens this job */
+  phone: { address: string | null; code: Qr | null } | null
   standing: {
     outcome: Outcome | null
     title: string
@@ -150,6 +157,11 @@ export interface JobShown {
   photos: Photo[]
   now: number
   dataVersion: string
+  once: string
+  /** whether the server can be reached over a network */
+  shared: boolean
+  /** the address of the job for a phone on that network; null where none is known */
+  phone: string | null
   /** forms with what was typed, where one was refused */
   forms?: Partial<JobForms>
   faults?: FormFault[]
@@ -168,7 +180,7 @@ function addressOf(job: Job): string {
 }
 
 /** Everything the page of one job shows. */
-export function jobView({ kept, photos, now, dataVersion, ...typed }: JobShown): JobPage {
+export function jobView({ kept, photos, now, dataVersion, once, shared, phone, ...typed }: JobShown): JobPage {
   const job = kept.body
   const { state, waits } = standing(job)
   const last = new Map(latestReadings(job.readings).map((reading) => [reading.key, reading]))
@@ -178,7 +190,9 @@ export function jobView({ kept, photos, now, dataVersion, ...typed }: JobShown):
   return {
     page: head(job.name, 'jobs', typed.faults ?? []),
     id: kept.id,
-    version: kept.version,
+    once,
+    seen: detailsMark(job),
+    phone: shared ? { address: phone, code: phone === null ? null : qr(phone) } : null,
     name: job.name,
     standing: {
       ...standingWords[state],
