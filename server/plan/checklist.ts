@@ -4,6 +4,7 @@ import { mainsText } from '../chain/words.js'
 import { millimetres, quantity, volts } from '../physics/quantity.js'
 import type { Caution, FirstPowerPlan, FirstPowerStage, Step } from './firstPowerPlan.js'
 import { oldBatteries, storedCharge } from './stages/cautions.js'
+import { qualified, step } from './stages/step.js'
 
 export interface ChecklistLine extends Step {
   /** something is written down here, a reading or words */
@@ -34,23 +35,8 @@ export interface ChecklistFacts {
   device: PreparedDevice
 }
 
-const qualified = 'a licensed electrician or other qualified person' as const
-
-const line = (key: string, text: string, rest: Partial<ChecklistLine> = {}): ChecklistLine => {
-  const step: Step & { writes?: boolean } = {
-    key,
-    text,
-    expect: null,
-    unit: null,
-    low: null,
-    high: null,
-    stopIf: null,
-    who: 'you',
-    caution: null,
-    ...rest,
-  }
-  return asLine(step)
-}
+const line = (key: string, text: string, rest: Partial<Step> & { writes?: true } = {}): ChecklistLine =>
+  asLine({ ...rest, ...step(key, text, rest) })
 
 /** A step as a line; the limits also under the names the JSON promises for volts. */
 function asLine(step: Step & { writes?: boolean }): ChecklistLine {
