@@ -279,10 +279,14 @@ class Lexer {
       } else if (asDigit[one] !== undefined) {
         digits += asDigit[one]
         lookAlike = true
-      } else if (isWorn(one) && (end > start ? isFigure(this.#char(end - 1)) || isWorn(this.#char(end - 1)) : true)) {
-        if (!isFigure(next) && !isWorn(next) && !this.#unit(end + 1)) break
+      } else if (isWorn(one) && (end === start || this.#isInsideFigures(end - 1))) {
+        if (!isFigure(next) && !isWorn(next) && !this.#unit(end + 1) && !this.#goesOnBehind(end)) break
         worn = true
-      } else if ((one === '.' || one === ',') && isFigure(next) && (isFigure(this.#char(end - 1)) || end === start)) {
+      } else if (
+        (one === '.' || one === ',') &&
+        (isFigure(next) || (isWorn(next) && (this.#unit(end + 2) !== null || this.#goesOnBehind(end + 1)))) &&
+        (isFigure(this.#char(end - 1)) || isWorn(this.#char(end - 1)) || end === start)
+      ) {
         digits += one
         marks += 1
       } else if (/^\p{N}$/u.test(one)) {
@@ -295,8 +299,8 @@ class Lexer {
       end += 1
       if (end - start > longestNumber) return null
     }
-    if (real === 0) return null
-    if (/^0\d/.test(digits)) return null
+    if (real === 0) return worn && !lookAlike && this.#unit(end) !== null ? { end, digits: null, lookAlike } : null
+    if (!worn && /^0\d/.test(digits)) return null
     if (marks > 1) worn = true
     return { end, digits: worn ? null : digits, lookAlike }
   }
@@ -412,6 +416,17 @@ class Lexer {
     })
     if (!unit && /[xX]/.test(next)) this.#push({ type: 'sign', start: end, end: end + 1, sign: '\u00D7' })
     return true
+  }
+
+  #isInsideFigures(index: number): boolean {
+    const one = this.#char(index)
+    return isFigure(one) || isWorn(one) || one === '.' || one === ','
+  }
+
+  /** "5?/60Hz", "?.7A": a worn figure that a decimal mark or another number of the list follows. */
+  #goesOnBehind(index: number): boolean {
+    const next = this.#char(index + 1)
+    return next !== '' && '.,/-~'.includes(next) && isFigure(this.#char(index + 2))
   }
 
   /** "L,2A": behind a single letter and a decimal mark stands the fraction of a figure that was not recognised. */
