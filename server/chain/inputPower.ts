@@ -1,5 +1,6 @@
 import { apparentFromActiveVA, apparentPowerVA, inputFromOutputW } from '../physics/apparentPower.js'
 import { amperes, decimal, voltAmperes, volts, watts } from '../physics/quantity.js'
+import { atMost } from '../physics/tolerance.js'
 import type { Source } from '../reference/source.js'
 import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../reference/thresholds.js'
 import type { PreparedSupply, Rail } from './situation.js'
@@ -17,9 +18,28 @@ export interface InputPower {
 /**
  * What a supply takes from the mains at most, from the best fact there is: VA printed; amperes times the lowest voltage of the plate,
  * where they are drawn; watts over a power factor; output watts over an efficiency and a power factor.
- * Null where the plate says none of them.
+ * An input below what an only output gives cannot be right, and the output is taken. Null where the plate says none of them.
  */
-export function inputPower({ input, technology, rails }: PreparedSupply): InputPower | null {
+export function inputPower(supply: PreparedSupply): InputPower | null {
+  const stated = statedInput(supply)
+  if (stated && supply.rails.length > 1) return stated
+  const outputW = outputPowerW(supply.rails)
+  if (outputW === null || (stated && atMost(outputW, stated.powerVA))) return stated
+  const taken = fromOutputs(supply, outputW)
+  return stated
+    ? {
+        ...taken,
+        basis: `${taken.basis}, as ${stated.basis} is less than the output gives`,
+        working: [
+          ...stated.working,
+          `less than the output’s ${watts(outputW)}: one of the two was misread`,
+          ...taken.working,
+        ],
+      }
+    : taken
+}
+
+function statedInput({ input, technology }: PreparedSupply): InputPower | null {
   const { powerVA, currentA, powerW, windows } = input
   if (powerVA !== null && powerVA > 0)
     return {
@@ -38,21 +58,26 @@ export function inputPower({ input, technology, rails }: PreparedSupply): InputP
       sources: [ratingPlate],
     }
   }
-  const factor = technology === 'transformer' ? transformerPowerFactor : switchModePowerFactor
-  const factorText = `power factor ${decimal(factor.value)}${technology === null ? ', taken low as it is not known whether it is a switch-mode supply' : ''}`
-  if (powerW !== null && powerW > 0) {
-    const apparent = apparentFromActiveVA(powerW, factor.value)
-    return {
-      powerVA: apparent,
-      basis: `the watts on the plate and a ${factorText}`,
-      working: [`${watts(powerW)} / ${decimal(factor.value)} = ${voltAmperes(apparent, 4, 'up')} (${factorText})`],
-      sources: [ratingPlate, factor.source],
-    }
+  if (powerW === null || !(powerW > 0)) return null
+  const { factor, factorText } = powerFactorOf(technology)
+  const apparent = apparentFromActiveVA(powerW, factor.value)
+  return {
+    powerVA: apparent,
+    basis: `the watts on the plate and a ${factorText}`,
+    working: [`${watts(powerW)} / ${decimal(factor.value)} = ${voltAmperes(apparent, 4, 'up')} (${factorText})`],
+    sources: [ratingPlate, factor.source],
   }
-  const outputW = outputPowerW(rails)
-  if (outputW === null) return null
-  const takenW = inputFromOutputW(outputW, supplyEfficiency.value)
-  const apparent = apparentFromActiveVA(takenW, factor.value)
+}
+
+function powerFactorOf(technology: PreparedSupply['technology']) {
+  const factor = technology === 'transformer' ? transformerPowerFactor : switchModePowerFactor
+  const open = technology === null ? ', taken low as it is not known whether it is a switch-mode supply' : ''
+  return { factor, factorText: `power factor ${decimal(factor.value)}${open}` }
+}
+
+function fromOutputs({ technology }: PreparedSupply, outputW: number): InputPower {
+  const { factor, factorText } = powerFactorOf(technology)
+  const apparent = apparentFromActiveVA(inputFromOutputW(outputW, supplyEfficiency.value), factor.value)
   return {
     powerVA: apparent,
     basis: `its outputs, an efficiency of ${decimal(supplyEfficiency.value)} and a ${factorText}`,

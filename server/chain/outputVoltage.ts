@@ -2,6 +2,7 @@ import { transformerSizeVA, windingVoltageV } from '../physics/adaptorTransforme
 import { rectifiedCrest, windingVoltage } from '../physics/offLoad.js'
 import { decimal, percent, voltAmperes, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
+import { largestRise } from '../reference/dummyLoad.js'
 import { diodeDrop } from '../reference/rectifiers.js'
 import { commonPractice, published, type Source } from '../reference/source.js'
 import { outputToleranceRegulated, outputToleranceWidest } from '../reference/thresholds.js'
@@ -9,6 +10,7 @@ import { regulationFor } from '../reference/transformerRegulation.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, judging, type Text, together } from './judgement.js'
 import { distanceV, ends, ratedA } from './matchRails.js'
+import { isWide } from './plateWindow.js'
 import { railText } from './railText.js'
 import type { DeviceRail, PairSituation, PairTopic, PreparedDevice, Rail, RailPair } from './situation.js'
 import { listText, measuredThere, ratingPlate } from './words.js'
@@ -32,7 +34,7 @@ export const outputVoltage: PairTopic = {
     const { supply, device, pairs } = situation
     if (pairs.length === 0 || supply.rails.length === 0)
       return [judged.unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
-    return pairs.flatMap((pair) => judgePair(situation, pair))
+    return [...pairs.flatMap((pair) => judgePair(situation, pair)), ...strayReading(situation)]
   },
 }
 
@@ -42,14 +44,13 @@ function judgePair(situation: PairSituation, pair: RailPair): Judgement[] {
   const tolerance = toleranceOf(device, situation.device)
   const measured = measuredOf(situation, rail)
   const unregulated = isUnregulated(situation, rail)
-  if (!unregulated && measured.length === 0)
-    return [compare({ pair, rail, tolerance, value: rail, what: 'plate', regulationOpen: regulationOpen(situation) })]
-  const found: Judgement[] = []
-  if (!unregulated)
-    found.push(...measured.map((one) => compare({ pair, rail, tolerance, ...one, regulationOpen: false })))
-  else found.push(compare({ pair, rail, tolerance, value: rail, what: 'plate', regulationOpen: false }))
-  if (unregulated) found.push(judgeUnregulated(situation, rail, device))
-  return together(found)
+  const plate = compare({ pair, rail, tolerance, value: rail, what: 'plate' })
+  if (unregulated)
+    return together([plate, ...implausible(situation, rail, measured), judgeUnregulated(situation, rail, device)])
+  const compared = measured.length === 0 ? [plate] : measured.map((one) => compare({ pair, rail, tolerance, ...one }))
+  return together(
+    regulationOpen(situation, rail) ? [...compared, judged.unknown(() => regulationNotKnown(rail, device))] : compared,
+  )
 }
 
 // ---- tolerance -------------------------------------------------------------------------------------------------
@@ -85,11 +86,26 @@ interface Compared {
   /** the voltage that is compared, as a rail */
   value: Rail
   what: 'plate' | 'off load' | 'loaded'
-  /** nothing says whether the supply is regulated */
-  regulationOpen: boolean
 }
 
-const regulationOpen = ({ supply }: PairSituation): boolean => supply.regulated === null && supply.technology === null
+/**
+ * Nothing tells whether the supply is regulated, and it would matter: neither words nor kind, no wide input range, which no
+ * plain transformer takes, and no reading off load.
+ */
+function regulationOpen({ supply, device }: PairSituation, rail: Rail): boolean {
+  if (supply.regulated !== null || supply.technology !== null || device.regulatedNeeded === false) return false
+  if (rail.kind === 'ac' || (supply.input.windows.length === 1 && supply.input.windows.every(isWide))) return false
+  return supply.measured.offLoadV == null || supply.rails.length !== 1
+}
+
+const regulationNotKnown = (rail: Rail, device: DeviceRail): Text => ({
+  title: `Whether the supply’s ${railText(rail)} is regulated is not known; the machine wants ${railText(device)}`,
+  why: 'An unregulated supply stands far above its plate with little load, and a machine without a regulator of its own gets all of it.',
+  working: ['neither a transformer type, a switch-mode type, “regulated” nor “unregulated” is stated'],
+  action:
+    'Measure it with nothing connected before the machine is, and enter the reading: well above the plate means an unregulated supply. A heavy unit for one mains voltage is a transformer; a light one is switch-mode.',
+  sources: [plateAtFullLoad],
+})
 
 function compare(compared: Compared): Judgement {
   const { pair, tolerance, value } = compared
@@ -124,7 +140,7 @@ function nearestEnd(device: DeviceRail, value: Rail): number {
 }
 
 function comparedWords(
-  { pair, rail, tolerance, value, what, regulationOpen }: Compared,
+  { pair, rail, tolerance, value, what }: Compared,
   wanted: number,
   share: number,
   outcome: Outcome,
@@ -149,12 +165,8 @@ function comparedWords(
     return {
       title: `The machine wants ${railText(device)}; ${given} ${share === 0 ? 'agrees' : `is within ${percent(tolerance.share)}`}`,
       why: 'The voltage agrees.',
-      working: regulationOpen
-        ? [...working, 'taken as regulated: neither a transformer type nor “unregulated” is stated']
-        : working,
-      action: regulationOpen
-        ? 'Measure it with nothing connected before the machine is: well above the plate means an unregulated supply.'
-        : null,
+      working,
+      action: null,
       sources,
     }
   if (outcome === 'caution')
@@ -214,6 +226,40 @@ function measuredOf({ supply }: PairSituation, rail: Rail): { value: Rail; what:
   ]
 }
 
+/**
+ * A reading of a supply with several outputs that is near none of them: which one was measured is not known, and whichever
+ * it was, its plate is wrong or it is faulty.
+ */
+function strayReading({ supply }: PairSituation): Judgement[] {
+  if (supply.rails.length < 2) return []
+  const { offLoadV, loadedV } = supply.measured
+  const steady = supply.regulated === true || (supply.regulated === null && supply.technology === 'switch-mode')
+  const rise = steady ? outputToleranceWidest.value : largestRise.rise
+  const stray = [offLoadV, loadedV].filter(
+    (readV): readV is number =>
+      readV != null &&
+      !supply.rails.some((rail) => {
+        const [low, high] = ends(rail)
+          .map(Math.abs)
+          .toSorted((a, b) => a - b) as [number, number]
+        return (
+          atMost(low * (1 - outputToleranceWidest.value), Math.abs(readV)) && atMost(Math.abs(readV), high * (1 + rise))
+        )
+      }),
+  )
+  if (stray.length === 0) return []
+  return [
+    judged.unknown(() => ({
+      title: `${listText(stray.map((readV) => volts(readV)))} was measured, which is none of the supply’s outputs: ${listText(supply.rails.map(railText))}`,
+      why: 'An output that does not give what its plate says is faulty, or the plate is another unit’s.',
+      working: [],
+      action:
+        'Measure each output with nothing connected, write down which pin it was, and enter what each gives as the outputs.',
+      sources: [measuredThere, ratingPlate],
+    })),
+  ]
+}
+
 // ---- unregulated -----------------------------------------------------------------------------------------------
 
 /**
@@ -239,6 +285,53 @@ function judgeUnregulated(situation: PairSituation, rail: Rail, device: DeviceRa
     : judged.unknown(() => sizeMissing(rail))
 }
 
+/**
+ * Readings no sound unregulated supply of this plate gives: below the plate less the widest tolerance, or above what it
+ * may reach off load, on mains that stands high.
+ */
+function implausible(
+  situation: PairSituation,
+  rail: Rail,
+  measured: readonly { value: Rail; what: 'off load' | 'loaded' }[],
+): Judgement[] {
+  const plateV = Math.abs(rail.voltageV)
+  const mostV =
+    (ratingEstimate(situation, rail)?.highV ?? plateV * (1 + largestRise.rise)) * (1 + outputToleranceWidest.value)
+  const leastV = plateV * (1 - outputToleranceWidest.value)
+  return measured.flatMap(({ value, what }) => {
+    const readV = Math.abs(value.voltageV)
+    const high = !atMost(readV, mostV)
+    if (!high && atMost(leastV, readV)) return what === 'loaded' ? lightlyLoaded(rail, plateV, readV) : []
+    return [
+      judged.stop(() => ({
+        title: high
+          ? `${volts(readV)} measured ${what} is more than an unregulated ${railText(rail)} gives: ${volts(mostV, 3)} at most`
+          : `${volts(readV)} measured ${what} is less than an unregulated ${railText(rail)} gives: ${volts(leastV, 3)} at least`,
+        why: 'The plate is another unit’s, a switch stands wrong, or the supply is faulty.',
+        working: [`plausible: ${volts(leastV, 3)} to ${volts(mostV, 3)}`],
+        action:
+          'Do not connect the machine. Measure again with nothing connected, at the right mains; look for a voltage switch on the supply; find out what it really gives.',
+        sources: [measuredThere, plateAtFullLoad, outputToleranceWidest.source, largestRise.source],
+      })),
+    ]
+  })
+}
+
+/** Under full load an unregulated output comes down to its plate; a reading well above means it was hardly loaded. */
+function lightlyLoaded(rail: Rail, plateV: number, readV: number): Judgement[] {
+  if (atMost(readV, plateV * (1 + outputToleranceWidest.value))) return []
+  return [
+    judged.caution(() => ({
+      title: `${volts(readV)} measured loaded is well above the ${railText(rail)} of the plate`,
+      why: 'The load was small, or the supply gives more than its plate says; the machine gets what was measured.',
+      working: [`${volts(readV)} / ${volts(plateV)} = ${decimal(readV / plateV, 3)}`],
+      action:
+        'Measure it again with a load that draws what the machine draws, and compare that with what the machine bears.',
+      sources: [measuredThere, plateAtFullLoad, outputToleranceWidest.source],
+    })),
+  ]
+}
+
 interface Estimate {
   lowV: number
   highV: number
@@ -247,7 +340,8 @@ interface Estimate {
 }
 
 /** What an unregulated output reads with nothing connected: measured, else estimated from its size. */
-function offLoadEstimate({ supply, mainsRatio }: PairSituation, rail: Rail): Estimate | null {
+function offLoadEstimate(situation: PairSituation, rail: Rail): Estimate | null {
+  const { supply } = situation
   const { offLoadV } = supply.measured
   if (offLoadV != null && supply.rails.length === 1)
     return {
@@ -256,6 +350,11 @@ function offLoadEstimate({ supply, mainsRatio }: PairSituation, rail: Rail): Est
       working: [`measured off load: ${volts(Math.abs(offLoadV))}`],
       sources: [measuredThere],
     }
+  return ratingEstimate(situation, rail)
+}
+
+/** The same from its size alone. */
+function ratingEstimate({ mainsRatio }: PairSituation, rail: Rail): Estimate | null {
   const currentA = ratedA(rail)
   const ratedV = Math.abs(rail.voltageV)
   if (currentA === null || !(currentA > 0) || !(ratedV > 0)) return null

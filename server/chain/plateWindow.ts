@@ -12,6 +12,9 @@ export interface WindowsInUse {
 /** A window is one wide range, rather than a selector's position, from this ratio of its ends. */
 const wideRatio = 1.5
 
+/** Whether a window is one wide range, which no single winding of a transformer takes. */
+export const isWide = ({ min, max }: VoltageWindow): boolean => max >= wideRatio * min
+
 /**
  * Which of a plate's windows the supply works in now. Several windows are the positions of a selector.
  * A selector set within a wide range decides by its own voltage.
@@ -27,5 +30,5 @@ export function windowsInUse({ windows, selectorV }: PreparedInput): WindowsInUs
     )
     .toSorted((one, other) => one.max / one.min - other.max / other.min)[0]
   if (!holding) return { windows: [...windows, set], decidedBy: 'contradiction' }
-  return { windows: [holding.max >= wideRatio * holding.min ? set : holding], decidedBy: 'position' }
+  return { windows: [isWide(holding) ? set : holding], decidedBy: 'position' }
 }

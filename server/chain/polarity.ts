@@ -2,7 +2,7 @@ import { commonPractice, fromMemory } from '../reference/source.js'
 import { dcInvolved } from './dcInvolved.js'
 import { judging, type Text } from './judgement.js'
 import type { Polarity } from './request.js'
-import type { PairTopic } from './situation.js'
+import type { PairSituation, PairTopic } from './situation.js'
 import { measuredThere, ratingPlate } from './words.js'
 
 const judged = judging('polarity')
@@ -28,6 +28,7 @@ export const polarity: PairTopic = {
     const wanted = device.jack.polarity
     if (measured && printed && measured !== printed) return [judged.stop(() => disagreement(measured, printed))]
     if (!given || !wanted) return [judged.unknown(() => missing(given, wanted))]
+    if (!measured && given === 'centre-positive' && readsNegative(situation)) return [judged.unknown(minusSign)]
     const from = measured ? 'measured' : 'as printed'
     const sources = [measured ? measuredThere : ratingPlate, symbols]
     if (given === wanted)
@@ -54,10 +55,31 @@ export const polarity: PairTopic = {
   },
 }
 
+/** A minus sign on the meter, of an only output that is not itself negative, while nobody says which lead was where. */
+const readsNegative = ({ supply }: PairSituation): boolean => {
+  const [rail, second] = supply.rails
+  const { offLoadV, loadedV } = supply.measured
+  return (
+    rail !== undefined &&
+    !second &&
+    rail.kind !== 'ac' &&
+    rail.voltageV > 0 &&
+    ((offLoadV ?? 0) < 0 || (loadedV ?? 0) < 0)
+  )
+}
+
 const words = (value: Polarity): string => (value === 'centre-positive' ? 'centre positive' : 'centre negative')
 
 const howToMeasure =
   'Measure it with nothing connected: black lead on the sleeve, red lead on the centre, dc range. A plain reading means centre positive, a minus sign means centre negative.'
+
+const minusSign = (): Text => ({
+  title: 'Centre positive is printed, but a voltage with a minus sign was measured',
+  why: 'Either the meter leads were swapped, or the plug is reversed: then the machine’s chips and capacitors fail within seconds.',
+  working: [],
+  action: `${howToMeasure} Enter what that gives as the measured polarity.`,
+  sources: [measuredThere, ratingPlate, symbols],
+})
 
 const disagreement = (measured: Polarity, printed: Polarity): Text => ({
   title: `The plug measures ${words(measured)}, but ${words(printed)} is printed`,

@@ -1,6 +1,7 @@
 import type { LabelRail, LabelReading } from '../plate/labelReading.js'
 import { dcPlugByName, dcPlugsBySize } from '../reference/dcPlugs.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
+import { plateSays } from './plateSays.js'
 import type { DcPlug, Output, Supply } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
 
@@ -18,6 +19,8 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
   // a mains voltage entered by hand corrects a plate that was read as one for a car
   const entered = input?.voltages ?? []
   const technology = supply.technology
+  const windows = (entered.length > 0 ? entered : (printed?.voltages ?? [])).map(upright)
+  const says = plateSays(supply.label, windows)
   return {
     reading,
     input: {
@@ -25,7 +28,7 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
         entered.some(({ max }) => max > extraLowVoltageMostV.value) && printed?.kind === 'dc'
           ? null
           : (printed?.kind ?? null),
-      windows: (entered.length > 0 ? entered : (printed?.voltages ?? [])).map(upright),
+      windows,
       frequenciesHz: input?.frequenciesHz?.length ? input.frequenciesHz : (printed?.frequenciesHz ?? []),
       currentA: input?.currentA ?? printed?.currentA ?? null,
       powerVA: input?.powerVA ?? printed?.powerVA ?? null,
@@ -33,8 +36,8 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
       selectorV: input?.selectorV ?? null,
       threePhase: saysThreePhase(supply.label),
     },
-    technology: technology == null || technology === 'unknown' ? null : technology,
-    regulated: supply.regulated ?? null,
+    technology: technology == null || technology === 'unknown' ? says.technology : technology,
+    regulated: supply.regulated ?? says.regulated,
     protectionClass: supply.protectionClass ?? reading?.protectionClass ?? null,
     inlet: supply.inlet?.trim() || null,
     rails: supply.outputs?.length ? supply.outputs.map(asRail) : (reading?.outputs ?? []).map(fromLabel),

@@ -33,7 +33,7 @@ export const socket: MainsTopic = {
     if (site.sockets.length === 0) return [judged.unknown(() => socketNotKnown(plug.name))]
     const found = judgePlug(situation, plug.name)
     // the plug goes into the converter, whose outlets are not described
-    return [situation.converter && found.outcome !== 'clear' ? judged.caution(() => intoConverter(plug.name)) : found]
+    return [situation.converter ? judged.caution(() => intoConverter(plug.name, found.outcome === 'clear')) : found]
   },
 }
 
@@ -117,9 +117,9 @@ function cordSet(situation: MainsSituation): string {
   return ` ${parts.join(', ')}`
 }
 
-const intoConverter = (plug: string): Text => ({
-  title: `The ${plug} plug goes into the converter’s outlet, not into the wall`,
-  why: 'Converters have outlets for several plugs; many pass no earth on. In the wall socket, through an adapter, the supply meets the full mains.',
+const intoConverter = (plug: string, fitsWall: boolean): Text => ({
+  title: `The ${plug} plug goes into the converter’s outlet, not into the wall${fitsWall ? ', which it fits too' : ''}`,
+  why: 'Converters have outlets for several plugs; many pass no earth on. In the wall socket the supply meets the full mains.',
   working: [],
   action: `Look whether the converter’s outlet is made for a ${plug} plug, and tie a label to the plug: “only through the converter”.`,
   sources: [adapters],

@@ -71,3 +71,115 @@ describe('the weakest part of a cord set decides', () => {
     ).toEqual(['unknown'])
   })
 })
+
+describe('what a plate says in words counts', () => {
+  const silent = { regulated: null, technology: null }
+  const plate = (words: string) => `${words} INPUT 230V 50Hz OUTPUT 12V DC 2A`
+  it.each([
+    'UNREGULATED',
+    'UNSTABILISIERT',
+    'NON REGULATED',
+    'PLUG-IN TRANSFORMER',
+    'CLASS 2 TRANSFORMER',
+    'STECKERTRANSFORMATOR',
+    'TRANSFORMATEUR',
+    'BATTERY CHARGER',
+    'CONSTANT CURRENT LED DRIVER',
+  ])('“%s” is no supply for a machine that needs a regulated one', (words) => {
+    const request = changed({ supply: { ...silent, label: plate(words) } })
+    expect(outcomesOn('output-voltage', request)).toEqual(['stop'])
+  })
+  it.each(['REGULATED', 'SWITCHING POWER SUPPLY', 'SCHALTNETZTEIL', 'STABILISIERT', 'REGULATED TRANSFORMER SUPPLY'])(
+    '“%s” is taken at its word',
+    (words) => {
+      expect(outcomesOn('output-voltage', changed({ supply: { ...silent, label: plate(words) } }))).toEqual(['clear'])
+    },
+  )
+  it.each(['ELECTRONIC TRANSFORMER', 'REGULATED UNREGULATED', 'REG. NO. 12345'])('“%s” settles nothing', (words) => {
+    expect(outcomesOn('output-voltage', changed({ supply: { ...silent, label: plate(words) } }))).toEqual(['unknown'])
+  })
+  it('does not take a unit of a wide range for a plain transformer', () => {
+    const label = 'CLASS 2 TRANSFORMER INPUT 100-240V 50/60Hz OUTPUT 12V DC 2A'
+    expect(outcomesOn('output-voltage', changed({ supply: { ...silent, input: null, label } }))).toEqual(['clear'])
+  })
+})
+
+describe('whether a supply is regulated', () => {
+  const silent = { regulated: null, technology: null }
+  it.each([true, null])('is to be found out where nothing tells it and the machine may need it (%s)', (needed) => {
+    const request = changed({ supply: silent, device: { regulatedNeeded: needed } })
+    expect(onlyFinding('output-voltage', request)).toMatchObject({
+      outcome: 'unknown',
+      action: expect.stringMatching(/Measure it with nothing connected/),
+    })
+  })
+  it('is told by a reading off load, by a wide input range, or does not matter', () => {
+    const of = (changes: Changes) => outcomesOn('output-voltage', changed(changes))
+    expect(of({ supply: { ...silent, measured: { offLoadV: 12.1 } } })).toEqual(['clear'])
+    expect(of({ supply: { ...silent, input: { voltages: [{ min: 100, max: 240 }] } } })).toEqual(['clear'])
+    expect(of({ supply: silent, device: { regulatedNeeded: false } })).toEqual(['clear'])
+  })
+  it('never gets better by leaving out that it is a transformer', () => {
+    for (const needed of [true, null])
+      expect(assess(changed({ supply: silent, device: { regulatedNeeded: needed } })).verdict).toBe('find-out-first')
+  })
+})
+
+describe('a reading that contradicts the plate', () => {
+  const unregulated = { regulated: false, technology: 'transformer' as const }
+  const of = (measured: NonNullable<CheckRequest['supply']['measured']>, supply: Changes['supply'] = unregulated) =>
+    outcomesOn('output-voltage', changed({ supply: { ...supply, measured }, device: { regulatedNeeded: false } }))
+  it.each([
+    // 12 V 2 A: 16 V to 17.3 V off load are typical
+    { measured: { offLoadV: 30 }, is: 'stop' },
+    { measured: { offLoadV: 0.5 }, is: 'stop' },
+    { measured: { loadedV: 5 }, is: 'stop' },
+    { measured: { loadedV: 18 }, is: 'caution' },
+    { measured: { offLoadV: 17 }, is: 'clear' },
+    { measured: { loadedV: 12 }, is: 'clear' },
+  ])('of an unregulated 12 V supply: $measured is $is', ({ measured, is }) => {
+    expect(of(measured)).toEqual([is])
+  })
+  it('is not passed over because the supply has several outputs', () => {
+    const outputs = [
+      { kind: 'dc' as const, voltageV: 12, currentA: 2 },
+      { kind: 'dc' as const, voltageV: 5, currentA: 2 },
+    ]
+    expect(of({ offLoadV: 30 }, { outputs })).toContain('unknown')
+    expect(of({ offLoadV: 5.1 }, { outputs })).toEqual(['clear'])
+  })
+  it('with a minus sign leaves a printed polarity to be measured again', () => {
+    expect(outcomesOn('polarity', changed({ supply: { measured: { offLoadV: -12 } } }))).toEqual(['unknown'])
+    expect(
+      outcomesOn('polarity', changed({ supply: { measured: { offLoadV: -12, polarity: 'centre-positive' } } })),
+    ).toEqual(['clear'])
+  })
+})
+
+describe('an input below what the only output gives', () => {
+  const misread = { voltages: [{ min: 120, max: 120 }], frequenciesHz: [60], currentA: 0.04 }
+  it('makes no converter large enough: 4.8 VA in, 24 W out', () => {
+    const request = changed({
+      supply: { input: misread },
+      converter: { kind: 'autotransformer', outputV: 120, ratedVA: 10 },
+    })
+    expect(outcomesOn('converter', request)).toEqual(['stop'])
+  })
+  it('makes no cord strong enough: 2.3 VA in, 24 W out', () => {
+    const request = changed({ supply: { input: { currentA: 0.01 } }, cord: { ratedA: 0.1 } })
+    expect(outcomesOn('cord', request)).toEqual(['stop'])
+  })
+})
+
+describe('a plug behind a converter', () => {
+  it('that fits the wall as well is a caution, as the supply does not bear the wall', () => {
+    const request = changed({
+      supply: { input: { voltages: [{ min: 120, max: 120 }], frequenciesHz: [60] } },
+      converter: { kind: 'isolating', outputV: 120, ratedVA: 200 },
+    })
+    expect(onlyFinding('socket', request)).toMatchObject({
+      outcome: 'caution',
+      title: expect.stringMatching(/not into the wall, which it fits too/),
+    })
+  })
+})

@@ -1,0 +1,37 @@
+import { isWide } from './plateWindow.js'
+import type { VoltageWindow } from './request.js'
+
+/** What a supply's plate says in words about what is inside it; null where it says nothing, or two things. */
+export interface PlateSays {
+  technology: 'switch-mode' | 'transformer' | null
+  regulated: boolean | null
+}
+
+const unregulatedWords =
+  /\bunreg(?:ulated)?\b|unstabili[sz]|\bungeregelt|(?:non|not|nicht|no|ikke|inte|niet)[- ]?(?:r[ée]gul|stabili[sz]|geregel|gestab)|ongeregeld|onstabil|nestabili|非安定/iu
+/** What gives a current rather than a voltage: nothing holds the voltage while the machine draws little. */
+const currentSourceWords =
+  /\bbatter(?:y|ies)\s+charger|\bfor\s+charging\b|batterie-?lade|ladeger[äa]t\s+f[üu]r|chargeur\s+(?:de\s+|pour\s+)?(?:batterie|accu)|cargador\s+de\s+bater|\bconstant[- ]current|konstantstrom|\bLED\s+driver/iu
+const regulatedWords =
+  /(?<![\p{L}-])(?:regulated|stabili[sz]ed|stabilisiert|geregelt|r[ée]gul[ée]e?|stabilis[ée]e?|regulad[ao]|stabilizzat[ao]|gestabiliseerd|stabilizovan\p{L}*)(?!\p{L})|安定化/iu
+const switchModeWords =
+  /\bswitch(?:ed|ing)?[- ]?mode\b|\bswitching\b|\bSMPS\b|schaltnetzteil|[àa] d[ée]coupage|conmutad|chavead|スイッチング|开关电源|импульсн/iu
+const transformerWords =
+  /transformer\b|\btrafo\b|transformator|transformateur|transformador|trasformatore|変圧器|トランス/iu
+const electronicTransformer = /electronic\s+transformer|elektronischer\s+trafo/iu
+
+/**
+ * Words on a supply's plate that tell how it works. Only these words count; figures are the plate reader's.
+ * A unit that takes a wide range without a selector is no plain transformer, whatever it is called.
+ */
+export function plateSays(label: string | null | undefined, windows: readonly VoltageWindow[]): PlateSays {
+  const text = label?.slice(0, 10_000) ?? ''
+  const unregulated = unregulatedWords.test(text) || currentSourceWords.test(text)
+  const regulated = regulatedWords.test(text.replace(new RegExp(unregulatedWords, 'giu'), ' '))
+  const switchMode = switchModeWords.test(text)
+  const transformer = transformerWords.test(text) && !electronicTransformer.test(text) && !windows.some(isWide)
+  return {
+    technology: switchMode === transformer ? null : switchMode ? 'switch-mode' : 'transformer',
+    regulated: unregulated === regulated ? null : regulated,
+  }
+}
