@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url'
 import express, { type Express, type RequestHandler } from 'express'
+import { glossary } from './glossary.js'
 
 const root = (folder: string): string => fileURLToPath(new URL(`../../${folder}`, import.meta.url))
 
@@ -7,6 +8,7 @@ export function setUpViews(app: Express): void {
   app.set('views', root('views'))
   app.set('view engine', 'pug')
   app.set('view cache', true)
+  app.locals.glossary = glossary
 }
 
 export const staticFiles = (): RequestHandler => express.static(root('static'), { index: false })
