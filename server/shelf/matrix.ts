@@ -20,36 +20,51 @@ export function cellOf(code: number): Cell {
   return { outcome, topic }
 }
 
-/** Machines of which the same is known, as far as a supply is judged for them, are judged once. */
+/** Machines that are alike but for the current they draw. */
+interface Alike {
+  /** one of them, with its current not known */
+  drawingUnknown: PreparedDevice
+  members: { device: PreparedDevice; column: number }[]
+}
+
+/** Machines in groups of the same kind, voltage, tolerance and jack; those with several rails stand alone. */
 export interface Machines {
-  distinct: PreparedDevice[]
-  /** for each machine the place of its like in `distinct` */
-  place: number[]
+  count: number
+  groups: Alike[]
 }
 
 export function machinesOf(devices: readonly PreparedDevice[]): Machines {
-  const places = new Map<string, number>()
-  const distinct: PreparedDevice[] = []
-  const place = devices.map((device) => {
-    const { rails, takesMains, regulatedNeeded, jack } = device
-    const facts = JSON.stringify({ rails, takesMains, regulatedNeeded, jack })
-    const known = places.get(facts)
-    if (known !== undefined) return known
-    places.set(facts, distinct.length)
-    return distinct.push(device) - 1
+  const groups = new Map<string, Alike>()
+  devices.forEach((device, column) => {
+    const { takesMains, regulatedNeeded, jack } = device
+    const drawingUnknown = { ...device, rails: device.rails.map((rail) => ({ ...rail, currentA: null, powerW: null })) }
+    const facts = JSON.stringify({ rails: drawingUnknown.rails, takesMains, regulatedNeeded, jack })
+    const key = device.rails.length === 1 ? facts : `${column} ${facts}`
+    const group = groups.get(key)
+    if (group) group.members.push({ device, column })
+    else groups.set(key, { drawingUnknown, members: [{ device, column }] })
   })
-  return { distinct, place }
+  return { count: devices.length, groups: [...groups.values()] }
 }
 
 /**
  * The cells of one supply's row: for each machine the worst of what stands between the wall and the supply and of what
  * stands between the two.
+ *
+ * A stop needs no second one: where the supply must not meet the wall no machine is looked at, and where machines of one
+ * group must not meet it whatever they draw, their currents are not looked at. Knowing a current takes no stop away.
  */
-export function matrixRow(site: PreparedSite, supply: PreparedSupply, { distinct, place }: Machines): Uint8Array {
+export function matrixRow(site: PreparedSite, supply: PreparedSupply, { count, groups }: Machines): Uint8Array {
   const { judged, mainsRatio } = supplySide(site, supply)
   const [side] = judged.toSorted((one, other) => byWorst(one.outcome, other.outcome))
-  const codes = distinct.map((device) => code(worstOfPair(supply, device, mainsRatio), side))
-  return Uint8Array.from(place, (index) => codes[index] ?? 0)
+  const row = new Uint8Array(count)
+  if (side?.outcome === 'stop') return row.fill(cellCode(side.outcome, side.topic))
+  for (const { drawingUnknown, members } of groups) {
+    const whatever = members.length > 1 ? worstOfPair(supply, drawingUnknown, mainsRatio) : undefined
+    for (const { device, column } of members)
+      row[column] = code(whatever?.outcome === 'stop' ? whatever : worstOfPair(supply, device, mainsRatio), side)
+  }
+  return row
 }
 
 function code(pair: Judgement | undefined, side: Judgement | undefined): number {
