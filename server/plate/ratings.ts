@@ -43,7 +43,9 @@ class RatingReader {
   #either = false
   readonly #outputs: RailGroup[] = []
   readonly #takes: RailGroup[] = []
-  readonly #used: Ratings['used'] = []
+  #used: Ratings['used'] = []
+  /** an input voltage has a digit that cannot be read */
+  #inputWorn = false
   /** the low voltages that stand under a word for output */
   #named: ReadonlySet<string> | undefined
   /** power and frequency to be placed when everything else is known */
@@ -64,6 +66,7 @@ class RatingReader {
     })
     for (const late of this.#late) this.#placeLate(late)
     this.#settleKind()
+    if (this.#inputWorn) this.#forgetWindows()
     const rails = (list: RailGroup[]): LabelRail[] => list.flatMap((entry) => entry.rails)
     return {
       input: this.#inputSaid ? this.#input : null,
@@ -71,6 +74,12 @@ class RatingReader {
       takes: rails(this.#takes),
       used: this.#used,
     }
+  }
+
+  /** One input voltage is worn away: the others are not all there is, and a selector would look like a single voltage. */
+  #forgetWindows(): void {
+    this.#input.voltages = []
+    this.#used = this.#used.filter(({ as }) => as !== 'input voltage')
   }
 
   #use(statement: QuantityStatement, as: string): void {
@@ -85,13 +94,15 @@ class RatingReader {
     const mains = top >= plateLimits.leastMainsV.value
     const low = top <= plateLimits.mostLowV.value
     if (quantity.worn) {
+      if (group.side !== 'output' && ((group.side === 'input' && this.of === 'supply') || this.#seemsMains(group)))
+        this.#inputWorn = true
       // the figures beside a worn voltage still belong to its side
       if (group.side === 'input') return this.of === 'supply' || this.#seemsMains(group) ? 'input' : null
       return group.side === 'output' ? this.#addRails(group, []) : null
     }
     switch (group.side) {
       case 'input': {
-        const hasMains = this.#input.voltages.some(({ max }) => max >= plateLimits.leastMainsV.value)
+        const hasMains = this.#inputWorn || this.#input.voltages.some(({ max }) => max >= plateLimits.leastMainsV.value)
         if (low && hasMains) {
           // a low voltage after the mains voltage is an output whose word was not printed or not recognised
           const output = group.kind === 'dc' || group.lineAfterWord
