@@ -254,6 +254,14 @@ describe('a change to a job', () => {
     expect((await call().patch(at).send({ state: 'lost' })).status).toBe(422)
   })
 
+  it('can take a part away that is not needed after all, and the job waits no more', async () => {
+    const { id } = await made()
+    const part = (await call().post(`/api/jobs/${id}/parts`).send({ name: 'Belt', state: 'wanted' })).body
+    expect((await call().delete(`/api/jobs/${id}/parts/${part.id}`)).status).toBe(204)
+    expect(await job(id)).toMatchObject({ parts: [], standing: { canGoOn: true } })
+    expect((await call().delete(`/api/jobs/${id}/parts/${part.id}`)).status).toBe(404)
+  })
+
   it('by several at once loses nothing', async () => {
     const { id } = await made()
     await Promise.all(

@@ -7,6 +7,7 @@ import {
   changePart,
   judgeAgain,
   patchJob,
+  removePart,
   withReadingsJudged,
 } from '../../jobs/jobChange.js'
 import { type JobSummary, jobDraft } from '../../jobs/jobDraft.js'
@@ -114,6 +115,11 @@ export function jobsApiRoutes({ store, now }: Context): Router {
     )
     const part = kept.body.parts.find((other) => other.id === partId)
     response.json(part && partJson(part))
+  })
+  router.delete(`${one}/parts/:partId`, async (request, response) => {
+    const { id, partId } = request.params
+    await change(id, null, (job) => removePart(job, partId))
+    response.status(204).end()
   })
   router.post(`${one}/log`, async (request, response) => {
     const { text } = parse(logSchema, request.body)

@@ -2,7 +2,16 @@ import { type Request, type Response, Router } from 'express'
 import { isLoopback } from '../../config.js'
 import { detailsMark } from '../../jobs/detailsMark.js'
 import { type Job, type Observations, partStates } from '../../jobs/job.js'
-import { addLog, addPart, addReading, changePart, judgeAgain, patchJob, Unfit } from '../../jobs/jobChange.js'
+import {
+  addLog,
+  addPart,
+  addReading,
+  changePart,
+  judgeAgain,
+  patchJob,
+  removePart,
+  Unfit,
+} from '../../jobs/jobChange.js'
 import { jobDraft } from '../../jobs/jobDraft.js'
 import { newJob } from '../../jobs/newJob.js'
 import { direction, findingChanges } from '../../jobs/rejudge.js'
@@ -323,6 +332,11 @@ export function jobsPageRoutes(context: Context): Router {
       ]
       await page(request, response, { changed, status: 409 })
     }
+  })
+
+  router.post('/jobs/:id/parts/:partId/delete', async (request, response) => {
+    await change(request, null, (job) => removePart(job, String(request.params.partId)))
+    response.redirect(303, `/jobs/${id(request)}#parts`)
   })
 
   router.post('/jobs/:id/log', async (request, response) => {

@@ -29,8 +29,6 @@ export const planSchema = z.looseObject({
     .nullish(),
 })
 
-export type PlanSent = z.output<typeof planSchema>
-
 export const observationsSchema = z.strictObject({
   lamps: words(2000).nullish(),
   display: words(2000).nullish(),
