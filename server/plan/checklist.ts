@@ -4,6 +4,7 @@ import { mainsText } from '../chain/words.js'
 import { millimetres, quantity, volts } from '../physics/quantity.js'
 import type { Caution, FirstPowerPlan, FirstPowerStage, Step } from './firstPowerPlan.js'
 import { oldBatteries, storedCharge } from './stages/cautions.js'
+import { outletOf } from './stages/outlet.js'
 import { qualified, step } from './stages/step.js'
 
 export interface ChecklistLine extends Step {
@@ -255,6 +256,16 @@ const lampText = ({ ratedW, ratedV, count, arrangement }: FirstPowerPlan['lamps'
 const fuseAgain = (key: string, { supply }: ChecklistFacts): ChecklistLine[] =>
   supply.fuse.fitted || supply.fuse.prescribed ? [line(key, 'Fuse-link: still the one read above, and whole.')] : []
 
+const converterAgain = (key: string, { plan }: ChecklistFacts): ChecklistLine[] =>
+  plan.through === 'converter'
+    ? [
+        line(key, 'Converter: still in between, set to the same output.', {
+          expect: 'everything hangs on its outlet, nothing on the wall socket',
+          stopIf: 'the plug would go into the wall',
+        }),
+      ]
+    : []
+
 /** The killer items that may have changed since they were read: lamp, fuse-link, polarity. */
 function killersAgain({ name }: FirstPowerStage, facts: ChecklistFacts): ChecklistLine[] {
   const lamp = facts.plan.lamps.at(-1)
@@ -272,6 +283,7 @@ function killersAgain({ name }: FirstPowerStage, facts: ChecklistFacts): Checkli
             },
           ),
         ]),
+    ...(name === 'supply-alone' ? [] : converterAgain(`${name}.converter`, facts)),
     ...(name === 'together'
       ? [...fuseAgain('together.fuse-again', facts), ...polarityLine('together.polarity-again', facts)]
       : []),
@@ -307,7 +319,11 @@ function planStages(facts: ChecklistFacts): ChecklistStage[] {
       const second: ChecklistStage = {
         title: `${stage.title}, without the lamp`,
         pause: pauseFull,
-        lines: [...fuseAgain(`${stage.name}.fuse-full`, facts), ...direct],
+        lines: [
+          ...fuseAgain(`${stage.name}.fuse-full`, facts),
+          ...converterAgain(`${stage.name}.converter-full`, facts),
+          ...direct,
+        ],
       }
       return [first, second]
     })
@@ -325,9 +341,12 @@ function fullMains(facts: ChecklistFacts): ChecklistStage[] {
       title: 'Full mains, without the lamp',
       pause: pauseFull,
       lines: [
-        line('full.unplug', 'Unplug. Take the lamp out of the circuit; the supply now goes into the socket itself.', {
-          caution: noLimit,
-        }),
+        line(
+          'full.unplug',
+          `Unplug. Take the lamp out of the circuit; the supply now goes into ${outletOf(facts.plan.through)}.`,
+          { caution: noLimit },
+        ),
+        ...converterAgain('full.converter', facts),
         ...polarityLine('full.polarity', facts),
         ...fuseAgain('full.fuse', facts),
         line('full.on', 'Plug in, stand at the switch, and watch for one minute.', {

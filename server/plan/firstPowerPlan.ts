@@ -56,6 +56,8 @@ export interface FirstPowerStage {
 /** The bring-up in four stages for one supply and one machine, worked out from one check. */
 export interface FirstPowerPlan {
   mains: { voltageV: number; frequencyHz: number } | null
+  /** what the supply is plugged into: through a converter, the wall is not what it may meet */
+  through: 'mains' | 'converter' | null
   lamps: { ratedV: number; ratedW: number; count: number; arrangement: 'series' | 'parallel' }[]
   /** facts that were missing and what each keeps from being worked out */
   missing: string[]

@@ -34,6 +34,7 @@ export function planOf(facts: PlanFacts): FirstPowerPlan {
   const { reach, firstLamp, loadLamp } = facts
   return {
     mains: reach && { voltageV: reach.voltageV, frequencyHz: reach.frequencyHz },
+    through: reach?.through ?? null,
     lamps: [firstLamp, loadLamp === firstLamp ? null : loadLamp].filter((lamp) => lamp !== null),
     missing: [...new Set(facts.missing)],
     stages,

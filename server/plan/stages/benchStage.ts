@@ -27,6 +27,12 @@ export function benchStage(facts: PlanFacts): FirstPowerStage {
   }
 }
 
+/** Why a machine gets no power from anything: its input reads as a short, or far too low; null where it does not. */
+export function readsShort(facts: PlanFacts): string | null {
+  const answer = benchPlan(facts)
+  return answer?.reading && answer.stages.length === 0 ? answer.reading.says : null
+}
+
 /** The machine's rails on a bench supply; null where there is none that it could feed. */
 function benchPlan(facts: PlanFacts): BenchSupplyAnswer | null {
   const { device, supply, options } = facts
@@ -57,8 +63,7 @@ function whyNot({ device, missing }: PlanFacts, answer: BenchSupplyAnswer | null
     missing.push('Whether the machine takes a.c. or d.c.')
     return 'Whether the machine takes a.c. or d.c. is not known: look for ⎓ or ~ beside its power socket.'
   }
-  if (answer?.reading && answer.stages.length === 0) return answer.reading.says
-  return null
+  return answer?.reading && answer.stages.length === 0 ? answer.reading.says : null
 }
 
 function figures(answer: BenchSupplyAnswer): Figure[] {

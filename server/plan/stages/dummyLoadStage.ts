@@ -6,6 +6,7 @@ import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { type BehindLamp, behindLamp } from './behindLamp.js'
 import { hotLoad, noIsolation, storedCharge, withoutLamp } from './cautions.js'
 import type { PlanFacts } from './facts.js'
+import { outletOf } from './outlet.js'
 import type { RailPlan } from './rails.js'
 import { figure, step } from './step.js'
 import { lampText, mainsBlockedToo } from './supplyAlone.js'
@@ -144,7 +145,7 @@ function pointSteps(
         })
       : step(
           `dummy-load.on-${name}`,
-          'Take the lamp out of the circuit, plug the supply into the socket itself, switch on, hands off.',
+          `Take the lamp out of the circuit, plug the supply into ${outletOf(facts.reach?.through ?? null)}, switch on, hands off.`,
           {
             expect: 'the output comes up; behind the lamp it could not',
             stopIf: 'hum, smell, smoke, or a protective device opens: unplug',

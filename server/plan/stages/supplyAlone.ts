@@ -48,12 +48,16 @@ function mainsBlocked(facts: PlanFacts): string | null {
   if (windows.length === 0)
     return 'The input voltage of the supply is not known: read its plate before it meets any mains. A lamp does not make a wrong voltage right.'
   if (!facts.reach) return 'The mains at the place is not known as one voltage and one frequency: have it measured.'
+  if (facts.options.lampsOnHand?.length && facts.choice && !facts.firstLamp)
+    return `None of the lamps entered serves on ${volts(facts.reach.voltageV)}: one for a lower voltage burns out or bursts when the supply is a short. Get a lamp rated for this mains, or two equal ones in series that make it up.`
   return null
 }
 
 /** Lamp in words: "a lamp of 60 W 230 V". */
 export const lampText = (lamp: LampUse | null): string =>
-  lamp ? describeLamps(setupOf(lamp, 0, 0)) : 'the lamp (its rating is not entered)'
+  lamp
+    ? describeLamps(setupOf(lamp, 0, 0))
+    : 'a lamp rated for at least the full mains voltage (which, is not worked out)'
 
 /** Stage 1: the supply alone behind the series lamp. */
 export function supplyAlone(facts: PlanFacts, rails: readonly RailPlan[]): FirstPowerStage {
@@ -190,6 +194,18 @@ function steps(
       stopIf: 'it is another voltage than the mains',
       caution: noConverter,
     }),
+    ...(facts.reach?.through === 'converter'
+      ? [
+          step('supply-alone.converter', 'Have the converter’s output measured, and feed the lamp circuit from it.', {
+            expect: `near ${volts(facts.reach.voltageV)}; the supply meets the wall socket at no time`,
+            unit: 'V',
+            low: facts.reach.minV,
+            high: facts.reach.maxV,
+            stopIf: 'it reads outside, or the lamp circuit hangs on the wall socket',
+            who: qualified,
+          }),
+        ]
+      : []),
     step(
       'supply-alone.lamp-circuit',
       `Have the lamp circuit ready: ${lampText(lamp)} and a switch in the line conductor.`,

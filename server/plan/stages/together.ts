@@ -5,6 +5,7 @@ import { flashOver, settleTimes } from '../../reference/firstPower.js'
 import { supplyEfficiency } from '../../reference/thresholds.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { type BehindLamp, behindLamp, seenAs } from './behindLamp.js'
+import { readsShort } from './benchStage.js'
 import { noIsolation, oldBatteries, reversed, storedCharge } from './cautions.js'
 import { type PlanFacts, standing } from './facts.js'
 import { toleranceOf } from './rails.js'
@@ -33,7 +34,7 @@ function whyNot(facts: PlanFacts): string | null {
   const found = [...standing(facts, mustFit, true), ...standing(facts, mustNotStop, false)]
   if (found.length > 0) return `Supply and machine are not joined as things stand. ${because(found)}`
   if (facts.device.rails.length === 0) return 'What the machine wants is not known: nothing is joined before that.'
-  return null
+  return readsShort(facts)
 }
 
 /** Stage 4: supply and machine together behind the lamp. */

@@ -248,6 +248,7 @@ const step = z.object({
 
 export const firstPowerAnswer = z.object({
   mains: z.object({ voltageV: number, frequencyHz: number }).nullable(),
+  through: z.enum(['mains', 'converter']).nullable(),
   lamps: z.array(
     z.object({ ratedV: number, ratedW: number, count: number, arrangement: z.enum(['series', 'parallel']) }),
   ),
