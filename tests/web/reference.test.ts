@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { parse } from 'csv-parse/sync'
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
@@ -112,5 +114,12 @@ describe('the pages of the reference', () => {
     const { text } = await get('/reference/conductor-colours')
     expect(text.indexOf('Colour proves nothing')).toBeGreaterThan(0)
     expect(text.indexOf('Colour proves nothing')).toBeLessThan(text.indexOf('<table'))
+  })
+})
+
+describe('docs/reference.md', () => {
+  it.each(tables)('lists $name', ({ name, title }) => {
+    const text = readFileSync(join(import.meta.dirname, '../../docs/reference.md'), 'utf8')
+    expect(text).toContain(`| ${title} | \`/reference/${name}\` |`)
   })
 })

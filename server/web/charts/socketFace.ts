@@ -2,8 +2,8 @@ import type { FacePart, SocketFace } from '../../reference/socketFaces.js'
 import { place, svgFrame } from './svgText.js'
 
 /** Drawing units for one millimetre, the same for every face, so that faces can be compared by eye. */
-const unitsPerMm = 3
-const halfMm = { width: 24, up: 36, down: 24 }
+const unitsPerMm = 4
+const halfMm = { width: 22, up: 36 }
 
 const x = (xMm: number): number => place((halfMm.width + xMm) * unitsPerMm)
 const y = (yMm: number): number => place((halfMm.up - yMm) * unitsPerMm)
@@ -19,9 +19,10 @@ function part({ shape, kind, earth, xMm, yMm, widthMm, heightMm, turnedDeg }: Fa
       ? `<circle class="${name}" cx="${atX}" cy="${atY}" r="${place(width / 2)}"/>`
       : `<rect class="${name}" x="${place(atX - width / 2)}" y="${place(atY - height / 2)}" width="${width}" height="${height}"${turned}/>`
   if (!earth) return outline
-  // letter E beside an earth, so that it is told apart without colour
-  const side = place(atX + Math.max(width, 8) / 2 + 5)
-  return `${outline}<text x="${side}" y="${place(atY + 5)}">E</text>`
+  // letter E at an earth, so that it is told apart without colour; below it where the other holes are near
+  const [labelX, labelY] =
+    Math.abs(yMm) > 8 ? [atX + Math.max(width, 8) / 2 + 11, atY + 5] : [atX, atY + height / 2 + 14]
+  return `${outline}<text x="${place(labelX)}" y="${place(labelY)}" text-anchor="middle">E</text>`
 }
 
 function surround(kind: SocketFace['surround']): string {
@@ -38,10 +39,10 @@ function surround(kind: SocketFace['surround']): string {
  */
 export function socketFaceDrawing(face: SocketFace): string | null {
   if (face.parts.length === 0) return null
-  const up = Math.max(...face.parts.map(({ yMm, heightMm }) => yMm + heightMm / 2), face.surround === 'round' ? 20 : 10)
+  const up = Math.max(...face.parts.map(({ yMm, heightMm }) => yMm + heightMm / 2), face.surround === 'round' ? 20 : 9)
   const down = Math.max(
     ...face.parts.map(({ yMm, heightMm }) => heightMm / 2 - yMm),
-    face.surround === 'round' ? 20 : 10,
+    face.surround === 'round' ? 20 : 9,
   )
   const [top, height] = [(halfMm.up - up - 2) * unitsPerMm, (up + down + 4) * unitsPerMm]
   return svgFrame(

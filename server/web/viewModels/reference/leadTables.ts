@@ -175,8 +175,8 @@ export const dcPlugsTable: Table = {
     { title: 'Own pin', unit: 'mm' },
     { title: 'Voltage class' },
     { title: 'Contact', unit: 'A' },
-    { title: 'Also called' },
     { title: 'Notes' },
+    { title: 'Also called' },
   ],
   rows: () =>
     dcPlugRows.map((plug) => {
@@ -193,8 +193,8 @@ export const dcPlugsTable: Table = {
             ? 'none'
             : `${volts(plug.voltageMinV)} to ${volts(plug.voltageMaxV)}`,
           plug.contactA,
-          plug.aliases.join(', '),
           plug.notes.join(' '),
+          plug.aliases.join(', '),
         ],
         sources: plug.sources,
         doubt: plug.doubt,

@@ -183,7 +183,7 @@ export const plugFitsTable: Table = {
   intro:
     'Going in is not enough: the earth column says whether the earth is made. “forced” means that it enters with force or a tool, and is refused. A rare socket does not decide for its letter.',
   columns: [
-    { title: 'Plugs' },
+    { title: 'Plugs in sockets' },
     { title: 'Sockets' },
     { title: 'Which of them' },
     { title: 'Fits' },
@@ -196,7 +196,7 @@ export const plugFitsTable: Table = {
     plugFits.map(({ plugs, letters, socket, countries, commonness, fits, earth, note, sources, doubt }) => ({
       id: slug(plugs[0] ?? '', 'in', letters.join(' '), socket, ...(countries ?? [])),
       cells: [
-        plugs.join(', '),
+        `${plugs.join(', ')} in ${letters.join(', ')}`,
         socketLinks(letters),
         socket,
         fits,

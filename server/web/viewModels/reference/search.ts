@@ -26,8 +26,8 @@ export const holds = (text: string, words: readonly string[]): boolean =>
   words.every((word) => folded(text).includes(word))
 
 /**
- * The rows that hold every word in their cells (with units), doubt or sources. First those that are named so, then those
- * that say so, then those whose sources do; within one kind in the order of the table.
+ * The rows that hold every word in their cells (with units) or doubt: first those that are named so, then those that say
+ * so, within one kind in the order of the table. Where no row says it, those whose sources do.
  */
 export function findRows(rows: readonly Row[], columns: readonly Column[], words: readonly string[]): Row[] {
   const ranked = rows.flatMap((row) => {
@@ -37,5 +37,6 @@ export function findRows(rows: readonly Row[], columns: readonly Column[], words
     const rank = folded(name) === words.join(' ') ? 0 : holds(name, words) ? 1 : holds(told, words) ? 2 : 3
     return { row, rank }
   })
-  return ranked.sort((one, other) => one.rank - other.rank).map(({ row }) => row)
+  const saying = ranked.filter(({ rank }) => rank < 3)
+  return (saying.length > 0 ? saying : ranked).sort((one, other) => one.rank - other.rank).map(({ row }) => row)
 }

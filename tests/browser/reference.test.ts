@@ -1,0 +1,91 @@
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { violations } from './axe.js'
+import { launch, type Running, run, withoutBrowser } from './browser.js'
+
+const pages = [
+  '/reference',
+  '/reference?q=earth',
+  '/reference?q=zzz',
+  '/reference/countries?q=an',
+  '/reference/sockets',
+  '/reference/dc-plugs',
+  '/reference/plug-fits?q=16',
+  '/reference/fuse-gates?q=sheet',
+  '/reference/findings',
+  '/reference/words',
+  '/reference/conductor-colours',
+]
+
+describe.skipIf(withoutBrowser)('the reference in a browser', { timeout: 90_000 }, () => {
+  let browser: Browser
+  let server: Running
+  beforeAll(async () => {
+    browser = await launch()
+    server = await run()
+  }, 60_000)
+  afterAll(async () => {
+    await browser?.close()
+    await server?.stop()
+  })
+
+  const visit = async (address: string, width: number, options: Parameters<Browser['newContext']>[0] = {}) => {
+    const context = await browser.newContext({ viewport: { width, height: 900 }, ...options })
+    const page = await context.newPage()
+    await page.goto(server.origin + address)
+    return { page, close: () => context.close() }
+  }
+
+  const sideways = (page: Page) =>
+    page.evaluate<boolean>('document.documentElement.scrollWidth > document.documentElement.clientWidth')
+
+  it.each(pages)('axe-core finds nothing wrong on %s, light and dark, wide and narrow', async (address) => {
+    for (const [width, colorScheme] of [
+      [1280, 'light'],
+      [360, 'dark'],
+    ] as const) {
+      const { page, close } = await visit(address, width, { colorScheme, bypassCSP: true })
+      expect(await violations(page), `${width} ${colorScheme}`).toEqual([])
+      await close()
+    }
+  })
+
+  it.each(pages)('%s is not scrolled sideways at 320 px', async (address) => {
+    const { page, close } = await visit(address, 320)
+    expect(await sideways(page)).toBe(false)
+    await close()
+  })
+
+  it('without scripts: search everything, go to the row, and see it marked', async () => {
+    const { page, close } = await visit('/reference', 1280, { javaScriptEnabled: false })
+    await page.fill('#q', 'germany')
+    await page.press('#q', 'Enter')
+    await page.click('a[href="/reference/countries#de"]')
+    expect(new URL(page.url()).hash).toBe('#de')
+    expect(await page.locator('tr:target th').textContent()).toBe('Germany')
+    expect(await page.evaluate(`getComputedStyle(document.querySelector('tr:target')).outlineStyle`)).toBe('solid')
+    await close()
+  })
+
+  it('without scripts: the meaning of a word opens and closes at its field by keyboard', async () => {
+    const { page, close } = await visit('/', 360, { javaScriptEnabled: false })
+    const meaning = page.locator('#term-inlet')
+    expect(await meaning.isVisible()).toBe(false)
+    await page.focus('button[popovertarget=term-inlet]')
+    await page.keyboard.press('Enter')
+    expect(await meaning.isVisible()).toBe(true)
+    const box = await meaning.boundingBox()
+    expect(box && box.x >= 0 && box.x + box.width <= 360).toBe(true)
+    await page.keyboard.press('Enter')
+    expect(await meaning.isVisible()).toBe(false)
+    await close()
+  })
+
+  it('on paper a wide table stays within the sheet and its sources follow it', async () => {
+    const { page, close } = await visit('/reference/plugs', 794)
+    await page.emulateMedia({ media: 'print' })
+    expect(await sideways(page)).toBe(false)
+    expect(await page.locator('ol.sources').isVisible()).toBe(true)
+    await close()
+  })
+})
