@@ -45,11 +45,11 @@ export interface Running {
 }
 
 /** The real application on a free port, with records of its own in a temporary folder. */
-export async function run(): Promise<Running> {
+export async function run(environment: Record<string, string> = {}): Promise<Running> {
   const dataDir = mkdtempSync(join(tmpdir(), 'lampline-browser-'))
   const store = openStore({ dataDir, databaseUrl: undefined, now: Date.now })
   await store.ready()
-  const config = readConfig({ DATA_DIR: dataDir, PORT: '0' })
+  const config = readConfig({ ...environment, DATA_DIR: dataDir, PORT: '0' })
   const app = createApp({ config, logger: pino({ level: 'silent' }), store, now: Date.now, lan: () => null })
   const server: Server = createServer({ maxHeaderSize: longestHeader }, app)
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))

@@ -1,0 +1,235 @@
+// Keeps what is typed into form[data-keep] on this device until the server has acknowledged it. An entry is stored
+// before it is sent and carries a once-key: a lost answer or a closed tab loses nothing, sending again doubles nothing.
+// Where nothing can be stored, the forms work as plain forms.
+{
+  const read = (key) => JSON.parse(localStorage.getItem(key))
+  const forget = (key) => localStorage.removeItem(key)
+  const write = (key, value) => {
+    try {
+      localStorage.setItem(key, JSON.stringify(value))
+      return true
+    } catch {
+      return false
+    }
+  }
+  const waiting = () =>
+    Object.keys(localStorage)
+      .filter((key) => key.startsWith('waits '))
+      .sort()
+  const actionOf = (form) => form.getAttribute('action')
+  const formOf = (action, page = document) =>
+    [...page.querySelectorAll('main form[data-keep]')].find((form) => actionOf(form) === action)
+  const draftOf = (action) => `typed ${action}`
+  const newKey = () =>
+    Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('')
+  const say = (text) => {
+    const live = document.querySelector('#live')
+    if (live.textContent !== text) live.textContent = text
+  }
+  const part = (tag, attributes, ...inside) => {
+    const made = Object.assign(document.createElement(tag), attributes)
+    made.append(...inside)
+    return made
+  }
+  const button = (text, onclick) => part('button', { className: 'second small', onclick }, text)
+
+  /** nothing was typed since the page was shown or a form was sent, so the page may be shown anew */
+  let idle = true
+  let sending = false
+  let why = []
+
+  const restore = () => {
+    for (const form of document.querySelectorAll('main form[data-keep]')) {
+      const fields = read(draftOf(actionOf(form))) ?? {}
+      for (const field of form.elements) {
+        if (!(field.name in fields)) continue
+        if (field.type === 'radio') field.checked = field.value === fields[field.name]
+        else field.value = fields[field.name]
+      }
+    }
+  }
+
+  /** From what waits back to what is typed; `answered` is the form as the server answered it, with its hidden fields. */
+  const takeBack = (key, answered) => {
+    const { action, fields } = read(key)
+    for (const { name, value } of answered?.querySelectorAll('[type=hidden]') ?? []) fields[name] = value
+    if (write(draftOf(action), fields)) forget(key)
+  }
+
+  /** the fields that differ from what the page held, in words */
+  const wordsOf = (form) =>
+    [...form.elements]
+      .filter((field) => field.name && field.type !== 'hidden')
+      .map((field) => {
+        if (field.type === 'radio') return field.checked && !field.defaultChecked ? field.labels[0].textContent : ''
+        if (field.options) return field.value && field.selectedOptions[0].text
+        return field.value === field.defaultValue ? '' : field.value
+      })
+      .filter(Boolean)
+      .join(' · ')
+
+  const lineOf = (key) => {
+    const { action, noun, text, refused } = read(key)
+    const form = formOf(action)
+    const back = () => {
+      if (read(draftOf(action))?.once) return say('Something else is typed in that form; send it or empty it first.')
+      takeBack(key)
+      delete form.dataset.sent
+      restore()
+      form.scrollIntoView()
+      draw()
+    }
+    const away = () => {
+      forget(key)
+      draw()
+    }
+    return part(
+      'li',
+      {},
+      part('p', {}, `${noun}: ${text}`),
+      refused ? part('p', {}, part('strong', {}, `Not taken: ${refused}`)) : '',
+      form ? button('Back into the form', back) : part('a', { href: /^\/[^/]+\/[^/#]+/.exec(action) }, 'Open its page'),
+      refused ? button('Throw away', away) : '',
+    )
+  }
+
+  /** shows what waits */
+  const draw = () => {
+    const keys = waiting()
+    const nouns = new Set(keys.map((key) => read(key).noun))
+    const noun = nouns.size > 1 ? 'entrie' : [...nouns][0]
+    const title =
+      keys.length === 1
+        ? `1 ${noun} waits on this device for the server`
+        : `${keys.length} ${noun}s wait on this device for the server`
+    const shown = part(
+      'div',
+      {},
+      part('h2', {}, title),
+      part('p', {}, ...why),
+      part('ul', {}, ...keys.map(lineOf)),
+      button('Send now', () => send(true)),
+    )
+    const box = document.querySelector('#waiting')
+    box.hidden = keys.length === 0
+    // what did not change stays, with the focus in it
+    if (box.innerHTML !== shown.innerHTML) box.replaceChildren(...shown.childNodes)
+    if (keys.length > 0) say(`${title}.`)
+  }
+
+  /** the page as the server answered it, in the place of this one */
+  const show = (page, hash) => {
+    document.querySelector('main').replaceWith(page.querySelector('main'))
+    document.title = page.title
+    restore()
+    const summary = document.querySelector('main [autofocus]')
+    const place = summary ?? document.querySelector(hash || 'main')
+    summary?.focus()
+    place.scrollIntoView()
+  }
+
+  /** sends one entry; false where the others need not be tried now */
+  const sendOne = async (key) => {
+    const { noun, action, fields } = read(key)
+    const { hash } = new URL(action, location)
+    let answer
+    let page
+    try {
+      answer = await fetch(action, {
+        method: 'POST',
+        body: new URLSearchParams(fields),
+        headers: { Accept: 'text/html' },
+        signal: AbortSignal.timeout(15_000),
+      })
+      page = new DOMParser().parseFromString(await answer.text(), 'text/html')
+    } catch {
+      why = [
+        'The server cannot be reached from here now. This is sent when it can be, and when the page is opened again.',
+      ]
+      return false
+    }
+    const answered = formOf(action, page)
+    // other answers than the page itself, as of a network that asks for a login, acknowledge nothing
+    if (answer.ok && answer.redirected && answered) {
+      forget(key)
+      if (!fields.once) forget(draftOf(action))
+      if (idle && formOf(action)) show(page, hash)
+      say(`Kept by the server: 1 ${noun}.`)
+      return true
+    }
+    if (answer.status >= 400 && answer.status < 500) {
+      const free = !fields.once || !read(draftOf(action))
+      const refused = page.querySelector('.error-summary li, .error-summary p, .lead')?.textContent ?? answer.status
+      if (idle && free && answered && formOf(action)) {
+        takeBack(key, answered)
+        show(page, hash)
+      } else write(key, { ...read(key), refused })
+      return true
+    }
+    const enter = part('a', { href: `/enter?to=${encodeURIComponent(location.pathname)}` }, 'Enter it')
+    why =
+      new URL(answer.url).pathname === '/enter'
+        ? ['The server asks for its passphrase. ', enter, '; this is sent then.']
+        : ['The server cannot keep this now. It is sent again every half minute, and when the page is opened again.']
+    return false
+  }
+
+  /** sends what waits, one after the other; what was refused only when asked to */
+  const send = async (all = false) => {
+    if (sending) return
+    sending = true
+    const tried = new Set()
+    const next = () => waiting().find((key) => !tried.has(key) && (all || !read(key).refused))
+    for (let key = next(); key; key = next()) {
+      tried.add(key)
+      if (!(await sendOne(key))) break
+    }
+    sending = false
+    draw()
+  }
+
+  const submitted = (event) => {
+    const form = event.target
+    if (!form.matches('main form[data-keep]')) return
+    if (form.querySelector('[type=file]')) {
+      if (navigator.onLine) return
+      event.preventDefault()
+      say('A photo cannot wait on this device. Leave this page open, and send it when there is a connection.')
+      return
+    }
+    const action = actionOf(form)
+    const fields = Object.fromEntries(new FormData(form))
+    // a second tap: the form was sent and nothing was typed since
+    if (!form.dataset.sent) {
+      const key = `waits ${Date.now()} ${newKey()}`
+      if (!write(key, { action, noun: form.dataset.keep, text: wordsOf(form), fields })) return
+      if (fields.once) {
+        forget(draftOf(action))
+        form.reset()
+        form.elements.once.value = newKey()
+      } else {
+        for (const other of waiting()) if (other !== key && read(other).action === action) forget(other)
+      }
+      form.dataset.sent = 'yes'
+      idle = true
+    }
+    event.preventDefault()
+    send()
+  }
+
+  if (write('keeps', true)) {
+    forget('keeps')
+    document.addEventListener('input', ({ target: { form } }) => {
+      if (!form?.matches('main form[data-keep]')) return
+      idle = false
+      delete form.dataset.sent
+      if (!form.querySelector('[type=file]')) write(draftOf(actionOf(form)), Object.fromEntries(new FormData(form)))
+    })
+    document.addEventListener('submit', submitted)
+    addEventListener('online', () => send())
+    addEventListener('storage', draw)
+    addEventListener('pageshow', () => send())
+    setInterval(() => document.hidden || send(), 30_000)
+    restore()
+  }
+}
