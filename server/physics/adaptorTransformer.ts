@@ -1,3 +1,5 @@
+import { mustBePositive } from './range.js'
+
 /**
  * Rated voltage of the winding inside a dc supply with a bridge and a reservoir capacitor.
  *
@@ -9,7 +11,7 @@
  * @source Petra Toroid, "Methods of determining secondary current", bridge rectifier
  */
 export function windingVoltageV(dcV: number): number {
-  if (!(dcV > 0)) throw new RangeError(`dcV must be more than 0 V, got ${dcV}`)
+  mustBePositive({ dcV })
   return 0.8 * (dcV + 2)
 }
 
@@ -25,7 +27,6 @@ export function windingVoltageV(dcV: number): number {
  * @source Petra Toroid, "Methods of determining secondary current", bridge rectifier
  */
 export function transformerSizeVA(dcV: number, dcA: number): number {
-  if (!(dcV > 0)) throw new RangeError(`dcV must be more than 0 V, got ${dcV}`)
-  if (!(dcA > 0)) throw new RangeError(`dcA must be more than 0 A, got ${dcA}`)
+  mustBePositive({ dcV, dcA })
   return 1.4 * (dcV * dcA + 2 * dcA)
 }

@@ -1,3 +1,5 @@
+import { mustBePositive, mustBeShare } from './range.js'
+
 /**
  * Apparent power from current and voltage.
  *
@@ -10,8 +12,7 @@
  * @source definition, IEC 60050-131-11-41 (from memory)
  */
 export function apparentPowerVA(voltageV: number, currentA: number): number {
-  if (!(voltageV > 0)) throw new RangeError(`voltageV must be more than 0 V, got ${voltageV}`)
-  if (!(currentA > 0)) throw new RangeError(`currentA must be more than 0 A, got ${currentA}`)
+  mustBePositive({ voltageV, currentA })
   return voltageV * currentA
 }
 
@@ -27,9 +28,8 @@ export function apparentPowerVA(voltageV: number, currentA: number): number {
  * @source definition of the power factor, IEC 60050-131-11-46 (from memory)
  */
 export function apparentFromActiveVA(powerW: number, powerFactor: number): number {
-  if (!(powerW > 0)) throw new RangeError(`powerW must be more than 0 W, got ${powerW}`)
-  if (!(powerFactor > 0 && powerFactor <= 1))
-    throw new RangeError(`powerFactor must be more than 0 and at most 1, got ${powerFactor}`)
+  mustBePositive({ powerW })
+  mustBeShare({ powerFactor })
   return powerW / powerFactor
 }
 
@@ -45,8 +45,7 @@ export function apparentFromActiveVA(powerW: number, powerFactor: number): numbe
  * @source definition of efficiency
  */
 export function inputFromOutputW(outputW: number, efficiency: number): number {
-  if (!(outputW > 0)) throw new RangeError(`outputW must be more than 0 W, got ${outputW}`)
-  if (!(efficiency > 0 && efficiency <= 1))
-    throw new RangeError(`efficiency must be more than 0 and at most 1, got ${efficiency}`)
+  mustBePositive({ outputW })
+  mustBeShare({ efficiency })
   return outputW / efficiency
 }

@@ -1,3 +1,5 @@
+import { mustBePositive, mustNotBeZero } from './range.js'
+
 export interface BenchRail {
   /** signed [V] */
   voltageV: number
@@ -37,9 +39,8 @@ export interface BenchStage {
  */
 export function benchStages(rail: BenchRail, constantPower: boolean, rules: BenchRules): BenchStage[] {
   const size = Math.abs(rail.voltageV)
-  if (!(size > 0) || !Number.isFinite(size)) throw new RangeError(`voltageV must not be 0, got ${rail.voltageV}`)
-  if (rail.currentA !== null && !(rail.currentA > 0))
-    throw new RangeError(`currentA must be more than 0 A, got ${rail.currentA}`)
+  mustNotBeZero({ voltageV: rail.voltageV })
+  if (rail.currentA !== null) mustBePositive({ currentA: rail.currentA })
   return (constantPower ? rules.constantPowerSteps : rules.steps).map(
     ({ voltageShare, currentShare, holdS }, index) => ({
       voltageV: size * voltageShare,
@@ -62,7 +63,7 @@ export function benchStages(rail: BenchRail, constantPower: boolean, rules: Benc
  * @source common practice: 10 to 15 % above nominal
  */
 export function overVoltage(voltageV: number, factor: number): number {
-  if (!(Math.abs(voltageV) > 0)) throw new RangeError(`voltageV must not be 0, got ${voltageV}`)
+  mustNotBeZero({ voltageV })
   if (!(factor > 1)) throw new RangeError(`factor must be more than 1, got ${factor}`)
   return Math.abs(voltageV) * factor
 }
@@ -79,8 +80,8 @@ export function overVoltage(voltageV: number, factor: number): number {
  * @source Ohm's law
  */
 export function minimumResistance(voltageV: number, currentA: number): number {
-  if (!(Math.abs(voltageV) > 0)) throw new RangeError(`voltageV must not be 0, got ${voltageV}`)
-  if (!(currentA > 0)) throw new RangeError(`currentA must be more than 0 A, got ${currentA}`)
+  mustNotBeZero({ voltageV })
+  mustBePositive({ currentA })
   return Math.abs(voltageV) / currentA
 }
 

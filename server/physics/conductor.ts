@@ -1,3 +1,5 @@
+import { mustBePositive, mustNotBeNegative } from './range.js'
+
 /**
  * Diameter of a solid round wire by its American gauge number.
  *
@@ -40,11 +42,8 @@ export function awgAreaMm2(awg: number): number {
  * @source Ohm's law for a uniform conductor
  */
 export function loopResistanceOhm(lengthM: number, areaMm2: number, resistivityOhmMm2PerM: number): number {
-  if (!(lengthM >= 0 && lengthM < Number.POSITIVE_INFINITY))
-    throw new RangeError(`lengthM must be 0 m or more and finite, got ${lengthM}`)
-  if (!(areaMm2 > 0)) throw new RangeError(`areaMm2 must be more than 0 mm², got ${areaMm2}`)
-  if (!(resistivityOhmMm2PerM > 0))
-    throw new RangeError(`resistivityOhmMm2PerM must be more than 0, got ${resistivityOhmMm2PerM}`)
+  mustNotBeNegative({ lengthM })
+  mustBePositive({ areaMm2, resistivityOhmMm2PerM })
   return (resistivityOhmMm2PerM * 2 * lengthM) / areaMm2
 }
 
@@ -60,7 +59,6 @@ export function loopResistanceOhm(lengthM: number, areaMm2: number, resistivityO
  * @source Ohm's law
  */
 export function dropV(currentA: number, resistanceOhm: number): number {
-  if (!(currentA >= 0)) throw new RangeError(`currentA must be 0 A or more, got ${currentA}`)
-  if (!(resistanceOhm >= 0)) throw new RangeError(`resistanceOhm must be 0 Ω or more, got ${resistanceOhm}`)
+  mustNotBeNegative({ currentA, resistanceOhm })
   return currentA * resistanceOhm
 }

@@ -1,8 +1,4 @@
-function positive(values: Record<string, number>): void {
-  for (const [name, value] of Object.entries(values))
-    if (!(value > 0) || !Number.isFinite(value))
-      throw new RangeError(`${name} must be a finite number above 0, got ${value}`)
-}
+import { mustBePositive, mustNotBeNegative } from './range.js'
 
 /**
  * Energy stored in a capacitor.
@@ -16,7 +12,7 @@ function positive(values: Record<string, number>): void {
  * @source textbook
  */
 export function storedEnergy(capacitanceF: number, voltageV: number): number {
-  positive({ capacitanceF, voltageV })
+  mustBePositive({ capacitanceF, voltageV })
   return (capacitanceF * voltageV ** 2) / 2
 }
 
@@ -34,7 +30,7 @@ export function storedEnergy(capacitanceF: number, voltageV: number): number {
  * @source textbook
  */
 export function dischargeTime(resistanceOhm: number, capacitanceF: number, voltageV: number, limitV: number): number {
-  positive({ resistanceOhm, capacitanceF, voltageV, limitV })
+  mustBePositive({ resistanceOhm, capacitanceF, voltageV, limitV })
   return voltageV <= limitV ? 0 : resistanceOhm * capacitanceF * Math.log(voltageV / limitV)
 }
 
@@ -52,7 +48,7 @@ export function dischargeTime(resistanceOhm: number, capacitanceF: number, volta
  * @source textbook
  */
 export function dischargeResistance(timeS: number, capacitanceF: number, voltageV: number, limitV: number): number {
-  positive({ timeS, capacitanceF, voltageV, limitV })
+  mustBePositive({ timeS, capacitanceF, voltageV, limitV })
   if (!(voltageV > limitV)) throw new RangeError(`voltageV must be above limitV, got ${voltageV} and ${limitV}`)
   return timeS / (capacitanceF * Math.log(voltageV / limitV))
 }
@@ -71,7 +67,7 @@ export function dischargeResistance(timeS: number, capacitanceF: number, voltage
  * @source textbook
  */
 export function voltageAfter(resistanceOhm: number, capacitanceF: number, voltageV: number, timeS: number): number {
-  positive({ resistanceOhm, capacitanceF, voltageV })
-  if (!(timeS >= 0)) throw new RangeError(`timeS must be 0 s or more, got ${timeS}`)
+  mustBePositive({ resistanceOhm, capacitanceF, voltageV })
+  mustNotBeNegative({ timeS })
   return voltageV * Math.exp(-timeS / (resistanceOhm * capacitanceF))
 }

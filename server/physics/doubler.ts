@@ -1,3 +1,5 @@
+import { mustBePositive } from './range.js'
+
 /**
  * Voltage on the two reservoir capacitors of a switch-mode supply whose selector stands on the low mains range.
  *
@@ -9,6 +11,6 @@
  * @source crest of a sine, taken twice by the voltage doubler of the low range
  */
 export function doublerVoltageV(mainsV: number): number {
-  if (!(mainsV > 0)) throw new RangeError(`mainsV must be more than 0 V, got ${mainsV}`)
+  mustBePositive({ mainsV })
   return 2 * Math.SQRT2 * mainsV
 }

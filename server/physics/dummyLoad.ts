@@ -1,4 +1,5 @@
 import { nextUp, standardRating } from './eSeries.js'
+import { mustBePositive, mustNotBeNegative, mustNotBeZero } from './range.js'
 import { timeToRise } from './resistorHeat.js'
 
 export interface DummyLoadRail {
@@ -60,13 +61,10 @@ export interface DummyLoadPoint {
  */
 export function dummyLoad(rail: DummyLoadRail, rules: DummyLoadRules): DummyLoadPoint[] {
   const { voltageV, currentA, tolerance, regulation } = rail
-  if (!(Math.abs(voltageV) > 0) || !Number.isFinite(voltageV))
-    throw new RangeError(`voltageV must not be 0, got ${voltageV}`)
-  if (!(currentA > 0) || !Number.isFinite(currentA))
-    throw new RangeError(`currentA must be more than 0 A, got ${currentA}`)
+  mustNotBeZero({ voltageV })
+  mustBePositive({ currentA })
+  mustNotBeNegative({ regulation })
   if (!(tolerance >= 0 && tolerance < 1)) throw new RangeError(`tolerance must be 0 to below 1, got ${tolerance}`)
-  if (!(regulation >= 0 && Number.isFinite(regulation)))
-    throw new RangeError(`regulation must be 0 or more, got ${regulation}`)
   const size = Math.abs(voltageV)
   const sign = Math.sign(voltageV)
   return rules.fractions.map((fraction) => {

@@ -1,9 +1,10 @@
+import { mustBePositive, mustNotBeNegative } from './range.js'
+
 /** Relative slack: a value that differs from a preferred one only by binary rounding counts as that value. */
 const slack = 1e-9
 
 function check(value: number, decade: readonly number[]): void {
-  if (!(value > 0) || !Number.isFinite(value))
-    throw new RangeError(`value must be a finite number above 0, got ${value}`)
+  mustBePositive({ value })
   if (decade.length === 0) throw new RangeError('decade must hold at least one value')
 }
 
@@ -65,6 +66,6 @@ export function nearest(value: number, decade: readonly number[]): number {
  * @source arithmetic
  */
 export function standardRating(needed: number, ratings: readonly number[]): number | undefined {
-  if (!(needed >= 0) || !Number.isFinite(needed)) throw new RangeError(`needed must be 0 or more, got ${needed}`)
+  mustNotBeNegative({ needed })
   return ratings.find((rating) => rating >= needed * (1 - slack))
 }

@@ -1,3 +1,4 @@
+import { mustBePositive, mustNotBeNegative } from './range.js'
 import { below, type Tungsten } from './tungsten.js'
 
 export interface LampRating {
@@ -92,11 +93,9 @@ export function sizeFor(ratedW: number, rows: readonly LampSize[]): LampSize | u
  */
 export function filament(rating: LampRating, size: LampSize, tungsten: Tungsten, heatScale: number): Filament {
   const { ratedV, ratedW } = rating
-  if (!(ratedV > 0) || !(ratedW > 0))
-    throw new RangeError(`rated V and W must be more than 0, got ${ratedV}, ${ratedW}`)
-  if (!(heatScale > 0)) throw new RangeError(`heatScale must be more than 0, got ${heatScale}`)
+  mustBePositive({ ratedV, ratedW, heatScale })
   const { gasShare, ratedK } = size
-  if (!(gasShare >= 0 && gasShare < 1)) throw new RangeError(`gasShare must be from 0 to 1, got ${gasShare}`)
+  if (!(gasShare >= 0 && gasShare < 1)) throw new RangeError(`gasShare must be 0 to below 1, got ${gasShare}`)
   const coldK = tungsten.minK
   const hotOhm = ratedV ** 2 / ratedW
   const ratedResistivity = tungsten.resistivity(ratedK)
@@ -163,7 +162,7 @@ export function along(xs: ArrayLike<number>, ys: ArrayLike<number>, x: number): 
  * @source {@link filament}
  */
 export function atVoltage(lamp: Filament, voltageV: number): FilamentState | undefined {
-  if (!(voltageV >= 0)) throw new RangeError(`voltage must be 0 V or more, got ${voltageV}`)
+  mustNotBeNegative({ voltageV })
   const filamentK = along(lamp.voltageV, lamp.temperatureK, voltageV)
   const currentA = along(lamp.voltageV, lamp.currentA, voltageV)
   if (filamentK === undefined || currentA === undefined) return undefined
@@ -185,7 +184,7 @@ export function atVoltage(lamp: Filament, voltageV: number): FilamentState | und
  * @source {@link filament}
  */
 export function atCurrent(lamp: Filament, currentA: number): FilamentState | undefined {
-  if (!(currentA >= 0)) throw new RangeError(`current must be 0 A or more, got ${currentA}`)
+  mustNotBeNegative({ currentA })
   const voltageV = along(lamp.currentA, lamp.voltageV, currentA)
   return voltageV === undefined ? undefined : atVoltage(lamp, voltageV)
 }

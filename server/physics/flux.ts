@@ -1,3 +1,5 @@
+import { mustBePositive } from './range.js'
+
 /**
  * Peak flux in a transformer core compared with the flux it was built for.
  *
@@ -12,7 +14,7 @@
  * @source induction law: for one core and winding the peak flux is proportional to V/f
  */
 export function fluxRatio(voltageV: number, frequencyHz: number, ratedV: number, ratedHz: number): number {
-  positive({ voltageV, frequencyHz, ratedV, ratedHz })
+  mustBePositive({ voltageV, frequencyHz, ratedV, ratedHz })
   return voltageV / frequencyHz / (ratedV / ratedHz)
 }
 
@@ -29,13 +31,6 @@ export function fluxRatio(voltageV: number, frequencyHz: number, ratedV: number,
  * @source induction law, as {@link fluxRatio}
  */
 export function voltageAtRatedFlux(frequencyHz: number, ratedV: number, ratedHz: number): number {
-  positive({ frequencyHz, ratedV, ratedHz })
+  mustBePositive({ frequencyHz, ratedV, ratedHz })
   return (ratedV * frequencyHz) / ratedHz
-}
-
-function positive(quantities: Record<string, number>): void {
-  for (const [name, value] of Object.entries(quantities)) {
-    if (!(value > 0 && value < Number.POSITIVE_INFINITY))
-      throw new RangeError(`${name} must be more than 0 and finite, got ${value}`)
-  }
 }

@@ -1,3 +1,5 @@
+import { mustBePositive } from './range.js'
+
 /** One point of a gate: at `multiple` times its rating a link melts after `minS` and before `maxS`; null sets no limit. */
 export interface GatePoint {
   readonly multiple: number
@@ -76,7 +78,7 @@ const between = (x: number, [x1, y1]: readonly [number, number], [x2, y2]: reado
  * @source arithmetic
  */
 export function gateTimes(band: readonly GatePoint[], multiple: number): { minS: number | null; maxS: number | null } {
-  if (!(multiple > 0)) throw new RangeError(`multiple must be more than 0, got ${multiple}`)
+  mustBePositive({ multiple })
   const limit = (of: 'minS' | 'maxS'): number | null => {
     const points = band.flatMap((point) => (point[of] === null ? [] : [[point.multiple, point[of]] as const]))
     const exact = points.find(([at]) => at === multiple)

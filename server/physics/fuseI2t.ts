@@ -1,10 +1,7 @@
+import { mustBePositive, mustBeShare, mustNotBeNegative } from './range.js'
+
 /** Shape of a current pulse as fuse makers name it. */
 export type PulseShape = 'rectangle' | 'half-sine' | 'triangle' | 'exponential'
-
-const positive = (name: string, value: number): void => {
-  if (!(value > 0) || !Number.isFinite(value))
-    throw new RangeError(`${name} must be more than 0 and finite, got ${value}`)
-}
 
 /** Divisor of peak² · time by shape. */
 const divisors: Readonly<Record<PulseShape, number>> = { rectangle: 1, 'half-sine': 2, triangle: 3, exponential: 2 }
@@ -25,8 +22,7 @@ const divisors: Readonly<Record<PulseShape, number>> = { rectangle: 1, 'half-sin
  * @source Littelfuse Fuse Products catalogue rev. 03/03/17, p. 12, chart 2
  */
 export function pulseI2t(shape: PulseShape, peakA: number, timeS: number): number {
-  positive('peakA', peakA)
-  positive('timeS', timeS)
+  mustBePositive({ peakA, timeS })
   return (peakA ** 2 * timeS) / divisors[shape]
 }
 
@@ -51,9 +47,8 @@ export const pulseFormula: Readonly<Record<PulseShape, string>> = {
  * @source Littelfuse Fuse Products catalogue rev. 03/03/17, p. 12, chart 2
  */
 export function trapezoidI2t(startA: number, endA: number, timeS: number): number {
-  if (!(startA >= 0)) throw new RangeError(`startA must be 0 A or more, got ${startA}`)
-  positive('endA', endA)
-  positive('timeS', timeS)
+  mustNotBeNegative({ startA })
+  mustBePositive({ endA, timeS })
   return ((endA ** 2 + endA * startA + startA ** 2) * timeS) / 3
 }
 
@@ -69,8 +64,7 @@ export function trapezoidI2t(startA: number, endA: number, timeS: number): numbe
  * @source Littelfuse Fuse Products catalogue rev. 03/03/17, p. 12, chart 2
  */
 export function parabolaI2t(peakA: number, timeS: number): number {
-  positive('peakA', peakA)
-  positive('timeS', timeS)
+  mustBePositive({ peakA, timeS })
   return (peakA ** 2 * timeS) / 5
 }
 
@@ -108,8 +102,8 @@ export function sampledI2t(timesS: readonly number[], currentsA: readonly number
  * @source Littelfuse Fuse Products catalogue rev. 03/03/17, p. 12, chart 1
  */
 export function neededMeltingI2t(i2t: number, share: number): number {
-  positive('i2t', i2t)
-  if (!(share > 0 && share <= 1)) throw new RangeError(`share must be more than 0 and at most 1, got ${share}`)
+  mustBePositive({ i2t })
+  mustBeShare({ share })
   return i2t / share
 }
 

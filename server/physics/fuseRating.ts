@@ -1,3 +1,5 @@
+import { mustBePositive, mustBeShare, mustNotBeNegative } from './range.js'
+
 /**
  * Current a load draws.
  *
@@ -11,9 +13,8 @@
  * @source arithmetic
  */
 export function loadCurrent(powerW: number, voltageV: number, powerFactor: number): number {
-  if (!(powerW > 0)) throw new RangeError(`powerW must be more than 0 W, got ${powerW}`)
-  if (!(voltageV > 0)) throw new RangeError(`voltageV must be more than 0 V, got ${voltageV}`)
-  if (!(powerFactor > 0 && powerFactor <= 1)) throw new RangeError(`powerFactor must be in (0, 1], got ${powerFactor}`)
+  mustBePositive({ powerW, voltageV })
+  mustBeShare({ powerFactor })
   return powerW / (voltageV * powerFactor)
 }
 
@@ -30,9 +31,8 @@ export function loadCurrent(powerW: number, voltageV: number, powerFactor: numbe
  * @source EDN, 26 Sep 1996, The fuse-selection checklist; TA-I data sheet TCP-XXOS006H, p. 10 (same form)
  */
 export function minimumRating(operatingA: number, continuousShare: number, ambientShare = 1): number {
-  if (!(operatingA > 0)) throw new RangeError(`operatingA must be more than 0 A, got ${operatingA}`)
-  for (const share of [continuousShare, ambientShare])
-    if (!(share > 0 && share <= 1)) throw new RangeError(`a share must be more than 0 and at most 1, got ${share}`)
+  mustBePositive({ operatingA })
+  mustBeShare({ continuousShare, ambientShare })
   return operatingA / (continuousShare * ambientShare)
 }
 
@@ -51,7 +51,7 @@ export function nextRating(
   seriesA: readonly number[],
   suits: (ratedA: number) => boolean = () => true,
 ): number | undefined {
-  if (!(neededA >= 0)) throw new RangeError(`neededA must be 0 A or more, got ${neededA}`)
+  mustNotBeNegative({ neededA })
   // 1e-9 relative: 0.9 / 0.9 must not ask for more than 1 A
   return seriesA.find((ratedA) => ratedA >= neededA * (1 - 1e-9) && suits(ratedA))
 }
@@ -69,7 +69,6 @@ export function nextRating(
  * @source arithmetic: current in inverse ratio to voltage at the same power
  */
 export function scaledRating(ratedA: number, formerV: number, nowV: number): number {
-  for (const value of [ratedA, formerV, nowV])
-    if (!(value > 0)) throw new RangeError(`rating and voltages must be more than 0, got ${value}`)
+  mustBePositive({ ratedA, formerV, nowV })
   return (ratedA * formerV) / nowV
 }

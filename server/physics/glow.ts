@@ -1,3 +1,5 @@
+import { mustNotBeNegative } from './range.js'
+
 /** Glow from a filament temperature upwards. */
 export interface GlowStep<Word extends string> {
   readonly glow: Word
@@ -13,7 +15,7 @@ export interface GlowStep<Word extends string> {
  * @source the steps' own
  */
 export function glow<Word extends string>(filamentK: number, steps: readonly GlowStep<Word>[]): Word {
-  if (!(filamentK >= 0)) throw new RangeError(`temperature must be 0 K or more, got ${filamentK}`)
+  mustNotBeNegative({ filamentK })
   const step = steps.findLast(({ fromK }) => filamentK >= fromK)
   if (!step) throw new RangeError('the first glow step must be from 0 K')
   return step.glow

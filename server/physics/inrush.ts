@@ -1,3 +1,4 @@
+import { mustBePositive } from './range.js'
 import { type DiodeModel, switchOn } from './transient.js'
 
 export interface Inrush {
@@ -69,7 +70,6 @@ export function inrushLimiter(
   bulkF: number,
   limitA: number,
 ): { resistanceOhm: number; energyJ: number } {
-  if (!(crestV > 0) || !(bulkF > 0) || !(limitA > 0))
-    throw new RangeError(`crest, capacitance and limit must be more than 0, got ${crestV}, ${bulkF}, ${limitA}`)
+  mustBePositive({ crestV, bulkF, limitA })
   return { resistanceOhm: crestV / limitA, energyJ: (bulkF * crestV ** 2) / 2 }
 }

@@ -1,3 +1,5 @@
+import { mustBePositive, mustNotBeNegative } from './range.js'
+
 /**
  * Earth-path limit of a scheme that allows a base value and a step for every further stretch of cord.
  *
@@ -15,8 +17,7 @@ export function steppedEarthLimit(
   rule: { baseOhm: number; baseLengthM: number; stepOhm: number; stepLengthM: number; mostOhm: number },
   started: boolean,
 ): number {
-  if (!(cordLengthM >= 0) || !Number.isFinite(cordLengthM))
-    throw new RangeError(`cordLengthM must be 0 m or more, got ${cordLengthM}`)
+  mustNotBeNegative({ cordLengthM })
   const stretches = Math.max(0, cordLengthM - rule.baseLengthM) / rule.stepLengthM
   const counted = started ? Math.ceil(stretches - 1e-9) : Math.floor(stretches + 1e-9)
   return Math.min(rule.mostOhm, rule.baseOhm + rule.stepOhm * counted)
@@ -35,9 +36,7 @@ export function steppedEarthLimit(
  * @source form of the limit in the UK code of practice for in-service inspection ("0.1 + R")
  */
 export function conductorEarthLimit(cordLengthM: number, ohmPerM: number, baseOhm: number): number {
-  if (!(cordLengthM >= 0) || !Number.isFinite(cordLengthM))
-    throw new RangeError(`cordLengthM must be 0 m or more, got ${cordLengthM}`)
-  if (!(ohmPerM > 0 && baseOhm > 0))
-    throw new RangeError(`ohmPerM and baseOhm must be above 0, got ${ohmPerM} and ${baseOhm}`)
+  mustNotBeNegative({ cordLengthM })
+  mustBePositive({ ohmPerM, baseOhm })
   return baseOhm + cordLengthM * ohmPerM
 }

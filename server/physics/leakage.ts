@@ -1,8 +1,4 @@
-function positive(values: Record<string, number>): void {
-  for (const [name, value] of Object.entries(values))
-    if (!(value > 0) || !Number.isFinite(value))
-      throw new RangeError(`${name} must be a finite number above 0, got ${value}`)
-}
+import { mustBePositive } from './range.js'
 
 /**
  * Current through a capacitor on the mains: what a Y capacitor of that size lets through to a person who touches the
@@ -18,7 +14,7 @@ function positive(values: Record<string, number>): void {
  * @source textbook
  */
 export function capacitorCurrent(capacitanceF: number, voltageV: number, frequencyHz: number): number {
-  positive({ capacitanceF, voltageV, frequencyHz })
+  mustBePositive({ capacitanceF, voltageV, frequencyHz })
   return 2 * Math.PI * frequencyHz * capacitanceF * voltageV
 }
 
@@ -35,6 +31,6 @@ export function capacitorCurrent(capacitanceF: number, voltageV: number, frequen
  * @source textbook
  */
 export function largestCapacitor(limitA: number, voltageV: number, frequencyHz: number): number {
-  positive({ limitA, voltageV, frequencyHz })
+  mustBePositive({ limitA, voltageV, frequencyHz })
   return limitA / (2 * Math.PI * frequencyHz * voltageV)
 }

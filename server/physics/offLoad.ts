@@ -1,3 +1,5 @@
+import { mustBePositive, mustNotBeNegative } from './range.js'
+
 /**
  * Rise of a transformer's output from full load to no load, from the two voltages.
  *
@@ -10,8 +12,7 @@
  * @source transformer makers' definition
  */
 export function regulation(offLoadV: number, loadedV: number): number {
-  if (!(offLoadV > 0 && loadedV > 0))
-    throw new RangeError(`both voltages must be above 0 V, got ${offLoadV} and ${loadedV}`)
+  mustBePositive({ offLoadV, loadedV })
   return (offLoadV - loadedV) / loadedV
 }
 
@@ -29,10 +30,8 @@ export function regulation(offLoadV: number, loadedV: number): number {
  * @source transformer makers: at part load the rise scales with the share of VA used
  */
 export function windingVoltage(ratedV: number, regulation: number, load: number, mainsRatio: number): number {
-  if (!(ratedV > 0)) throw new RangeError(`ratedV must be more than 0 V, got ${ratedV}`)
-  if (!(regulation >= 0)) throw new RangeError(`regulation must be 0 or more, got ${regulation}`)
-  if (!(load >= 0)) throw new RangeError(`load must be 0 or more, got ${load}`)
-  if (!(mainsRatio > 0)) throw new RangeError(`mainsRatio must be more than 0, got ${mainsRatio}`)
+  mustBePositive({ ratedV, mainsRatio })
+  mustNotBeNegative({ regulation, load })
   return ratedV * (1 + regulation * (1 - load)) * mainsRatio
 }
 
@@ -49,9 +48,8 @@ export function windingVoltage(ratedV: number, regulation: number, load: number,
  * @source textbook
  */
 export function rectifiedCrest(acV: number, diodes: number, diodeV: number): number {
-  if (!(acV > 0)) throw new RangeError(`acV must be more than 0 V, got ${acV}`)
-  if (!(diodes >= 0 && diodeV >= 0))
-    throw new RangeError(`diodes and diodeV must be 0 or more, got ${diodes} and ${diodeV}`)
+  mustBePositive({ acV })
+  mustNotBeNegative({ diodes, diodeV })
   return Math.max(acV * Math.SQRT2 - diodes * diodeV, 0)
 }
 
@@ -74,8 +72,7 @@ export function rippleBound(
   frequencyHz: number,
   pulsesPerCycle: 1 | 2,
 ): number {
-  if (!(currentA >= 0)) throw new RangeError(`currentA must be 0 A or more, got ${currentA}`)
-  if (!(capacitanceF > 0)) throw new RangeError(`capacitanceF must be more than 0 F, got ${capacitanceF}`)
-  if (!(frequencyHz > 0)) throw new RangeError(`frequencyHz must be more than 0 Hz, got ${frequencyHz}`)
+  mustNotBeNegative({ currentA })
+  mustBePositive({ capacitanceF, frequencyHz })
   return currentA / (pulsesPerCycle * frequencyHz * capacitanceF)
 }

@@ -1,5 +1,6 @@
 import { along } from './filament.js'
 import { type LampString, stringAt } from './lampString.js'
+import { mustBePositive, mustNotBeNegative } from './range.js'
 
 /** A rectifier-and-capacitor input behind a lamp string, in steady state. */
 export interface RectifierPoint {
@@ -30,8 +31,7 @@ export interface RectifierPoint {
  * @source integrals of (Vp cos x − Vb) / R and of its square over −a to a, twice a cycle
  */
 export function rectifiedThrough(busV: number, crestV: number, ohm: number): { meanA: number; rmsA: number } {
-  if (!(crestV > 0) || !(ohm > 0))
-    throw new RangeError(`crest and resistance must be more than 0, got ${crestV}, ${ohm}`)
+  mustBePositive({ crestV, ohm })
   if (!(busV >= 0 && busV <= crestV)) throw new RangeError(`bus must be 0 V to the crest, got ${busV}`)
   const cosine = busV / crestV
   const angle = Math.acos(cosine)
@@ -57,7 +57,7 @@ export function rectifiedThrough(busV: number, crestV: number, ohm: number): { m
 export function rectifierCurve(string: LampString, mainsV: number, dropV: number, points = 120): RectifierPoint[] {
   if (!(mainsV > 0 && mainsV <= string.maxV))
     throw new RangeError(`mains must be 0 V to ${string.maxV} V, got ${mainsV}`)
-  if (!(dropV >= 0)) throw new RangeError(`dropV must be 0 V or more, got ${dropV}`)
+  mustNotBeNegative({ dropV })
   const crestV = Math.SQRT2 * mainsV
   const curve: RectifierPoint[] = []
   for (let at = 1; at <= points; at++) {
@@ -86,7 +86,7 @@ export function rectifierLoad(
   curve: readonly RectifierPoint[],
   powerW: number,
 ): { ceilingW: number; point?: RectifierPoint } {
-  if (!(powerW > 0)) throw new RangeError(`powerW must be more than 0 W, got ${powerW}`)
+  mustBePositive({ powerW })
   const top = curve.reduce((best, point, at) => (point.loadW > (curve[best] as RectifierPoint).loadW ? at : best), 0)
   const ceilingW = (curve[top] as RectifierPoint).loadW
   const rising = curve.slice(0, top + 1)

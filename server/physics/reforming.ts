@@ -1,4 +1,5 @@
 import { nextDown } from './eSeries.js'
+import { mustBePositive, mustNotBeNegative } from './range.js'
 
 export interface ReformingRules {
   /** voltage class of the series resistor: up to here the lower one [V] */
@@ -44,11 +45,8 @@ export interface ReformingStage {
  * @source form of makers' leakage rules, for example "0.01 CV or 3 µA, whichever is greater"
  */
 export function leakageLimit(factor: number, capacitanceF: number, voltageV: number, addA = 0, floorA = 0): number {
-  for (const [name, value] of Object.entries({ capacitanceF, voltageV }))
-    if (!(value > 0) || !Number.isFinite(value))
-      throw new RangeError(`${name} must be a finite number above 0, got ${value}`)
-  for (const [name, value] of Object.entries({ factor, addA, floorA }))
-    if (!(value >= 0) || !Number.isFinite(value)) throw new RangeError(`${name} must be 0 or more, got ${value}`)
+  mustBePositive({ capacitanceF, voltageV })
+  mustNotBeNegative({ factor, addA, floorA })
   return Math.max(factor * capacitanceF * voltageV + addA, floorA)
 }
 
@@ -64,8 +62,7 @@ export function leakageLimit(factor: number, capacitanceF: number, voltageV: num
  * @source from memory of makers' data sheets
  */
 export function squareRootLeakage(capacitanceF: number, voltageV: number): number {
-  if (!(capacitanceF > 0 && voltageV > 0) || !Number.isFinite(capacitanceF * voltageV))
-    throw new RangeError(`capacitanceF and voltageV must be above 0, got ${capacitanceF} and ${voltageV}`)
+  mustBePositive({ capacitanceF, voltageV })
   return 3e-6 * Math.sqrt(capacitanceF * 1e6 * voltageV)
 }
 
@@ -83,8 +80,7 @@ export function squareRootLeakage(capacitanceF: number, voltageV: number): numbe
  * @source capacitor maker's note of October 1993 (10 kΩ up to 75 V, 100 kΩ above); the reduction: Ohm's law
  */
 export function reformingResistor(workingV: number, acceptA: number, rules: ReformingRules): number {
-  if (!(workingV > 0)) throw new RangeError(`workingV must be more than 0 V, got ${workingV}`)
-  if (!(acceptA > 0)) throw new RangeError(`acceptA must be more than 0 A, got ${acceptA}`)
+  mustBePositive({ workingV, acceptA })
   const classOhm = workingV <= rules.lowVoltageV ? rules.lowSeriesOhm : rules.highSeriesOhm
   return nextDown(Math.min(classOhm, (rules.largestDrop * workingV) / acceptA), rules.decade)
 }
@@ -109,9 +105,7 @@ export function reformingStages(
   acceptA: number,
   rules: ReformingRules,
 ): ReformingStage[] {
-  for (const [name, value] of Object.entries({ capacitanceF, workingV, seriesOhm, acceptA }))
-    if (!(value > 0) || !Number.isFinite(value))
-      throw new RangeError(`${name} must be a finite number above 0, got ${value}`)
+  mustBePositive({ capacitanceF, workingV, seriesOhm, acceptA })
   // a large capacitor may leak more than the charging current and still be accepted
   const chargeA = Math.max(rules.chargeA, acceptA)
   const steps = Math.max(rules.fewestSteps, Math.ceil(workingV / (seriesOhm * chargeA) - 1e-9))

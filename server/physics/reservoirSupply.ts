@@ -1,3 +1,5 @@
+import { mustBePositive, mustNotBeNegative } from './range.js'
+
 export interface ReservoirSupply {
   /** crest of the winding's open-circuit voltage [V] */
   crestV: number
@@ -39,11 +41,8 @@ const mostCycles = 4000
  */
 export function reservoirSupply(supply: ReservoirSupply): ReservoirState | null {
   const { crestV, sourceOhm, dropV, capacitanceF, currentA, frequencyHz, fullWave } = supply
-  for (const [name, value] of Object.entries({ crestV, sourceOhm, capacitanceF, frequencyHz }))
-    if (!(value > 0) || !Number.isFinite(value))
-      throw new RangeError(`${name} must be a finite number above 0, got ${value}`)
-  if (!(dropV >= 0 && currentA >= 0))
-    throw new RangeError(`dropV and currentA must be 0 or more, got ${dropV} and ${currentA}`)
+  mustBePositive({ crestV, sourceOhm, capacitanceF, frequencyHz })
+  mustNotBeNegative({ dropV, currentA })
   const step = 1 / (frequencyHz * stepsPerCycle)
   const ease = 1 + step / (sourceOhm * capacitanceF)
   const crests = Array.from({ length: stepsPerCycle }, (_, index) => {

@@ -1,3 +1,5 @@
+import { mustBePositive } from './range.js'
+
 /**
  * Time until a body that warms towards an end temperature has risen by a given amount.
  *
@@ -11,7 +13,6 @@
  * @source one-body heat balance (textbook)
  */
 export function timeToRise(riseK: number, endRiseK: number, timeS: number): number | null {
-  for (const [name, value] of Object.entries({ riseK, endRiseK, timeS }))
-    if (!(value > 0) || !Number.isFinite(value)) throw new RangeError(`${name} must be more than 0, got ${value}`)
+  mustBePositive({ riseK, endRiseK, timeS })
   return riseK < endRiseK ? -timeS * Math.log1p(-riseK / endRiseK) : null
 }

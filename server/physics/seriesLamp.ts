@@ -1,4 +1,5 @@
 import { type LampString, type StringState, stringAt, stringCurrentA } from './lampString.js'
+import { mustBePositive } from './range.js'
 
 export type SeriesLoad =
   | { readonly kind: 'resistance'; readonly resistanceOhm: number }
@@ -62,7 +63,7 @@ export function largestPower(string: LampString, mainsV: number): { powerW: numb
  * @source load line; the power balance of the capacitor
  */
 export function constantPowerPoints(string: LampString, mainsV: number, powerW: number): Intersection[] {
-  if (!(powerW > 0)) throw new RangeError(`powerW must be more than 0 W, got ${powerW}`)
+  mustBePositive({ powerW })
   const excess = (lampV: number): number => stringCurrentA(string, lampV) * (mainsV - lampV) - powerW
   const top = largestPower(string, mainsV)
   if (top.powerW < powerW) return []
@@ -108,7 +109,7 @@ export function operatingPoint(string: LampString, mainsV: number, load: SeriesL
       return at(0)
     case 'resistance': {
       const { resistanceOhm } = load
-      if (!(resistanceOhm > 0)) throw new RangeError(`resistance must be more than 0 Ω, got ${resistanceOhm}`)
+      mustBePositive({ resistanceOhm })
       return at(bisect((u) => stringCurrentA(string, u) * resistanceOhm - (mainsV - u), 0, mainsV))
     }
     case 'constant-power': {

@@ -1,5 +1,6 @@
 import type { EnergyBalance } from './energyBalance.js'
 import type { LampString } from './lampString.js'
+import { mustBePositive } from './range.js'
 import { Sampler } from './sampler.js'
 import { seriesElement } from './seriesElement.js'
 
@@ -97,12 +98,9 @@ const usualStepsPerHalfCycle = 100
  */
 export function switchOn(circuit: SwitchOn): SwitchOnRun {
   const { mainsV, frequencyHz, bulkF, durationS, load, diode } = circuit
-  for (const [name, value] of Object.entries({ mainsV, frequencyHz, bulkF, durationS, samples: circuit.samples }))
-    if (!(value > 0)) throw new RangeError(`${name} must be more than 0, got ${value}`)
-  if (typeof circuit.series === 'number' && !(circuit.series > 0))
-    throw new RangeError(`series resistance must be more than 0 Ω, got ${circuit.series}`)
-  if (load.kind === 'resistance' && !(load.resistanceOhm > 0))
-    throw new RangeError(`load must be more than 0 Ω, got ${load.resistanceOhm}`)
+  mustBePositive({ mainsV, frequencyHz, bulkF, durationS, samples: circuit.samples })
+  if (typeof circuit.series === 'number') mustBePositive({ seriesOhm: circuit.series })
+  if (load.kind === 'resistance') mustBePositive({ loadOhm: load.resistanceOhm })
 
   const stepsPerHalfCycle = circuit.stepsPerHalfCycle ?? usualStepsPerHalfCycle
   if (!(stepsPerHalfCycle >= 2 && stepsPerHalfCycle % 2 === 0))

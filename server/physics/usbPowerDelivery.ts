@@ -1,3 +1,5 @@
+import { mustBePositive, mustNotBeNegative } from './range.js'
+
 export interface UsbVoltage {
   voltageV: number
   /** most a source may offer at it [A] */
@@ -41,9 +43,8 @@ export function usbMatch(
   table: readonly UsbVoltage[],
   cable: { dropV: number; sourceTolerance: number },
 ): UsbMatch | undefined {
-  if (!(voltageV > 0)) throw new RangeError(`voltageV must be more than 0 V, got ${voltageV}`)
-  if (!(currentA > 0)) throw new RangeError(`currentA must be more than 0 A, got ${currentA}`)
-  if (!(tolerance >= 0)) throw new RangeError(`tolerance must be 0 or more, got ${tolerance}`)
+  mustBePositive({ voltageV, currentA })
+  mustNotBeNegative({ tolerance })
   const voltage = table
     .filter((row) => Math.abs(row.voltageV - voltageV) <= tolerance * voltageV * (1 + 1e-9) && row.largestA >= currentA)
     .sort((a, b) => Math.abs(a.voltageV - voltageV) - Math.abs(b.voltageV - voltageV))[0]
