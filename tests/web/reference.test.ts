@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parse } from 'csv-parse/sync'
 import request from 'supertest'
@@ -25,6 +25,18 @@ describe('the tables of the reference', () => {
       expect(cells[0]).not.toBe('')
       expect(sources.length, `${name} ${id}`).toBeGreaterThan(0)
     }
+  })
+
+  it('leave out no file of data: each is read by one of them', () => {
+    const folder = join(import.meta.dirname, '../../server')
+    const views = join(folder, 'web/viewModels/reference')
+    const read = readdirSync(views).map((name) => readFileSync(join(views, name), 'utf8'))
+    // kinds of values, checks, and look-ups over the rows of other files
+    const noData = ['source', 'sourced', 'frozen', 'validate', 'plugSources', 'cords', 'dcPlugs', 'inlets', 'sockets']
+    const unread = readdirSync(join(folder, 'reference'))
+      .map((file) => file.replace(/\.ts$/, ''))
+      .filter((file) => !noData.includes(file) && !read.some((text) => text.includes(`reference/${file}.js'`)))
+    expect(unread).toEqual([])
   })
 
   it('stand under names of their own', () => {

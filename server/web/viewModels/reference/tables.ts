@@ -6,6 +6,7 @@ import * as leads from './leadTables.js'
 import { limitsTable } from './limitsTable.js'
 import * as mains from './mainsTables.js'
 import * as plates from './plateTables.js'
+import { rulesTable } from './rulesTable.js'
 import type { Row, Table } from './table.js'
 import { wordsTable } from './wordsTable.js'
 
@@ -85,7 +86,7 @@ export const groups: readonly Group[] = [
       bench.preferredTable,
     ],
   },
-  { title: 'How it decides', tables: [findingsTable, limitsTable, wordsTable] },
+  { title: 'How it decides', tables: [findingsTable, limitsTable, rulesTable, wordsTable] },
 ]
 
 export const tables: readonly Table[] = groups.flatMap((group) => group.tables)
