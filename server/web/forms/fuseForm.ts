@@ -70,16 +70,23 @@ export function readFuseForm(sent: unknown): FuseForm {
         `The address holds “${name.slice(0, 40)}”, which is no part of a fuse review; take it out, or correct its name.`,
       )
   const empty = Object.values(form.state.values).every((value) => value.trim() === '') && form.faults.length === 0
-  const positive = (name: FuseField, unit: string, max: number, show: (value: number) => string): number | null =>
-    form.number(name, { label: labels[name], unit, above: 0, max }, show)
+  const positive = (
+    name: FuseField,
+    unit: string,
+    max: number,
+    show: (value: number) => string,
+    min: number = fuseLimits.least,
+  ): number | null => form.number(name, { label: labels[name], unit, above: 0, min, max }, show)
   const position = form.choice('position', fusePositions, labels.position)
   const circuit: FuseRequest['circuit'] = {
-    voltageV: positive('volts', 'V', fuseLimits.voltageV, volts) ?? 0,
+    voltageV: positive('volts', 'V', fuseLimits.voltageV, volts, fuseLimits.leastV) ?? 0,
     currentA: positive('amps', 'A', fuseLimits.currentA, amperes),
     powerW: positive('watts', 'W', fuseLimits.powerW, watts),
-    powerFactor: form.number('pf', { label: labels.pf, above: 0, max: 1 }, (value) => decimal(value)),
+    powerFactor: form.number('pf', { label: labels.pf, above: 0, min: fuseLimits.leastPowerFactor, max: 1 }, (value) =>
+      decimal(value),
+    ),
     inrushPeakA: positive('peak', 'A', fuseLimits.inrushPeakA, amperes),
-    inrushTimeS: positive('pulse', 's', fuseLimits.inrushTimeS, duration),
+    inrushTimeS: positive('pulse', 's', fuseLimits.inrushTimeS, duration, fuseLimits.leastTimeS),
     inrushShape: form.choice('shape', inrushShapes, labels.shape),
     pulses: form.number('pulses', { label: labels.pulses, min: 1, max: fuseLimits.pulses, whole: true }, (value) =>
       decimal(value, 10),
@@ -96,7 +103,7 @@ export function readFuseForm(sent: unknown): FuseForm {
     prescribed: form.text('prescribed'),
     position: position ?? 'mains',
     circuit,
-    formerVoltageV: positive('former', 'V', fuseLimits.voltageV, volts),
+    formerVoltageV: positive('former', 'V', fuseLimits.voltageV, volts, fuseLimits.leastV),
     blown: form.choice('blown', ['yes'], labels.blown) === 'yes',
     seriesLampA: positive('lamp', 'A', fuseLimits.currentA, amperes),
   }

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { mainsOf } from '../../reference/mains.js'
 import { socketLetters } from '../../reference/sockets.js'
+import { checkLeast } from '../checkLimits.js'
 
 /** The longest plate text that is read. */
 const longestLabel = 10_000
@@ -10,12 +11,17 @@ const volts = z
   .number()
   .min(-1000)
   .max(1000)
-  .refine((value) => value !== 0, { error: 'A voltage must not be 0 V; leave out what is not known' })
-const mainsVolts = z.number().gt(0).max(1000)
-const amperes = z.number().gt(0).max(1000).nullish()
-const power = z.number().gt(0).max(100_000).nullish()
-const hertz = z.number().gt(0).max(1000)
-const areaMm2 = z.number().gt(0).max(100).nullish()
+  .refine((value) => Math.abs(value) >= checkLeast.voltageV, {
+    error: (issue) =>
+      `A voltage must not be 0 V, and ${checkLeast.voltageV} V or more in size, plus or minus; leave out what is not known; received ${String(issue.input)}`,
+  })
+const mainsVolts = z.number().min(checkLeast.voltageV).max(1000)
+const amperes = z.number().min(checkLeast.currentA).max(1000).nullish()
+const power = z.number().min(checkLeast.power).max(100_000).nullish()
+const hertz = z.number().min(checkLeast.frequencyHz).max(1000)
+const areaMm2 = z.number().min(checkLeast.areaMm2).max(100).nullish()
+const lengthM = z.number().min(checkLeast.lengthM)
+const diameterMm = z.number().min(checkLeast.diameterMm).max(30).nullish()
 const awg = z.number().min(-3).max(40).nullish()
 
 const controlCharacter = /[\u0000-\u001f\u007f-\u009f]/
@@ -65,8 +71,8 @@ export const siteSchema = z
   .meta({ id: 'Site' })
 
 const plugSchema = z.strictObject({
-  outerMm: z.number().gt(0).max(30).nullish(),
-  innerMm: z.number().gt(0).max(30).nullish(),
+  outerMm: diameterMm,
+  innerMm: diameterMm,
   polarity,
   name: text,
 })
@@ -104,7 +110,7 @@ export const supplySchema = z
     inlet: text,
     outputs: z.array(outputSchema).min(1).max(20).nullish(),
     plug: plugSchema.nullish(),
-    lead: z.strictObject({ lengthM: z.number().gt(0).max(100), areaMm2, awg }).nullish(),
+    lead: z.strictObject({ lengthM: lengthM.max(100), areaMm2, awg }).nullish(),
     fuse: text,
     measured: z.strictObject({ offLoadV: volts.nullish(), loadedV: volts.nullish(), polarity }).nullish(),
   })
@@ -157,7 +163,7 @@ export const converterSchema = z
     outputV: mainsVolts.nullish().transform((value) => value ?? null),
     ratedVA: z
       .number()
-      .gt(0)
+      .min(checkLeast.power)
       .max(100_000)
       .nullish()
       .transform((value) => value ?? null),
@@ -170,10 +176,10 @@ export const chooseConverterSchema = z.strictObject({ supply: supplySchema, site
 /** What `POST /api/lead-drop` takes. */
 export const leadDropSchema = z
   .strictObject({
-    lengthM: z.number().gt(0).max(1000),
+    lengthM: lengthM.max(1000),
     areaMm2,
     awg,
-    currentA: z.number().gt(0).max(1000),
+    currentA: z.number().min(checkLeast.currentA).max(1000),
     voltageV: volts,
   })
   .refine(({ areaMm2, awg }) => (areaMm2 == null) !== (awg == null), {

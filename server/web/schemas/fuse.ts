@@ -2,11 +2,16 @@ import { z } from 'zod'
 import { fusePositions, fuseSchemes, inrushShapes } from '../../chain/fuseRequest.js'
 import { breakingLetters, characteristics } from '../../reference/fuseMarks.js'
 
-const positive = (max: number) => z.number().gt(0).max(max)
+const positive = (max: number, min: number = fuseLimits.least) => z.number().gt(0, { abort: true }).min(min).max(max)
 
 /** Accepted ranges: wide enough for anything plugged into a wall, narrow enough to show a slip of the finger. */
 export const fuseLimits = {
   voltageV: 1000,
+  /** nothing smaller is on a bench, and quotients and squares of such numbers leave the range of numbers */
+  least: 1e-6,
+  leastV: 0.1,
+  leastPowerFactor: 0.01,
+  leastTimeS: 1e-9,
   currentA: 1000,
   powerW: 100_000,
   inrushPeakA: 100_000,
@@ -37,18 +42,18 @@ export const fuseRequest = z.strictObject({
     .nullish(),
   position: z.enum(fusePositions),
   circuit: z.strictObject({
-    voltageV: positive(fuseLimits.voltageV),
+    voltageV: positive(fuseLimits.voltageV, fuseLimits.leastV),
     currentA: positive(fuseLimits.currentA).nullish(),
     powerW: positive(fuseLimits.powerW).nullish(),
-    powerFactor: positive(1).nullish(),
+    powerFactor: positive(1, fuseLimits.leastPowerFactor).nullish(),
     inrushPeakA: positive(fuseLimits.inrushPeakA).nullish(),
-    inrushTimeS: positive(fuseLimits.inrushTimeS).nullish(),
+    inrushTimeS: positive(fuseLimits.inrushTimeS, fuseLimits.leastTimeS).nullish(),
     inrushShape: z.enum(inrushShapes).nullish(),
     pulses: z.number().min(1).max(fuseLimits.pulses).nullish(),
     ambientC: z.number().min(fuseLimits.ambientMinC).max(fuseLimits.ambientMaxC).nullish(),
     prospectiveFaultA: positive(fuseLimits.faultA).nullish(),
   }),
-  formerVoltageV: positive(fuseLimits.voltageV).nullish(),
+  formerVoltageV: positive(fuseLimits.voltageV, fuseLimits.leastV).nullish(),
   blown: z.boolean().nullish(),
   seriesLampA: positive(fuseLimits.currentA).nullish(),
 })

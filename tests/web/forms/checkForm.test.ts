@@ -25,7 +25,7 @@ function bare(value: unknown): unknown {
   return Object.fromEntries(entries)
 }
 
-const number = (max: number) => fc.integer({ min: 1, max: max * 1000 }).map((thousandths) => thousandths / 1000)
+const number = (max: number) => fc.integer({ min: 100, max: max * 1000 }).map((thousandths) => thousandths / 1000)
 const maybe = <Value>(arbitrary: fc.Arbitrary<Value>) => fc.option(arbitrary, { nil: null })
 const plateText = fc
   .array(fc.constantFrom('INPUT', '100-240V~', '50/60Hz', 'OUTPUT', '12V ⎓', '出力', '±5%', '&=?#+%', '\n', 'é'), {
@@ -43,7 +43,10 @@ const plug = fc
     name: maybe(fc.constant('type 4')),
   })
   .filter(({ outerMm, innerMm }) => outerMm === null || innerMm === null || innerMm < outerMm)
-const volts = fc.integer({ min: -400_000, max: 400_000 }).map((thousandths) => thousandths / 1000)
+const volts = fc
+  .integer({ min: -400_000, max: 400_000 })
+  .map((thousandths) => thousandths / 1000)
+  .filter((value) => Math.abs(value) >= 0.1)
 const kind = maybe(fc.constantFrom('dc' as const, 'ac' as const))
 const windowOf = fc.tuple(number(500), number(499)).map(([a, b]) => ({ min: Math.min(a, b), max: Math.max(a, b) }))
 
