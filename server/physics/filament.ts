@@ -1,5 +1,6 @@
+import { along, below } from './interpolate.js'
 import { mustBePositive, mustNotBeNegative } from './range.js'
-import { below, type Tungsten } from './tungsten.js'
+import type { Tungsten } from './tungsten.js'
 
 export interface LampRating {
   /** [V rms] */
@@ -55,6 +56,7 @@ const points = 1000
  *
  * Gas share and rated temperature are linear in log(watts), heat content is linear in log-log, between two rows.
  *
+ * @param ratedW  [W]
  * @returns undefined below the smallest and above the largest row
  * @source interpolation of the rows, whose sources they keep
  */
@@ -139,18 +141,6 @@ export function filament(rating: LampRating, size: LampSize, tungsten: Tungsten,
     currentA,
     heatJ,
   }
-}
-
-/** Linear interpolation of `ys` over rising `xs`; undefined outside. */
-export function along(xs: ArrayLike<number>, ys: ArrayLike<number>, x: number): number | undefined {
-  const first = xs[0] as number
-  const last = xs[xs.length - 1] as number
-  if (!(x >= first && x <= last)) return undefined
-  const at = below(xs, x)
-  const left = xs[at] as number
-  const right = xs[at + 1] as number
-  const low = ys[at] as number
-  return low + ((x - left) / (right - left)) * ((ys[at + 1] as number) - low)
 }
 
 /**

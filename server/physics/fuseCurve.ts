@@ -13,7 +13,7 @@ export interface BandPoint extends GatePoint {
 }
 
 /**
- * Merges gate rows into one band, point by point. Where rows differ at one multiple the wider limits are taken.
+ * Merges gate rows into one band [s], point by point. Where rows differ at one multiple the wider limits are taken.
  *
  *   min = least of the minima, max = greatest of the maxima; a limit that one row does not set stays set by the others
  *
@@ -37,7 +37,7 @@ export function mergeGates(rows: readonly GatePoint[]): BandPoint[] {
 }
 
 /**
- * The band that holds for every one of several links, when it is not known which of them is fitted.
+ * The band [s] that holds for every one of several links, when it is not known which of them is fitted.
  *
  *   min = least of the minima, none where one link has none; max likewise
  *

@@ -26,7 +26,7 @@ export function pulseI2t(shape: PulseShape, peakA: number, timeS: number): numbe
   return (peakA ** 2 * timeS) / divisors[shape]
 }
 
-/** The formula of {@link pulseI2t} in words of mathematics, for the working. */
+/** The formula of {@link pulseI2t} [A²s], for the working. @source as there */
 export const pulseFormula: Readonly<Record<PulseShape, string>> = {
   rectangle: 'ip² · t',
   'half-sine': 'ip² · t / 2',

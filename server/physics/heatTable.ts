@@ -14,7 +14,7 @@ export interface HeatTable {
 const entries = 2000
 
 /**
- * The curves of a filament over its heat instead of its temperature.
+ * The curves of a filament over its heat [J] instead of its temperature [K].
  *
  * Heat is what a run adds up, so nothing is lost or made by interpolation.
  *
@@ -45,7 +45,13 @@ export function heatTable(lamp: Filament): HeatTable {
   return table
 }
 
-/** Linear look-up at a heat from 0 to `maxJ`; no check, because it runs millions of times: the caller keeps the range. */
+/**
+ * A curve of the table at a heat, on a straight line between two entries. The range is not checked, because it runs
+ * millions of times: the caller keeps it.
+ *
+ * @param heatJ  [J], 0 to `maxJ`
+ * @source arithmetic
+ */
 export function atHeat(table: HeatTable, curve: Float64Array, heatJ: number): number {
   const place = heatJ / table.stepJ
   const at = Math.min(entries - 2, place | 0)

@@ -1,4 +1,5 @@
-import { along, atCurrent, atVoltage, type Filament, type FilamentState } from './filament.js'
+import { atCurrent, atVoltage, type Filament, type FilamentState } from './filament.js'
+import { along } from './interpolate.js'
 
 /** How several lamps stand together in the one conductor. */
 export type Arrangement = 'series' | 'parallel'
@@ -29,7 +30,7 @@ export interface StringState {
 }
 
 /**
- * Lamps in series (one current, volts add) or in parallel (one voltage, currents add), unequal ones too.
+ * Lamps in series (one current [A rms], volts [V rms] add) or in parallel (one voltage, currents add), unequal ones too.
  *
  * @param lamps  one or more
  * @throws RangeError without lamps

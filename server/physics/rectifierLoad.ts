@@ -1,4 +1,4 @@
-import { along } from './filament.js'
+import { along } from './interpolate.js'
 import { type LampString, stringAt } from './lampString.js'
 import { mustBePositive, mustNotBeNegative } from './range.js'
 

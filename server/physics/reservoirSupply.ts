@@ -34,7 +34,7 @@ const mostCycles = 4000
  *
  *   C dv/dt = max(0, |e(t)| − V_d − v) / R − I, stepped implicitly until one cycle repeats to 1 part in 10⁶
  *
- * @param supply  crestV, sourceOhm, capacitanceF, frequencyHz more than 0; dropV and currentA 0 or more
+ * @param supply  crestV [V], sourceOhm [Ω], capacitanceF [F], frequencyHz [Hz] more than 0; dropV [V] and currentA [A] 0 or more
  * @returns null where the supply cannot hold the load (the capacitor would run empty), or has not settled in 4000 cycles
  * @throws RangeError outside those ranges
  * @source circuit equations; checked against an independent circuit simulator

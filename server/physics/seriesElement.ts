@@ -30,7 +30,11 @@ const fixedElement = (ohm: number): SeriesElement => ({
   melted: () => false,
 })
 
-/** Lamps, or a fixed resistance [Ω], cold and ready to be switched on. */
+/**
+ * Lamps, or a fixed resistance [Ω], cold and ready to be switched on.
+ *
+ * @source heat balance of the filament; Kirchhoff's laws
+ */
 export const seriesElement = (series: LampString | number): SeriesElement =>
   typeof series === 'number' ? fixedElement(series) : new Filaments(series)
 

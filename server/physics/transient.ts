@@ -80,7 +80,7 @@ export interface SwitchOnRun {
 const usualStepsPerHalfCycle = 100
 
 /**
- * The first seconds after switch-on.
+ * The first seconds after switch-on: {@link SwitchOn} and {@link SwitchOnRun} carry the units, [V], [A], [F], [Ω], [s].
  *
  * Between two points of time the source is a straight line and the resistances are constant, so the capacitor's
  * voltage is solved exactly, whatever its time constant:

@@ -1,3 +1,5 @@
+import { below } from './interpolate.js'
+
 /** A temperature of the tungsten table, as physics needs it. */
 export interface TungstenPoint {
   readonly temperatureK: number
@@ -26,18 +28,6 @@ export interface Tungsten {
   radiated(temperatureK: number): number
   /** heat taken up from `minK` [J/mol] */
   heat(temperatureK: number): number
-}
-
-/** Index of the last entry not above x, at most length − 2; the list rises. */
-export function below(list: ArrayLike<number>, x: number): number {
-  let low = 0
-  let high = list.length - 1
-  while (high - low > 1) {
-    const middle = (low + high) >> 1
-    if ((list[middle] as number) <= x) low = middle
-    else high = middle
-  }
-  return low
 }
 
 /**

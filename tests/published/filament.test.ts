@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { along, atCurrent, atVoltage, filament, sizeFor } from '../../server/physics/filament.js'
+import { atCurrent, atVoltage, filament, sizeFor } from '../../server/physics/filament.js'
+import { along } from '../../server/physics/interpolate.js'
 import { switchOn } from '../../server/physics/transient.js'
 import { tungstenFrom } from '../../server/physics/tungsten.js'
 import { lampsOf } from '../../server/plan/firstPower/lamps.js'
