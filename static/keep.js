@@ -22,9 +22,13 @@
   const draftOf = (action) => `typed ${action}`
   const newKey = () =>
     Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('')
+  let clearing
+  /** a sentence at the foot of the window for some seconds */
   const say = (text) => {
     const live = document.querySelector('#live')
-    if (live.textContent !== text) live.textContent = text
+    live.textContent = text
+    clearTimeout(clearing)
+    clearing = setTimeout(() => live.replaceChildren(), 8000)
   }
   const part = (tag, attributes, ...inside) => {
     const made = Object.assign(document.createElement(tag), attributes)
@@ -37,6 +41,7 @@
   let idle = true
   let sending = false
   let why = []
+  let said = ''
 
   const restore = () => {
     for (const form of document.querySelectorAll('main form[data-keep]')) {
@@ -114,7 +119,8 @@
     box.hidden = keys.length === 0
     // what did not change stays, with the focus in it
     if (box.innerHTML !== shown.innerHTML) box.replaceChildren(...shown.childNodes)
-    if (keys.length > 0) say(`${title}.`)
+    if (keys.length > 0 && title !== said) say(`${title}.`)
+    said = keys.length > 0 ? title : ''
   }
 
   /** the page as the server answered it, in the place of this one */

@@ -50,7 +50,7 @@ export async function run(environment: Record<string, string> = {}): Promise<Run
   const store = openStore({ dataDir, databaseUrl: undefined, now: Date.now })
   await store.ready()
   const config = readConfig({ ...environment, DATA_DIR: dataDir, PORT: '0' })
-  const app = createApp({ config, logger: pino({ level: 'silent' }), store, now: Date.now, lan: () => null })
+  const app = createApp({ config, logger: pino({ level: 'silent' }), store, now: Date.now, lan: () => '192.168.1.20' })
   const server: Server = createServer({ maxHeaderSize: longestHeader }, app)
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
   const { port } = server.address() as AddressInfo
