@@ -180,16 +180,18 @@ export function demandOf(
   const numericA = minimumRatedA === null ? null : (nextRating(minimumRatedA, series, survives) ?? null)
   const limitA = prescription?.link.ratedA ?? null
   const largestA = series[series.length - 1] ?? null
-  const wantedA = minimumRatedA === null ? (moved ? null : limitA) : (numericA ?? largestA)
-  const recommendedRatedA = wantedA === null || limitA === null ? wantedA : Math.min(wantedA, limitA)
+  const workedA = minimumRatedA === null ? null : (numericA ?? largestA)
+  const cappedA = workedA === null || limitA === null ? workedA : Math.min(workedA, limitA)
+  // a prescription for this voltage wins; the calculation only warns
+  const recommendedRatedA = limitA !== null && !moved ? limitA : cappedA
   if (numericA !== null)
     working.push(
       `Next preferred rating that carries this${pulse.neededI2t === null ? '' : ' and, where data sheets tell, survives the inrush'}: ${amperes(numericA)}`,
     )
   if (minimumRatedA !== null && numericA === null)
     working.push(`No preferred rating up to ${amperes(largestA ?? 0)} carries this`)
-  if (numericA !== null && limitA !== null && limitA < numericA)
-    working.push(`The prescription of ${amperes(limitA)} is lower and wins`)
+  if (numericA !== null && limitA !== null && limitA !== numericA && (!moved || limitA < numericA))
+    working.push(`The prescription of ${amperes(limitA)} wins`)
   return {
     required: {
       currentA,

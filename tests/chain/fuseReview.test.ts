@@ -197,6 +197,16 @@ describe('the circuit', () => {
     expect(answer.required.recommendedRatedA).toBe(0.5)
   })
 
+  it('that asks for less than is prescribed leaves the prescription to win', () => {
+    const answer = review({
+      marking: 'T1AL250V',
+      prescribed: 'T500mAL250V',
+      circuit: { voltageV: 230, currentA: 0.17 },
+    })
+    expect(answer.outcome).toBe('replace')
+    expect(answer.required.recommendedRatedA).toBe(0.5)
+  })
+
   it('asks for less than its watts only where a power factor is entered', () => {
     const { required } = review({ circuit: { voltageV: 230, powerW: 60, powerFactor: 0.6 } })
     expect(required.currentA).toBeCloseTo(60 / 230 / 0.6, 12)
