@@ -21,7 +21,7 @@ describe('POST /api/fuse', { timeout: 30_000 }, () => {
     expect(body).toMatchObject({
       outcome: 'keep',
       fitted: { ratedA: 2, ratedV: 250, characteristic: 'T', breaking: 'L', breakingCapacityA: 35, scheme: 'IEC' },
-      required: { currentA: 0.5, recommendedRatedA: 1, scheme: 'IEC', inrushI2t: null, minimumMeltingI2t: null },
+      required: { currentA: 0.5, recommendedRatedA: 2, scheme: 'IEC', inrushI2t: null, minimumMeltingI2t: null },
     })
     // IEC 60127-2 sheet 3 at 210 %
     expect(body.curve).toContainEqual({ multiple: 2.1, currentA: 4.2, minTimeS: null, maxTimeS: 120 })

@@ -223,7 +223,7 @@ function numbersOf({ required }: FuseResponse): FuseLine[] {
   return [
     { label: 'Operating current', value: of(required.currentA, (value) => amperes(value, 4, 'up')) },
     { label: 'Least rating by calculation', value: of(required.minimumRatedA, (value) => amperes(value, 4, 'up')) },
-    { label: 'Preferred rating, never above the prescription', value: of(required.recommendedRatedA, amperes) },
+    { label: 'Rating: as prescribed, else the next preferred one', value: of(required.recommendedRatedA, amperes) },
     { label: 'I²t of the inrush', value: of(required.inrushI2t, i2t) },
     { label: 'Melting I²t needed', value: of(required.minimumMeltingI2t, i2t) },
   ]
