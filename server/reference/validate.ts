@@ -11,6 +11,7 @@ import { countryRows } from './mainsCountries.js'
 import { plugFits } from './plugFits.js'
 import { plugTypes } from './plugTypes.js'
 import { ratingTests } from './ratingTests.js'
+import { socketFaces } from './socketFaces.js'
 import { socketLetters } from './sockets.js'
 import type { Sourced } from './sourced.js'
 import { allowedRiseRows, regulationRows } from './transformerRegulation.js'
@@ -63,6 +64,20 @@ export function validateReference(): string[] {
   const connectors = new Set(inletPairs.map((pair) => pair.connector))
   const inletNames = new Set(inletPairs.map((pair) => pair.inlet))
   return [
+    ...table(
+      'socketFaces',
+      socketFaces,
+      (row) => row.id,
+      (row) => [
+        strange(letters, [row.letter]),
+        row.parts.some(
+          ({ xMm, yMm, widthMm, heightMm }) => Math.hypot(xMm, yMm) > 30 || widthMm > 10 || heightMm > 10,
+        ) && 'has a part that no socket has',
+      ],
+    ),
+    ...socketLetters
+      .filter((letter) => !socketFaces.some((face) => face.letter === letter))
+      .map((letter) => `socketFaces: no face of socket ${letter}`),
     ...table(
       'mainsCountries',
       countryRows,

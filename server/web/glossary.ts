@@ -1,3 +1,5 @@
+import { unbroken } from './unbroken.js'
+
 /** One word of the trade, in two sentences of our own. */
 export interface Word {
   word: string
@@ -6,7 +8,7 @@ export interface Word {
   text: string
 }
 
-const word = (text: string, name: string, ...also: string[]): Word => ({ word: name, also, text })
+const word = (text: string, name: string, ...also: string[]): Word => ({ word: name, also, text: unbroken(text) })
 
 /** Every word that is explained, by its name in addresses and in `+term('…')`. */
 export const glossary = {
@@ -214,5 +216,3 @@ export const glossary = {
     'AWG',
   ),
 } as const satisfies Record<string, Word>
-
-export type WordName = keyof typeof glossary

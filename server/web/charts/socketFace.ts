@@ -5,6 +5,9 @@ import { place, svgFrame } from './svgText.js'
 const unitsPerMm = 4
 const halfMm = { width: 22, up: 36 }
 
+/** Least height above and below the middle that is drawn [mm]. */
+const extentMm: Record<SocketFace['surround'], number> = { none: 9, round: 20, hexagon: 12 }
+
 const x = (xMm: number): number => place((halfMm.width + xMm) * unitsPerMm)
 const y = (yMm: number): number => place((halfMm.up - yMm) * unitsPerMm)
 
@@ -29,7 +32,7 @@ function surround(kind: SocketFace['surround']): string {
   if (kind === 'none') return ''
   const [middleX, middleY] = [x(0), y(0)]
   if (kind === 'round') return `<circle class="draw-thin" cx="${middleX}" cy="${middleY}" r="${19.5 * unitsPerMm}"/>`
-  const [long, short, high] = [17 * unitsPerMm, 12 * unitsPerMm, 8.5 * unitsPerMm]
+  const [long, short, high] = [18.5 * unitsPerMm, 12 * unitsPerMm, 11.5 * unitsPerMm]
   return `<path class="draw-thin" d="M${middleX - long} ${middleY}l${long - short} ${-high}h${2 * short}l${long - short} ${high}l${short - long} ${high}h${-2 * short}Z"/>`
 }
 
@@ -39,11 +42,8 @@ function surround(kind: SocketFace['surround']): string {
  */
 export function socketFaceDrawing(face: SocketFace): string | null {
   if (face.parts.length === 0) return null
-  const up = Math.max(...face.parts.map(({ yMm, heightMm }) => yMm + heightMm / 2), face.surround === 'round' ? 20 : 9)
-  const down = Math.max(
-    ...face.parts.map(({ yMm, heightMm }) => heightMm / 2 - yMm),
-    face.surround === 'round' ? 20 : 9,
-  )
+  const up = Math.max(...face.parts.map(({ yMm, heightMm }) => yMm + heightMm / 2), extentMm[face.surround])
+  const down = Math.max(...face.parts.map(({ yMm, heightMm }) => heightMm / 2 - yMm), extentMm[face.surround])
   const [top, height] = [(halfMm.up - up - 2) * unitsPerMm, (up + down + 4) * unitsPerMm]
   return svgFrame(
     {

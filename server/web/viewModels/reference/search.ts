@@ -1,11 +1,12 @@
 import { decimal } from '../../../physics/quantity.js'
 import type { Source } from '../../../reference/source.js'
+import { unbroken } from '../../unbroken.js'
 import type { Cell, Column, Row } from './table.js'
 
 /** The text of a cell as it is read. */
 export function cellText(cell: Cell, column: Column | undefined): string {
   if (cell === null) return ''
-  if (typeof cell === 'string') return cell
+  if (typeof cell === 'string') return unbroken(cell)
   if (typeof cell === 'number') return `${decimal(cell, 6)}${column?.unit ? `\u00a0${column.unit}` : ''}`
   return 'svg' in cell ? cell.text : cell.map(({ text }) => text).join(' ')
 }

@@ -1,5 +1,6 @@
 import type { Source, SourceKind } from '../../../reference/source.js'
 import { head, type PageHead } from '../../page.js'
+import { unbroken } from '../../unbroken.js'
 import { cellText, findRows, sourceText, wordsOf } from './search.js'
 import type { Cell, Column, Link, Row, Table } from './table.js'
 import { rowsOf } from './tables.js'
@@ -85,11 +86,16 @@ export function tableView(table: Table, search: string): TableView {
       const numbers = [...new Set(row.sources.filter((source) => source.kind === kind).map(numberOf))]
       return numbers.length > 0 ? [{ kind, numbers: numbers.sort((one, other) => one - other) }] : []
     }),
-    doubt: row.doubt ?? null,
+    doubt: row.doubt === undefined ? null : unbroken(row.doubt),
   })
   return {
     page: head(table.title, 'reference'),
-    table: { name: table.name, title: table.title, intro: table.intro, warning: table.warning ?? null },
+    table: {
+      name: table.name,
+      title: table.title,
+      intro: unbroken(table.intro),
+      warning: table.warning === undefined ? null : unbroken(table.warning),
+    },
     search,
     headings: table.columns.map((column) => ({ text: headingText(column), number: column.unit !== undefined })),
     rows: found.map(rowView),
