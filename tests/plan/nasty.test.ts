@@ -84,3 +84,23 @@ describe('a machine whose input reads as a short', () => {
     expect(titles).not.toContain('Full mains, without the lamp')
   })
 })
+
+describe('a machine that wants more than 60 V d.c.', () => {
+  const of = (voltageV: number) =>
+    planOf(
+      changed({
+        supply: { outputs: [{ kind: 'dc', voltageV, currentA: 0.2 }] },
+        device: { inputs: [{ kind: 'dc', voltageV, currentA: 0.1 }] },
+      }),
+      lamps(230),
+    ).stages.find(({ name }) => name === 'bench-supply')?.steps ?? []
+  it.each([61, 250, -150])('is warned of before the bench supply is switched on: %d V', (voltageV) => {
+    const steps = of(voltageV)
+    const on = steps.findIndex(({ text }) => /Output on/.test(text))
+    expect(on).toBeGreaterThan(0)
+    expect(steps[on]?.caution).toMatchObject({ signal: 'DANGER', electric: true })
+  })
+  it('is the only one that is', () => {
+    expect(of(60).some(({ caution }) => caution?.signal === 'DANGER')).toBe(false)
+  })
+})

@@ -19,6 +19,7 @@ import {
   senseLeads,
   unknownCurrent,
 } from '../../reference/benchSupply.js'
+import { dischargeLimits } from '../../reference/capacitors.js'
 import { outputToleranceRegulated } from '../../reference/thresholds.js'
 import type { Explained } from '../firstPower/lamps.js'
 import { type LeadSize, leadLoss } from './leadLoss.js'
@@ -177,11 +178,20 @@ const railWorking = (rail: BenchRailAnswer): string[] => [
       ]),
 ]
 
+/** Above the d.c. limit of what may be touched. */
+export const isHazardous = ({ voltageV }: { voltageV: number }): boolean =>
+  Math.abs(voltageV) > Math.max(...dischargeLimits.map(({ limitV }) => limitV))
+
 function cautionsFor(request: BenchSupplyRequest): string[] {
   const several = request.rails.length > 1
   return [
     'Take batteries out first. Set voltage, current limit and over-voltage with the output off, and check the polarity at the plug with a meter.',
     'Never raise the limit to make a fault go away: lower the voltage and look for the part that warms.',
+    ...(request.rails.some(isHazardous)
+      ? [
+          'More than 60 V d.c. can kill, and a current limit protects the machine, not you: shrouded plugs, output off before anything is touched.',
+        ]
+      : []),
     'A reversed connection kills tantalum capacitors even at 0.1 A: check twice.',
     ...(request.input === 'plain'
       ? []

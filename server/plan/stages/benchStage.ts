@@ -1,8 +1,8 @@
 import { amperes, duration, ohms, percent, volts } from '../../physics/quantity.js'
 import { resistanceReadings } from '../../reference/benchSupply.js'
-import { type BenchSupplyAnswer, benchSupply } from '../bench/benchSupply.js'
+import { type BenchSupplyAnswer, benchSupply, isHazardous } from '../bench/benchSupply.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
-import { noMoreCurrent, oldBatteries, reversed, storedCharge } from './cautions.js'
+import { hazardousOutput, noMoreCurrent, oldBatteries, reversed, storedCharge } from './cautions.js'
 import type { PlanFacts } from './facts.js'
 import { toleranceOf } from './rails.js'
 import { figure, step } from './step.js'
@@ -164,7 +164,9 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
       stopIf: 'sign, or pin, is not certain',
       caution: reversed,
     }),
-    ...Array.from({ length: count }, (_, index) => powerStep(answer, index)),
+    ...Array.from({ length: count }, (_, index) => powerStep(answer, index)).map((each, index) =>
+      index === 0 && answer.rails.some(isHazardous) ? { ...each, caution: hazardousOutput } : each,
+    ),
     ...answer.rails.map((rail, index) => {
       const tolerance = toleranceOf(rail.voltageV, device.rails[index])
       const edges = [rail.voltageV * (1 - tolerance), rail.voltageV * (1 + tolerance)]

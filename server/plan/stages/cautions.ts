@@ -72,6 +72,16 @@ export const noMoreCurrent: Caution = {
   electric: false,
 }
 
+/** Before a source of more than extra-low voltage is switched on. */
+export const hazardousOutput: Caution = {
+  signal: 'DANGER',
+  hazard: 'This output is above the 60 V d.c. that may be touched, and a current limit protects the machine, not you.',
+  consequence: 'Touching it kills.',
+  avoid:
+    'Shrouded plugs, one hand away, output off before anything is touched; leave it to a qualified person if in doubt.',
+  electric: true,
+}
+
 /** Before the load is taken to a point the lamp cannot feed. */
 export const withoutLamp: Caution = {
   signal: 'DANGER',
