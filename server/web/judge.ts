@@ -3,7 +3,7 @@ import type { CheckRequest } from '../chain/request.js'
 import type { Assessment, ReadingLimits } from '../jobs/job.js'
 import { limitsOf, type SentPlan } from '../jobs/newJob.js'
 import type { FirstPowerPlan } from '../plan/firstPowerPlan.js'
-import { planFirstPower } from '../plan/planFirstPower.js'
+import { type FirstPowerOptions, planFirstPower } from '../plan/planFirstPower.js'
 import { checklistOf } from './checklist.js'
 import { dataVersion } from './dataVersion.js'
 
@@ -24,11 +24,18 @@ export const judged = (check: CheckRequest, now: number): Assessment => ({
 /**
  * A check judged and planned. A plan that was sent with its stages is kept as it is; else one is worked out. Readings
  * are held against the steps of that plan and the lines of the checklist that is printed from the check.
+ *
+ * @param given  lamps at hand and what else was entered for the plan; kept with it, so that it can be opened again
  */
-export function judgedAndPlanned(check: CheckRequest, sent: SentPlan | null, now: number): JudgedCheck {
+export function judgedAndPlanned(
+  check: CheckRequest,
+  sent: SentPlan | null,
+  now: number,
+  given?: FirstPowerOptions,
+): JudgedCheck {
   const assessment = judged(check, now)
-  const worked = planFirstPower(check, assessment)
-  const plan = sent?.stages ? sent : { ...sent, ...worked }
+  const worked = planFirstPower(check, assessment, given)
+  const plan = sent?.stages ? sent : { ...sent, ...worked, ...(given && { given }) }
   const { stages } = checklistOf(check, assessment, worked)
   const fromPlan = limitsOf(plan)
   const known = new Set(fromPlan.map(({ key }) => key))

@@ -55,7 +55,7 @@ describe('a job from a check', () => {
   it('is named after the plate and shows where it stands, with the check one can open again', async () => {
     const id = await made()
     const page = await words(`/jobs/${id}`)
-    expect(page).toContain('SWITCHING POWER SUPPLY')
+    expect(page).toContain('Switching power supply')
     expect(page).toContain('Can begin')
     expect(page).toContain('No conflict found in what you entered')
     expect((await get(`/jobs/${id}`)).text.includes('href="/?country=DE&amp;socket=F&amp;supply=')).toBe(true)
@@ -66,6 +66,25 @@ describe('a job from a check', () => {
     const answer = await post('/jobs', fields)
     expect(answer.status).toBe(303)
     expect(await words(answer.headers.location ?? '')).toContain('Must change first')
+  })
+
+  it('made from a first power-up keeps its lamps: in its plan, its checklist and the way back to them', async () => {
+    const query = `${checkAddress(matching).slice(2)}&lamp1v=230&lamp1w=60&lamp1n=2&years=20&bulk=68&bulkv=400`
+    const plan = await get(`/first-power?${query}`)
+    expect(read(plan.text)).toContain('Keep as a job')
+    const answer = await post('/jobs', { plan: fieldOf(plan.text, 'plan').replaceAll('&amp;', '&') })
+    expect(answer.status).toBe(303)
+    const { text } = await get(answer.headers.location ?? '')
+    const back = /href="(\/first-power\?[^"]+)"/.exec(text)?.[1]?.replaceAll('&amp;', '&') ?? ''
+    expect(Object.fromEntries(new URLSearchParams(back.split('?')[1]))).toMatchObject({
+      lamp1v: '230',
+      lamp1w: '60',
+      lamp1n: '2',
+      years: '20',
+      bulk: '68',
+      bulkv: '400',
+    })
+    expect(await words(`${answer.headers.location}/checklist`)).toContain('60 W 230 V')
   })
 
   it('is refused when nothing was entered or an entry cannot be used', async () => {

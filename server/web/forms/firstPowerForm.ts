@@ -3,6 +3,7 @@ import { amperes, farads, ohms, plain, volts, watts } from '../../physics/quanti
 import { lampWattRange } from '../../plan/firstPower/lamps.js'
 import type { FirstPowerOptions } from '../../plan/planFirstPower.js'
 import { type SafetyScheme, safetySchemes } from '../../reference/safetyTestLimits.js'
+import { figures } from './checkAddress.js'
 import type { Choice } from './checkChoices.js'
 import { addressOf, type CheckForm, readCheckForm } from './checkForm.js'
 import { checkNames } from './checkNames.js'
@@ -157,6 +158,24 @@ function readReadings(form: FormReader): TestReadings | null {
   if (typed && scheme === null && !form.state.values.scheme?.trim())
     form.fault('scheme', 'Enter which limits the readings are held against, or take the readings out.')
   return scheme === null ? null : { scheme, ...readings }
+}
+
+/** What the boxes of the page held, from what a kept plan was given; lamps beyond the rows stay out. */
+export function firstPowerValues(given: FirstPowerOptions): Record<string, string> {
+  const text = (value: number | null | undefined): string => (value == null ? '' : figures(value))
+  const lamps = (given.lampsOnHand ?? []).slice(0, lampRows.length).map(({ ratedV, ratedW, count }, index) => {
+    const names = lampRow(index + 1)
+    return { [names.voltage]: text(ratedV), [names.watts]: text(ratedW), [names.count]: text(count) }
+  })
+  return {
+    ...Object.assign({}, ...lamps),
+    idle: text(given.idleW),
+    bulk: text(given.bulkF == null ? null : Number((given.bulkF * 1e6).toPrecision(12))),
+    bulkv: text(given.bulkRatedV),
+    years: text(given.yearsUnused),
+    ohm: text(given.measuredOhm),
+    takes: given.machineInput === 'unknown' ? '' : (given.machineInput ?? ''),
+  }
 }
 
 /** The query string that holds what was typed and nothing empty. */

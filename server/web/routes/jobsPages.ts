@@ -1,3 +1,4 @@
+import { parse as parseQuery } from 'node:querystring'
 import { type Request, type Response, Router } from 'express'
 import { isLoopback } from '../../config.js'
 import { detailsMark } from '../../jobs/detailsMark.js'
@@ -16,14 +17,17 @@ import { jobDraft } from '../../jobs/jobDraft.js'
 import { newJob } from '../../jobs/newJob.js'
 import { direction, findingChanges } from '../../jobs/rejudge.js'
 import { standingStates } from '../../jobs/standing.js'
+import type { FirstPowerOptions } from '../../plan/planFirstPower.js'
 import { Full, Stale, StorageFault } from '../../store/errors.js'
 import { newId } from '../../store/openStore.js'
 import type { Kept, Photo } from '../../store/store.js'
+import { caseName } from '../caseName.js'
 import type { Context } from '../context.js'
 import { dataVersion } from '../dataVersion.js'
 import { NotFound, Unprocessable } from '../errors.js'
 import { type CheckForm, readCheckAddress, readCheckForm } from '../forms/checkForm.js'
 import { faultsOf } from '../forms/faultsOf.js'
+import { readFirstPowerForm } from '../forms/firstPowerForm.js'
 import { type FormFault, FormReader } from '../forms/formState.js'
 import { judged, judgedAndPlanned } from '../judge.js'
 import { keepPhoto, mostPhotos, photoForm } from '../keepPhoto.js'
@@ -34,23 +38,22 @@ import { phoneAddress } from '../phoneAddress.js'
 import { checkSchema } from '../schemas/check.js'
 import { logSchema, newJobSchema, observationsSchema, partSchema } from '../schemas/jobs.js'
 import { sharing } from '../sharing.js'
+import { day } from '../viewModels/dates.js'
 import { jobsView } from '../viewModels/jobsView.js'
 import { type ChangedField, detailLabels, detailsForm, type JobFormName, jobView } from '../viewModels/jobView.js'
 import { pageNumber } from '../viewModels/pager.js'
+import { deletedPhoto } from '../viewModels/photoViews.js'
 import { verdictWords } from '../viewModels/verdictWords.js'
 
 type Sent = Record<string, unknown>
 
-/** What a job is called until someone names it: the first line of its machine's plate, else of its supply's. */
-function nameOf({ check }: Pick<Job, 'check'>, now: number): string {
-  const firstLine = (label: string | null | undefined): string => (label ?? '').trim().split(/\r?\n/)[0]?.trim() ?? ''
-  const found = firstLine(check.device.label) || firstLine(check.supply.label)
-  return (found || `Job of ${new Date(now).toISOString().slice(0, 10)}`).slice(0, 200)
+/** What a form brings: the address of a check or of a first power-up in one field, or the fields of a check. */
+function askedOf(body: Sent): Pick<CheckForm, 'faults' | 'request'> & { given?: FirstPowerOptions } {
+  if (typeof body.plan !== 'string')
+    return typeof body.check === 'string' ? readCheckAddress(body.check) : readCheckForm(body)
+  const { check, faults, options } = readFirstPowerForm(parseQuery(body.plan))
+  return { faults, request: check.request, given: options }
 }
-
-/** The check that a form brings: the address of a check in one field, or its own fields. */
-const checkOf = (body: Sent): CheckForm =>
-  typeof body.check === 'string' ? readCheckAddress(body.check) : readCheckForm(body)
 
 const labelled =
   (labels: Record<string, string>) =>
@@ -112,6 +115,7 @@ export function jobsPageRoutes(context: Context): Router {
     const model = jobView({
       kept,
       photos: await store.photos(kept.id),
+      deletedPhoto: deletedPhoto(request.query.photo),
       now: now(),
       dataVersion: dataVersion(),
       once: onceKey(sent(request).once) ?? newId(),
@@ -171,7 +175,7 @@ export function jobsPageRoutes(context: Context): Router {
   })
 
   router.post('/jobs', async (request, response) => {
-    const form = checkOf(sent(request))
+    const form = askedOf(sent(request))
     if (form.faults.length > 0)
       throw new Unprocessable(form.faults.map(({ name, message }) => ({ path: name, message })))
     if (!form.request)
@@ -180,8 +184,8 @@ export function jobsPageRoutes(context: Context): Router {
       ])
     // the same form as a check sent as JSON, so that a job goes out and in again unchanged
     const check = parse(checkSchema, form.request)
-    const { name } = parse(newJobSchema.pick({ name: true }), { name: nameOf({ check }, now()) })
-    const kept = await store.add('job', jobDraft(newJob({ name, ...judgedAndPlanned(check, null, now()) })))
+    const name = caseName(check) ?? `Job of ${day(now()).text}`
+    const kept = await store.add('job', jobDraft(newJob({ name, ...judgedAndPlanned(check, null, now(), form.given) })))
     response.redirect(303, `/jobs/${kept.id}`)
   })
 

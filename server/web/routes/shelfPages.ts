@@ -24,6 +24,7 @@ import { finishedWithin, type ShelfMatrix } from '../shelfMatrix.js'
 import type { ChangedField } from '../viewModels/jobView.js'
 import { matrixView } from '../viewModels/matrixView.js'
 import { pageNumber } from '../viewModels/pager.js'
+import { deletedPhoto } from '../viewModels/photoViews.js'
 import { mostMatches, plurals, shelfFormView, shelfItemView, shelfView } from '../viewModels/shelfView.js'
 
 interface Needs {
@@ -170,6 +171,7 @@ export function shelfPageRoutes({ context, matching, matrix }: Needs): Router {
         checkOf: (match) => checks.get(match.id) ?? null,
         wanted: kind === 'device' ? await matching.wanted(kept.id, asked) : [],
         photos: await store.photos(kept.id),
+        deletedPhoto: deletedPhoto(request.query.photo),
         ...refused,
       })
       show(request, response, {
@@ -259,7 +261,7 @@ export function shelfPageRoutes({ context, matching, matrix }: Needs): Router {
       const photo = await store.photo(String(request.params.photoId))
       if (photo.owner !== id(request)) throw new NotFound()
       await store.removePhoto(photo.id)
-      response.redirect(303, `${folder}/${id(request)}#photos`)
+      response.redirect(303, `${folder}/${id(request)}?photo=${photo.id}#photos`)
     })
     router.post(`${one}/photos/:photoId/restore`, async (request, response) => {
       await store.restorePhoto(String(request.params.photoId), mostPhotos)

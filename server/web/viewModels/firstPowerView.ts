@@ -88,6 +88,8 @@ interface FirstPowerResult {
   checkAddress: string
   /** null where no check was entered */
   checklistAddress: string | null
+  /** the query string to be kept with a job; null where no check was entered */
+  keep: string | null
   lamps: string
   missing: string[]
   stages: StageView[]
@@ -423,10 +425,12 @@ function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check
   const assessment: CheckResponse = assess(check)
   const facts = factsOf(check, assessment, form.options)
   const plan = planOf(facts)
+  const query = firstPowerQuery(form.state.values)
   return {
     verdict: verdictWords[assessment.verdict],
     checkAddress: `/?${addressOf(form.state.values)}`,
-    checklistAddress: form.check.request && `/checklist?${firstPowerQuery(form.state.values)}`,
+    checklistAddress: form.check.request && `/checklist?${query}`,
+    keep: form.check.request && query,
     lamps: plan.lamps.map(lampText).join('; then '),
     missing: plan.missing,
     stages: stageViews(facts, plan),

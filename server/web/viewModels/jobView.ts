@@ -4,12 +4,15 @@ import type { Job, Part, Reading, ReadingLimits } from '../../jobs/job.js'
 import { partStates } from '../../jobs/job.js'
 import { latestReadings, standing } from '../../jobs/standing.js'
 import { quantity } from '../../physics/quantity.js'
+import type { FirstPowerOptions } from '../../plan/planFirstPower.js'
 import type { Kept, Photo } from '../../store/store.js'
 import { checkAddress } from '../forms/checkAddress.js'
+import { firstPowerQuery, firstPowerValues } from '../forms/firstPowerForm.js'
 import type { FormFault, FormState } from '../forms/formState.js'
 import { mostPhotos } from '../keepPhoto.js'
 import { head, type PageHead } from '../page.js'
 import { type Qr, qr } from '../qr.js'
+import { firstPowerSchema } from '../schemas/bench.js'
 import { day, lasting, type Moment, moment } from './dates.js'
 import { type PhotoView, photoViews } from './photoViews.js'
 import { partWords, standingWords } from './standingWords.js'
@@ -76,7 +79,9 @@ export interface JobPage {
     outdated: boolean
     earlier: number
   }
+  /** the check, and the plan with its lamps, to be opened again */
   address: string
+  firstPower: string
   choices: {
     steps: { value: string; label: string }[]
     parts: { value: string; label: string }[]
@@ -88,6 +93,8 @@ export interface JobPage {
   parts: PartLine[]
   log: { text: string; at: Moment }[]
   photos: PhotoView[]
+  /** a photo that was just deleted and can be brought back */
+  deletedPhoto: string | null
   roomForPhotos: boolean
   forms: JobForms
   changed: ChangedField[]
@@ -155,6 +162,7 @@ export const detailLabels: Record<string, string> = {
 export interface JobShown {
   kept: Kept<Job>
   photos: Photo[]
+  deletedPhoto: string | null
   now: number
   dataVersion: string
   once: string
@@ -169,18 +177,36 @@ export interface JobShown {
   notSaved?: string | null
 }
 
-function addressOf(job: Job): string {
+/** What a job's plan was given besides the check; an empty one where it was planned without, or elsewhere. */
+function givenOf({ plan }: Job): FirstPowerOptions {
+  const { given } = (plan ?? {}) as { given?: unknown }
+  return firstPowerSchema.omit({ check: true }).safeParse(given ?? {}).data ?? {}
+}
+
+function addressesOf(job: Job): { address: string; firstPower: string } {
   try {
-    return checkAddress(job.check)
+    const address = checkAddress(job.check)
+    const given = firstPowerQuery(firstPowerValues(givenOf(job)))
+    return { address, firstPower: `/first-power${address.slice(1)}${given === '' ? '' : `&${given}`}` }
   } catch (error) {
     // a check sent as JSON may have more rails than the form has rows
-    if (error instanceof RangeError) return '/'
+    if (error instanceof RangeError) return { address: '/', firstPower: '/first-power' }
     throw error
   }
 }
 
 /** Everything the page of one job shows. */
-export function jobView({ kept, photos, now, dataVersion, once, shared, phone, ...typed }: JobShown): JobPage {
+export function jobView({
+  kept,
+  photos,
+  deletedPhoto,
+  now,
+  dataVersion,
+  once,
+  shared,
+  phone,
+  ...typed
+}: JobShown): JobPage {
   const job = kept.body
   const { state, waits } = standing(job)
   const last = new Map(latestReadings(job.readings).map((reading) => [reading.key, reading]))
@@ -207,7 +233,7 @@ export function jobView({ kept, photos, now, dataVersion, once, shared, phone, .
       outdated: job.assessment.dataVersion !== dataVersion,
       earlier: job.earlier.length,
     },
-    address: addressOf(job),
+    ...addressesOf(job),
     choices: {
       steps: readable.map((step) => ({ value: step.key, label: `${stepText(step)} (${step.unit})` })),
       parts: partStates.map((value) => ({ value, label: partWords[value] })),
@@ -247,6 +273,7 @@ export function jobView({ kept, photos, now, dataVersion, once, shared, phone, .
     })),
     log: job.log.toReversed().map((entry) => ({ text: entry.text, at: moment(entry.at) })),
     photos: photoViews(photos, { supply: job.check.supply.label, machine: job.check.device.label }),
+    deletedPhoto,
     roomForPhotos: photos.length < mostPhotos,
     forms: {
       details: typed.forms?.details ?? detailsForm(job),

@@ -12,6 +12,10 @@ export interface PhotoView {
   plate: string | null
 }
 
+/** The photo that `?photo=` names as just deleted; null for anything else. */
+export const deletedPhoto = (sent: unknown): string | null =>
+  typeof sent === 'string' && /^[\w-]{16,64}$/.test(sent) ? sent : null
+
 /** Photos as a page shows them: those of a plate first, beside what was typed of it. */
 export function photoViews(
   photos: readonly Photo[],

@@ -175,6 +175,8 @@ export interface ShelfItemPage {
   more: number
   wanted: Wanted[]
   photos: PhotoView[]
+  /** a photo that was just deleted and can be brought back */
+  deletedPhoto: string | null
   roomForPhotos: boolean
   photoForm: FormState
   captions: { value: string; label: string }[]
@@ -220,6 +222,7 @@ export interface ShelfItemShown {
   checkOf: (match: Match) => string | null
   wanted: Wanted[]
   photos: Photo[]
+  deletedPhoto: string | null
   photoForm?: FormState | undefined
   faults?: FormFault[] | undefined
   notSaved?: string | null | undefined
@@ -245,7 +248,7 @@ export function shelfItemView(shown: ShelfItemShown): ShelfItemPage {
     }),
     country,
     countries: countryNames,
-    matchTitle: kind === 'supply' ? 'Machines it suits' : 'Supplies that suit it',
+    matchTitle: kind === 'supply' ? 'Machines for it, best first' : 'Supplies for it, best first',
     matches: matches.slice(0, mostMatches).map((match) => ({
       address: addressWith(`/shelf/${plurals[other]}/${match.id}`, { country }),
       check: shown.checkOf(match),
@@ -257,6 +260,7 @@ export function shelfItemView(shown: ShelfItemShown): ShelfItemPage {
     more: Math.max(0, matches.length - mostMatches),
     wanted,
     photos: photoViews(photos, kind === 'supply' ? { supply: label } : { machine: label }),
+    deletedPhoto: shown.deletedPhoto,
     roomForPhotos: photos.length < mostPhotos,
     photoForm: shown.photoForm ?? {
       values: { caption: `${kindWords[kind].one} plate` },
