@@ -34,7 +34,11 @@ export const outputVoltage: PairTopic = {
     const { supply, device, pairs } = situation
     if (pairs.length === 0 || supply.rails.length === 0)
       return [judged.unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
-    return [...pairs.flatMap((pair) => judgePair(situation, pair)), ...strayReading(situation)]
+    return [
+      ...pairs.flatMap((pair) => judgePair(situation, pair)),
+      ...(supply.railsMayBePositions ? [judged.unknown(() => positionOpen(situation))] : []),
+      ...strayReading(situation),
+    ]
   },
 }
 
@@ -196,6 +200,14 @@ const zeroVolts = (device: DeviceRail): Text => ({
   why: 'Nothing is wanted at 0 V.',
   working: [],
   action: 'Read the machine’s plate again and enter the voltage.',
+  sources: [ratingPlate],
+})
+
+const positionOpen = ({ supply, device }: PairSituation): Text => ({
+  title: `The plate lists ${listText(supply.rails.map(railText))}: whether these are outputs side by side or positions of one switch, and where it stands, is not known`,
+  why: 'A switch that stands too high destroys the machine at once.',
+  working: [],
+  action: `Look for a switch or a turnable plug on the supply. Set it to ${listText(device.rails.map(railText))}, measure it with nothing connected, and enter what it gives as its outputs.`,
   sources: [ratingPlate],
 })
 

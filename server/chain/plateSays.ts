@@ -1,5 +1,6 @@
 import { isWide } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
+import type { Rail } from './situation.js'
 
 /** What a supply's plate says in words about what is inside it; null where it says nothing, or two things. */
 export interface PlateSays {
@@ -34,4 +35,20 @@ export function plateSays(label: string | null | undefined, windows: readonly Vo
     technology: switchMode === transformer ? null : switchMode ? 'switch-mode' : 'transformer',
     regulated: unregulated === regulated ? null : regulated,
   }
+}
+
+const printed = (rail: Rail): string => String(Math.abs(rail.voltageV)).replace('.', '[.,]')
+
+/**
+ * Whether outputs that were read from a plate may be positions of one switch rather than outputs side by side: "9/12 V",
+ * "9 V or 12 V", with no sign before the second. Nobody can tell "5 V/12 V" of a switch from that of two outputs.
+ */
+export function mayBePositions(label: string | null | undefined, rails: readonly Rail[]): boolean {
+  const text = label?.slice(0, 10_000) ?? ''
+  return rails.some((rail, index) => {
+    const next = rails[index + 1]
+    if (!next || rail.voltageV <= 0 || next.voltageV <= 0) return false
+    const between = '(?:\\s*V)?[^\\d+\\n/]{0,6}(?:/|\\bor\\b|\\boder\\b|\\bou\\b)\\s*'
+    return new RegExp(`(?<![\\d.,+])${printed(rail)}${between}${printed(next)}(?![\\d]|[.,]\\d)`, 'iu').test(text)
+  })
 }

@@ -1,7 +1,7 @@
 import type { LabelRail, LabelReading } from '../plate/labelReading.js'
 import { dcPlugByName, dcPlugsBySize } from '../reference/dcPlugs.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
-import { plateSays } from './plateSays.js'
+import { mayBePositions, plateSays } from './plateSays.js'
 import type { DcPlug, Output, Supply } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
 
@@ -21,6 +21,7 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
   const technology = supply.technology
   const windows = (entered.length > 0 ? entered : (printed?.voltages ?? [])).map(upright)
   const says = plateSays(supply.label, windows)
+  const printedRails = (reading?.outputs ?? []).map(fromLabel)
   return {
     reading,
     input: {
@@ -40,7 +41,8 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
     regulated: supply.regulated ?? says.regulated,
     protectionClass: supply.protectionClass ?? reading?.protectionClass ?? null,
     inlet: supply.inlet?.trim() || null,
-    rails: supply.outputs?.length ? supply.outputs.map(asRail) : (reading?.outputs ?? []).map(fromLabel),
+    rails: supply.outputs?.length ? supply.outputs.map(asRail) : printedRails,
+    railsMayBePositions: !supply.outputs?.length && mayBePositions(supply.label, printedRails),
     plug: preparePlug(supply.plug, reading?.polarity ?? null),
     lead: supply.lead ?? null,
     fuse: { fitted: supply.fuse?.trim() || null, prescribed: reading?.fuse ?? null },

@@ -71,6 +71,8 @@ export interface PreparedSupply {
   protectionClass: ProtectionClass | null
   inlet: string | null
   rails: readonly Rail[]
+  /** the plate names them as a list that may be the positions of one switch */
+  railsMayBePositions: boolean
   plug: PreparedPlug
   lead: Lead | null
   /** marking of the fuse-link that is fitted, and what the plate prescribes */

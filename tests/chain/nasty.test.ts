@@ -183,3 +183,29 @@ describe('a plug behind a converter', () => {
     })
   })
 })
+
+describe('a plate that lists output voltages', () => {
+  const of = (output: string, voltageV = 9, outputs: CheckRequest['supply']['outputs'] = null) =>
+    outcomesOn(
+      'output-voltage',
+      changed({
+        supply: { label: `INPUT 230V 50Hz OUTPUT ${output}`, input: null, outputs },
+        device: { inputs: [{ kind: 'dc', voltageV, currentA: 0.5 }] },
+      }),
+    )
+  it.each(['3/4.5/6/7.5/9/12V DC 1A', '9/12V DC 1A', '9V⎓/12V⎓ 2A', '9 or 12V DC 1A'])(
+    'may mean the positions of a switch, so “%s” never passes for 9 V',
+    (output) => {
+      expect(of(output)).toContain('unknown')
+    },
+  )
+  it('is settled by entering what it gives', () => {
+    expect(of('9/12V DC 1A', 9, [{ kind: 'dc', voltageV: 9, currentA: 1 }])).toEqual(['clear'])
+  })
+  it.each(['+5V 2A, +12V 1A DC', '5V⎓2A 12V⎓1A', '+5V/2A +12V/1A DC', '+5V/+12V DC 2A', '12V DC 2A'])(
+    'of outputs side by side is no list of positions: “%s”',
+    (output) => {
+      expect(of(output, 12).filter((outcome) => outcome === 'unknown')).toEqual([])
+    },
+  )
+})
