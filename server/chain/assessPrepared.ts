@@ -1,7 +1,7 @@
 import { acrossSystems } from './acrossSystems.js'
-import { type Finding, type Outcome, topics, type Verdict } from './finding.js'
+import { byWorst, type Finding, type Outcome, topics, type Verdict } from './finding.js'
 import { mainsTopics, pairTopics } from './index.js'
-import { byWorst, type Judgement, toFinding, worstOf } from './judgement.js'
+import { type Judgement, toFinding, worstOf } from './judgement.js'
 import { matchRails } from './matchRails.js'
 import { windowsInUse } from './plateWindow.js'
 import { reachOf } from './reach.js'
@@ -26,9 +26,7 @@ export function assessPrepared(
 export const inOrder = <Judged extends { topic: Finding['topic']; outcome: Outcome }>(
   judged: readonly Judged[],
 ): Judged[] =>
-  judged.toSorted(
-    (one, other) => byWorst(one.outcome, other.outcome) || topics.indexOf(one.topic) - topics.indexOf(other.topic),
-  )
+  judged.toSorted((one, other) => byWorst(one, other) || topics.indexOf(one.topic) - topics.indexOf(other.topic))
 
 /** Everything between the wall and the supply: the same for every machine, so a shelf judges it once per supply. */
 export function judgeSupplySide(
@@ -82,7 +80,7 @@ export function worstOfPair(
   for (const topic of pairTopics) {
     for (const judgement of topic.judge(situation)) {
       if (judgement.outcome === 'stop') return judgement
-      if (!worst || byWorst(judgement.outcome, worst.outcome) < 0) worst = judgement
+      if (!worst || byWorst(judgement, worst) < 0) worst = judgement
     }
   }
   return worst

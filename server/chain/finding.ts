@@ -26,6 +26,10 @@ export const outcomes = ['stop', 'unknown', 'caution', 'clear'] as const
 
 export type Outcome = (typeof outcomes)[number]
 
+/** Orders by outcome, worst first; equal outcomes keep their order. */
+export const byWorst = (a: { readonly outcome: Outcome }, b: { readonly outcome: Outcome }): number =>
+  outcomes.indexOf(a.outcome) - outcomes.indexOf(b.outcome)
+
 export type Verdict = 'do-not-connect' | 'find-out-first' | 'take-care' | 'no-conflict-found'
 
 /** The unit of thought: one judged fact, the same object on the page, on paper, in JSON and in a job's record. */

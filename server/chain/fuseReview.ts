@@ -1,6 +1,6 @@
 import type { FittedFuse } from '../plate/fuseMarking.js'
 import { nominalMatchOfMains } from '../reference/fuseSelection.js'
-import { type Finding, type Outcome, outcomes } from './finding.js'
+import { byWorst, type Finding, type Outcome } from './finding.js'
 import { fittedLink, gatesOf, prescriptionAt } from './fuseLink.js'
 import type { FuseOutcome, FuseRequest, FuseResponse } from './fuseRequest.js'
 import { demandOf } from './fuseRequired.js'
@@ -52,9 +52,7 @@ function situationOf(request: FuseRequest): FuseSituation {
 export function reviewFuse(request: FuseRequest): FuseResponse {
   const situation = situationOf(request)
   const { fitted, prescription, demand } = situation
-  const findings = fuseRules
-    .flatMap((rule) => rule(situation))
-    .sort((a, b) => outcomes.indexOf(a.outcome) - outcomes.indexOf(b.outcome))
+  const findings = fuseRules.flatMap((rule) => rule(situation)).sort(byWorst)
   const drawn = fitted.ratedA === null && prescription ? prescription.link : fitted
   const { points, notes } = gatesOf(drawn)
   const ratedA = drawn.ratedA ?? 0
@@ -75,12 +73,12 @@ export function reviewFuse(request: FuseRequest): FuseResponse {
   }
 }
 
-const worst = (findings: readonly Finding[], outcome: Outcome): boolean =>
+const holds = (findings: readonly Finding[], outcome: Outcome): boolean =>
   findings.some((one) => one.outcome === outcome)
 
 function outcomeOf({ request, usable }: FuseSituation, findings: FuseResponse['findings']): FuseOutcome {
   if (request.blown === true) return 'find-out-first'
-  const known = usable || (request.position === 'plug' && !worst(findings, 'unknown'))
-  if (worst(findings, 'stop')) return known ? 'replace' : 'find-out-first'
-  return worst(findings, 'unknown') ? 'find-out-first' : 'keep'
+  const known = usable || (request.position === 'plug' && !holds(findings, 'unknown'))
+  if (holds(findings, 'stop')) return known ? 'replace' : 'find-out-first'
+  return holds(findings, 'unknown') ? 'find-out-first' : 'keep'
 }

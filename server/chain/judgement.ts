@@ -35,17 +35,9 @@ export const judging = (topic: TopicName) => ({
 
 export const toFinding = ({ topic, outcome, say }: Judgement): Finding => ({ topic, outcome, ...say() })
 
-const rank: Record<Outcome, number> = { stop: 0, unknown: 1, caution: 2, clear: 3 }
-
-/** Orders outcomes worst first. */
-export const byWorst = (a: Outcome, b: Outcome): number => rank[a] - rank[b]
-
 /** The worst of some outcomes; undefined of none. */
-export function worstOf(judged: readonly { outcome: Outcome }[]): Outcome | undefined {
-  let worst: number = outcomes.length
-  for (const { outcome } of judged) if (rank[outcome] < worst) worst = rank[outcome]
-  return outcomes[worst]
-}
+export const worstOf = (judged: readonly { outcome: Outcome }[]): Outcome | undefined =>
+  outcomes.find((outcome) => judged.some((one) => one.outcome === outcome))
 
 /**
  * Several judgements on one topic as one: the worst leads, the rest of its rank add their words,

@@ -1,4 +1,4 @@
-import { type Finding, outcomes } from '../chain/finding.js'
+import { byWorst, type Finding } from '../chain/finding.js'
 import type { Assessment } from './job.js'
 
 /** One finding that another judgement of the same check has, lacks or words differently. */
@@ -30,7 +30,7 @@ export function findingChanges(before: readonly Finding[], after: readonly Findi
 /** Which way a change goes: towards stop is worse. A finding that came or went is neither. */
 export function direction({ before, after }: FindingChange): 'worse' | 'better' | 'other' {
   if (!before || !after) return 'other'
-  const difference = outcomes.indexOf(after.outcome) - outcomes.indexOf(before.outcome)
+  const difference = byWorst(after, before)
   return difference === 0 ? 'other' : difference < 0 ? 'worse' : 'better'
 }
 

@@ -1,6 +1,6 @@
 import { judgePair, judgeSupplySide, mainsRatioOf, verdictOf } from '../chain/assessPrepared.js'
-import { type Finding, outcomes, type TopicName, type Verdict } from '../chain/finding.js'
-import { byWorst, type Judgement, toFinding } from '../chain/judgement.js'
+import { byWorst, type Finding, outcomes, type TopicName, type Verdict } from '../chain/finding.js'
+import { type Judgement, toFinding } from '../chain/judgement.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situation.js'
 
 /**
@@ -31,7 +31,7 @@ export interface Pairing {
 /** Judges one supply for one machine. */
 export function pairing(side: SupplySide, supply: PreparedSupply, device: PreparedDevice): Pairing {
   const judged = [...judgePair(supply, device, side.mainsRatio), ...side.judged]
-  const [worst] = judged.toSorted((one, other) => byWorst(one.outcome, other.outcome))
+  const [worst] = judged.toSorted(byWorst)
   return {
     verdict: verdictOf(judged),
     against: worst === undefined || worst.outcome === 'clear' ? null : toFinding(worst),

@@ -1,6 +1,6 @@
 import { worstOfPair } from '../chain/assessPrepared.js'
-import { type Outcome, outcomes, type TopicName, topics } from '../chain/finding.js'
-import { byWorst, type Judgement } from '../chain/judgement.js'
+import { byWorst, type Outcome, outcomes, type TopicName, topics } from '../chain/finding.js'
+import type { Judgement } from '../chain/judgement.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situation.js'
 import { supplySide } from './matches.js'
 
@@ -56,7 +56,7 @@ export function machinesOf(devices: readonly PreparedDevice[]): Machines {
  */
 export function matrixRow(site: PreparedSite, supply: PreparedSupply, { count, groups }: Machines): Uint8Array {
   const { judged, mainsRatio } = supplySide(site, supply)
-  const [side] = judged.toSorted((one, other) => byWorst(one.outcome, other.outcome))
+  const [side] = judged.toSorted(byWorst)
   const row = new Uint8Array(count)
   if (side?.outcome === 'stop') return row.fill(cellCode(side.outcome, side.topic))
   for (const { drawingUnknown, members } of groups) {
@@ -68,7 +68,7 @@ export function matrixRow(site: PreparedSite, supply: PreparedSupply, { count, g
 }
 
 function code(pair: Judgement | undefined, side: Judgement | undefined): number {
-  const worst = !pair || (side && byWorst(side.outcome, pair.outcome) < 0) ? side : pair
+  const worst = !pair || (side && byWorst(side, pair) < 0) ? side : pair
   // nothing to judge at all means that everything is still to be found out
   return worst ? cellCode(worst.outcome, worst.topic) : cellCode('unknown', 'output-voltage')
 }

@@ -2,11 +2,17 @@ import { join } from 'node:path'
 import pug from 'pug'
 import { describe, expect, it } from 'vitest'
 import { outcomes } from '../../server/chain/finding.js'
+import { outcomeWords } from '../../server/web/viewModels/verdictWords.js'
 
 const views = join(import.meta.dirname, '../../views')
 
 const render = (call: string, locals: Record<string, unknown> = {}): string =>
-  pug.render(`include mixins\n${call}`, { filename: join(views, 'under-test.pug'), doctype: 'html', ...locals })
+  pug.render(`include mixins\n${call}`, {
+    filename: join(views, 'under-test.pug'),
+    doctype: 'html',
+    outcomeWords,
+    ...locals,
+  })
 
 const form = {
   values: { amps: '1,500', mode: 'b', odd: 'x"y' },

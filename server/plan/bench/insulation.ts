@@ -1,4 +1,4 @@
-import { caution, clear, type Finding, outcomes, stop, unknown } from '../../chain/finding.js'
+import { byWorst, caution, clear, type Finding, stop, unknown } from '../../chain/finding.js'
 import { conductorEarthLimit, steppedEarthLimit } from '../../physics/insulation.js'
 import { amperes, ohms, plain, quantity } from '../../physics/quantity.js'
 import { flexibleCores } from '../../reference/benchSupply.js'
@@ -69,7 +69,7 @@ export interface InsulationAnswer extends Explained {
 
 /** The findings with their working and sources together, worst first. */
 export function insulationAnswer(request: InsulationRequest): InsulationAnswer {
-  const findings = insulation(request).sort((a, b) => outcomes.indexOf(a.outcome) - outcomes.indexOf(b.outcome))
+  const findings = insulation(request).sort(byWorst)
   return {
     findings,
     working: findings.flatMap(({ working }) => working),

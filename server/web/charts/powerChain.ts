@@ -1,4 +1,4 @@
-import { type CheckResponse, type Finding, type Outcome, outcomes, type TopicName } from '../../chain/finding.js'
+import { byWorst, type CheckResponse, type Outcome, type TopicName } from '../../chain/finding.js'
 import type { CheckRequest } from '../../chain/request.js'
 import { amperes, hertz, millimetres, voltAmperes, volts } from '../../physics/quantity.js'
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
@@ -60,9 +60,6 @@ export const linkOf: Record<TopicName, LinkKey> = {
   'lead-drop': 'lead',
 }
 
-const worst = (findings: Finding[]): Finding | undefined =>
-  [...findings].sort((a, b) => outcomes.indexOf(a.outcome) - outcomes.indexOf(b.outcome))[0]
-
 const join = (parts: (string | null | undefined)[], glue = ' '): string | null =>
   parts.filter((part) => part != null && part !== '').join(glue) || null
 
@@ -108,7 +105,7 @@ function contents(request: CheckRequest, supply: LabelReading | null, device: La
 export function powerChain(request: CheckRequest, { findings, readings }: CheckResponse): ChainLink[] {
   const what = contents(request, readings.supply, readings.device)
   const links = (Object.keys(names) as LinkKey[]).map((key) => {
-    const found = worst(findings.filter(({ topic }) => linkOf[topic] === key))
+    const [found] = findings.filter(({ topic }) => linkOf[topic] === key).sort(byWorst)
     return { key, name: names[key], what: what[key], outcome: found?.outcome ?? null, title: found?.title ?? null }
   })
   // a converter stands in the chain only where one is used or needed

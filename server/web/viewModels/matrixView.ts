@@ -3,6 +3,7 @@ import type { Cell } from '../../shelf/matrix.js'
 import { head, type PageHead } from '../page.js'
 import type { ShelfMatrix } from '../shelfMatrix.js'
 import { addressWith } from './pager.js'
+import { outcomeWords } from './verdictWords.js'
 
 /** How many supplies down and machines across one page shows. */
 export const rowsShown = 40
@@ -27,8 +28,6 @@ export interface MatrixPage {
   shown: string
   ways: { text: string; address: string }[]
 }
-
-const words: Record<Outcome, string> = { stop: 'Stop', unknown: 'Find out', caution: 'Take care', clear: 'No conflict' }
 
 export interface MatrixAsked {
   country: string
@@ -69,7 +68,11 @@ export function matrixView({ supplies, devices, run }: ShelfMatrix, asked: Matri
           address: addressWith(`/shelf/supplies/${id}`, { country }),
           cells: Array.from(run.rows[top + index]?.slice(left, right) ?? [], (code) => {
             const { outcome, topic } = cellOf(code)
-            return { outcome, word: words[outcome], topic: outcome === 'clear' ? '' : topic.replaceAll('-', ' ') }
+            return {
+              outcome,
+              word: outcomeWords[outcome],
+              topic: outcome === 'clear' ? '' : topic.replaceAll('-', ' '),
+            }
           }),
         }))
       : [],

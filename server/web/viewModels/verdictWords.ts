@@ -30,6 +30,14 @@ export const verdictWords: Record<Verdict, VerdictWords> = {
   },
 }
 
+/** The four outcomes as a person reads them. */
+export const outcomeWords: Record<Outcome, string> = {
+  stop: 'Stop',
+  unknown: 'Find out',
+  caution: 'Take care',
+  clear: 'No conflict',
+}
+
 const counted: Record<Outcome, [one: string, many: string]> = {
   stop: ['stop', 'stops'],
   unknown: ['thing to find out', 'things to find out'],

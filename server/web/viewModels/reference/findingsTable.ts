@@ -2,16 +2,9 @@ import { assess } from '../../../chain/assess.js'
 import { type Finding, type Outcome, outcomes, type TopicName, topics } from '../../../chain/finding.js'
 import { commonPractice } from '../../../reference/source.js'
 import { checkAddress } from '../../forms/checkAddress.js'
+import { outcomeWords } from '../verdictWords.js'
 import { outcomeRules } from './findingExamples.js'
 import { slug, type Table } from './table.js'
-
-/** As on the results. */
-const outcomeWords: Record<Outcome, string> = {
-  stop: 'Stop',
-  unknown: 'Find out',
-  caution: 'Take care',
-  clear: 'No conflict',
-}
 
 interface Example {
   finding: Finding
