@@ -177,6 +177,42 @@ describe('the shelf as pages', () => {
   })
 })
 
+describe('what is deleted', () => {
+  it('a photo: the page it was on offers it back, and brings it back', async () => {
+    const address = await added('supplies', brick)
+    const bytes = await sharp({ create: { width: 30, height: 20, channels: 3, background: '#777' } })
+      .png()
+      .toBuffer()
+    await request(test.app).post(`${address}/photos`).field('caption', 'plug').attach('photo', bytes, 'a.png')
+    const action = (html: string, what: string) => new RegExp(`action="([^"]+/photos/[^"]+/${what})"`).exec(html)?.[1]
+    const gone = await post(action((await get(address)).text, 'delete') ?? '')
+    const after = (await get((gone.headers.location ?? '').split('#')[0] ?? '')).text
+    expect(after).not.toContain('<img')
+    expect(after).toContain('The photo was deleted.')
+    expect((await post(action(after, 'restore') ?? '')).status).toBe(303)
+    expect((await get(address)).text).toContain('<img')
+  })
+})
+
+describe('an empty shelf', () => {
+  it('offers a made-up row of each kind', async () => {
+    for (const kind of ['supplies', 'devices']) {
+      const form = new RegExp(`<form method="post" action="/shelf/${kind}">([\\s\\S]*?)</form>`).exec(
+        (await get('/shelf')).text,
+      )
+      const fields = [...(form?.[1] ?? '').matchAll(/name="(\w+)" value="([^"]*)"/g)]
+      const answer = await post(
+        `/shelf/${kind}`,
+        Object.fromEntries(fields.map(([, name = '', value = '']) => [name, value])),
+      )
+      expect(answer.status).toBe(303)
+    }
+    const page = await words('/shelf')
+    expect(page).toContain('Supplies (1)')
+    expect(page).toContain('Machines (1)')
+  })
+})
+
 describe('bringing in on a page', () => {
   const look = (text: string) => request(test.app).post('/records').attach('file', Buffer.from(text), 'file')
 

@@ -38,7 +38,7 @@ const cases: Case[] = [
   },
   {
     title: 'A supply for the wrong voltage',
-    text: 'A label printer sent with its 120 V wall supply, to be used on 230 V.',
+    text: 'A label printer sent with its 120\u00a0V wall supply, to be used on 230\u00a0V.',
     check: {
       site: { country: 'DE', socket: 'F' },
       supply: {
@@ -83,8 +83,8 @@ const cases: Case[] = [
     },
   },
   {
-    title: '60 Hz iron on 50 Hz',
-    text: 'A heavy 120 V, 60 Hz supply for an open-reel deck, behind a step-down transformer on 230 V, 50 Hz.',
+    title: '60\u00a0Hz iron on 50\u00a0Hz',
+    text: 'A heavy 120\u00a0V, 60\u00a0Hz supply for an open-reel deck, behind a step-down transformer on 230\u00a0V, 50\u00a0Hz.',
     check: {
       site: { country: 'DE', socket: 'F' },
       supply: {
@@ -104,6 +104,26 @@ const cases: Case[] = [
     },
   },
 ]
+
+/** One supply and one machine of the same archive, as the forms of the shelf send them. */
+export const exampleRows: Readonly<Record<'supply' | 'device', Readonly<Record<string, string>>>> = {
+  supply: {
+    name: 'Grey brick, 12\u00a0V',
+    place: 'Rack A',
+    supply: 'INPUT: 100-240V~ 50/60Hz 0.8A\nOUTPUT: 12V DC 2.0A\nCLASS II\n⊖-(•-⊕ centre positive',
+    type: 'switch-mode',
+    inlet: 'C8',
+    plugouter: '5.5',
+    pluginner: '2.1',
+  },
+  device: {
+    name: 'Portable tape recorder',
+    place: 'Workbench',
+    machine: 'POWER IN 12V DC 1.2A\n⊖-(•-⊕ centre positive',
+    jackouter: '5.5',
+    jackinner: '2.1',
+  },
+}
 
 /** Four worked cases of a sound archive that was given machines from overseas; each opens with one click. */
 export const examples: readonly Example[] = cases.map(({ title, text, check }) => ({

@@ -3,6 +3,7 @@ import { goesOn, type StandingState, standingStates } from '../../jobs/standing.
 import type { Row, Store } from '../../store/store.js'
 import { head, type PageHead } from '../page.js'
 import { day, lasting, type Moment } from './dates.js'
+import { examples } from './examples.js'
 import { addressWith, type Pager, pager, perPage } from './pager.js'
 import { type StandingWords, standingWords } from './standingWords.js'
 
@@ -34,6 +35,8 @@ export interface JobsPage {
   pager: Pager | null
   /** a job that was just deleted and can be brought back */
   deleted: string | null
+  /** the address of a worked example, to be kept as a first job */
+  example: string
 }
 
 /** How many of a group are shown where all groups are. */
@@ -86,5 +89,15 @@ export async function jobsView(store: Store, { search, state, number, deleted, n
   const counts = await store.countStates('job')
   const total = Object.values(counts).reduce((sum, count) => sum + count, 0)
   const goOn = standingStates.filter(goesOn).reduce((sum, name) => sum + (counts[name] ?? 0), 0)
-  return { page: head('Jobs', 'jobs'), search, only: state, total, goOn, groups, pager: pages, deleted }
+  return {
+    page: head('Jobs', 'jobs'),
+    search,
+    only: state,
+    total,
+    goOn,
+    groups,
+    pager: pages,
+    deleted,
+    example: examples[0]?.address ?? '',
+  }
 }

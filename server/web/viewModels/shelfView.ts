@@ -11,6 +11,7 @@ import { head, type PageHead } from '../page.js'
 import type { Match } from '../shelfMatching.js'
 import { type CountryName, countryNames } from './countryNames.js'
 import { day, type Moment } from './dates.js'
+import { exampleRows } from './examples.js'
 import type { ChangedField } from './jobView.js'
 import { addressWith, type Pager, pager, perPage } from './pager.js'
 import { type PhotoView, photoViews } from './photoViews.js'
@@ -35,6 +36,8 @@ interface ShelfList {
   kind: ShelfKind
   title: string
   add: string
+  /** a made-up row for a list that is still empty */
+  example: Readonly<Record<string, string>>
   total: number
   lines: ShelfLine[]
   pager: Pager | null
@@ -45,6 +48,8 @@ export interface ShelfPage {
   search: string
   country: string
   countries: readonly CountryName[]
+  /** nothing is kept yet */
+  empty: boolean
   lists: ShelfList[]
   matrix: string
   undo: { action: string; what: string } | null
@@ -82,6 +87,7 @@ export async function shelfView(store: Store, { search, country, numbers, undo }
       kind,
       title: kindWords[kind].many,
       add: `/shelf/${plurals[kind]}/new`,
+      example: exampleRows[kind],
       total,
       lines: rows.map(lineOf(kind, country)),
       pager: pager(numbers[kind], total, (page) =>
@@ -95,12 +101,14 @@ export async function shelfView(store: Store, { search, country, numbers, undo }
       ),
     }
   }
+  const lists = [await list('supply'), await list('device')]
   return {
     page: head('Shelf', 'shelf'),
+    empty: search === '' && lists.every(({ total }) => total === 0),
     search,
     country,
     countries: countryNames,
-    lists: [await list('supply'), await list('device')],
+    lists,
     matrix: addressWith('/shelf/matrix', { country }),
     undo: undo && {
       action: `/shelf/${plurals[undo.kind]}/${undo.id}/restore`,
