@@ -57,7 +57,7 @@ function mainsBlocked(facts: PlanFacts): string | null {
 export const lampText = (lamp: LampUse | null): string =>
   lamp
     ? describeLamps(setupOf(lamp, 0, 0))
-    : 'a lamp rated for at least the full mains voltage (which, is not worked out)'
+    : 'a lamp rated for at least the full mains voltage (which one is not worked out yet)'
 
 /** Stage 1: the supply alone behind the series lamp. */
 export function supplyAlone(facts: PlanFacts, rails: readonly RailPlan[]): FirstPowerStage {
