@@ -1,6 +1,6 @@
 import { amperes, decimal, millimetres, plain, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
-import type { DcPlugRow } from '../reference/dcPlugs.js'
+import { type DcPlugRow, isSameBore } from '../reference/dcPlugs.js'
 import { commonPractice, type Source } from '../reference/source.js'
 import { plugBoreLoose, plugBoreTight, plugOuterMost } from '../reference/thresholds.js'
 import { dcInvolved } from './dcInvolved.js'
@@ -52,14 +52,6 @@ function outer(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
     })),
   ]
 }
-
-/** Sizes that lists write two ways and that are one [mm]. */
-const sameBore: readonly (readonly [number, number])[] = [
-  [2, 2.1],
-  [3, 3.1],
-]
-
-const isSameBore = (a: number, b: number): boolean => sameBore.some((pair) => pair.includes(a) && pair.includes(b))
 
 function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
   const hole = plug.innerMm

@@ -9,6 +9,7 @@ import { meltingTables } from '../reference/fuseMelting.js'
 import { bs1362LargestA, bs1362RatedV, ulInterruptingAt125V, ulInterruptingAt250V } from '../reference/fuseRatings.js'
 import type { Source } from '../reference/source.js'
 import type { FuseRequest } from './fuseRequest.js'
+import { isFor } from './plateWindow.js'
 
 /** A link with everything that was read of it. */
 export type FuseLink = FuseMarking
@@ -90,7 +91,7 @@ export function prescriptionAt(text: string | null | undefined, voltageV: number
   const printed = text?.trim()
   if (!printed) return null
   const several = splitPrescription(printed)
-  const fits = several.filter(({ mains }) => voltageV >= mains.min * 0.9 && voltageV <= mains.max * 1.1)
+  const fits = several.filter(({ mains }) => isFor(mains, voltageV))
   const [one] = fits
   const chosen = fits.length === 1 && one ? one.text : printed
   return { link: readFuseMarking(chosen), text: chosen, chosenByVoltage: fits.length === 1 }

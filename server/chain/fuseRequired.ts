@@ -18,6 +18,7 @@ import {
   referenceAmbientC,
 } from '../reference/fuseSelection.js'
 import type { Source } from '../reference/source.js'
+import { lowClassMostV } from '../reference/thresholds.js'
 import { type FuseLink, meltingRange, type Prescription } from './fuseLink.js'
 import type { FuseCircuit, FuseRequest, FuseRequired } from './fuseRequest.js'
 
@@ -54,7 +55,7 @@ function familyOf(
   if (request.position === 'plug') return { family: 'BS1362', why: 'a plug fuse' }
   const named = prescription?.link.scheme ?? fitted.scheme
   if (named === 'UL' || named === 'IEC' || named === 'BS1362') return { family: named, why: 'as marked' }
-  if (request.position === 'mains' && request.circuit.voltageV <= 130)
+  if (request.position === 'mains' && request.circuit.voltageV <= lowClassMostV.value)
     return { family: 'UL', why: 'family not marked; usual on 100 V to 127 V mains' }
   return { family: 'IEC', why: 'family not marked; usual on 220 V to 240 V mains' }
 }

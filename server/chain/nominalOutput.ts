@@ -1,7 +1,5 @@
+import { converterOutputsV } from '../reference/thresholds.js'
 import type { VoltageWindow } from './request.js'
-
-/** Output voltages that converters are made with [V]. */
-const madeV = [100, 110, 115, 117, 120, 127, 200, 208, 220, 230, 240] as const
 
 /**
  * The output voltage to ask of a converter for a plate: that of a plate with one voltage; in a range the usual output
@@ -14,7 +12,7 @@ export function nominalOutputV(windows: readonly VoltageWindow[], mainsV: number
   if (!window) return null
   if (window.min === window.max) return window.min
   const middle = (window.min + window.max) / 2
-  const [nearest] = madeV
+  const [nearest] = converterOutputsV.value
     .filter((voltageV) => voltageV >= window.min && voltageV <= window.max)
     .toSorted((a, b) => Math.abs(a - middle) - Math.abs(b - middle))
   return nearest ?? middle

@@ -1,7 +1,7 @@
 import { amperes, decimal, percent, volts, watts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { commonPractice } from '../reference/source.js'
-import { measuredDemandHeadroom, plateDemandHeadroom } from '../reference/thresholds.js'
+import { measuredDemandHeadroom, plateDemandHeadroom, totalPowerAbove } from '../reference/thresholds.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, judging, type Text } from './judgement.js'
 import { drawnA, ratedA } from './matchRails.js'
@@ -125,7 +125,7 @@ function totalPower(rails: readonly Rail[], devices: readonly DeviceRail[]): Jud
   const [only] = stated
   if (!only || stated.length !== 1 || only.powerW === null || only.currentA === null) return []
   const totalW = only.powerW
-  if (atMost(totalW, Math.abs(only.voltageV) * only.currentA * 1.1)) return []
+  if (atMost(totalW, Math.abs(only.voltageV) * only.currentA * totalPowerAbove.value)) return []
   const demands = devices.map((device) => {
     const current = drawnA(device)
     return current === null ? null : Math.max(...[Math.abs(device.voltageV) * current, device.powerW ?? 0])

@@ -1,3 +1,4 @@
+import { plateLimits } from '../reference/plateLimits.js'
 import { isWide } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
 import type { Rail } from './situation.js'
@@ -26,7 +27,7 @@ const electronicTransformer = /electronic\s+transformer|elektronischer\s+trafo/i
  * A unit that takes a wide range without a selector is no plain transformer, whatever it is called.
  */
 export function plateSays(label: string | null | undefined, windows: readonly VoltageWindow[]): PlateSays {
-  const text = label?.slice(0, 10_000) ?? ''
+  const text = label?.slice(0, plateLimits.mostCharacters.value) ?? ''
   const unregulated = unregulatedWords.test(text) || currentSourceWords.test(text)
   const regulated = regulatedWords.test(text.replace(new RegExp(unregulatedWords, 'giu'), ' '))
   const switchMode = switchModeWords.test(text)

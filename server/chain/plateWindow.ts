@@ -1,4 +1,5 @@
-import { nominalMatch } from '../reference/thresholds.js'
+import { atMost } from '../physics/tolerance.js'
+import { nominalMatch, voltageCautionBelow, voltageStopAbove, wideWindowRatio } from '../reference/thresholds.js'
 import type { VoltageWindow } from './request.js'
 import type { PreparedInput } from './situation.js'
 
@@ -9,11 +10,12 @@ export interface WindowsInUse {
   decidedBy: 'one' | 'position' | 'open' | 'contradiction' | 'nothing'
 }
 
-/** A window is one wide range, rather than a selector's position, from this ratio of its ends. */
-const wideRatio = 1.5
-
 /** Whether a window is one wide range, which no single winding of a transformer takes. */
-export const isWide = ({ min, max }: VoltageWindow): boolean => max >= wideRatio * min
+export const isWide = ({ min, max }: VoltageWindow): boolean => max >= wideWindowRatio.value * min
+
+/** Whether what is marked for a window, a selector's position or a fuse-link, is the one for this voltage [V]. */
+export const isFor = ({ min, max }: VoltageWindow, voltageV: number): boolean =>
+  atMost(voltageCautionBelow.value * min, voltageV) && atMost(voltageV, voltageStopAbove.value * max)
 
 /**
  * Which of a plate's windows the supply works in now. Several windows are the positions of a selector.

@@ -1,4 +1,5 @@
 import type { LabelInput } from '../plate/labelReading.js'
+import { plateLimits } from '../reference/plateLimits.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
 import { fromLabel, preparePlug, type ReadPlate, readLabel } from './prepareSupply.js'
 import type { Device, DeviceInput } from './request.js'
@@ -21,7 +22,7 @@ export function prepareDevice(device: Device, read: ReadPlate): PreparedDevice {
     takesMains: !device.inputs?.length && takes.length === 0 && rails.length > 0,
     regulatedNeeded: device.regulatedNeeded ?? null,
     jack: preparePlug(device.jack, reading?.polarity ?? null),
-    turns: device.label != null && turning.test(device.label.slice(0, 10_000)),
+    turns: device.label != null && turning.test(device.label.slice(0, plateLimits.mostCharacters.value)),
   }
 }
 

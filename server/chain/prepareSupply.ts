@@ -1,5 +1,6 @@
 import type { LabelRail, LabelReading } from '../plate/labelReading.js'
 import { dcPlugByName, dcPlugsBySize } from '../reference/dcPlugs.js'
+import { plateLimits } from '../reference/plateLimits.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
 import { mayBePositions, plateSays } from './plateSays.js'
 import type { DcPlug, Output, Supply } from './request.js'
@@ -97,4 +98,4 @@ export function preparePlug(plug: DcPlug | null | undefined, printed: LabelReadi
 const threePhase =
   /(?:^|[^\d.,])3\s?(?:N\s?)?(?:[~∼](?!\s?\d{1,2}(?:\D|$))|PH\b|[- ]?phase)|three[- ]phase|drehstrom|triphas|trif[aá]s/i
 const saysThreePhase = (label: string | null | undefined): boolean =>
-  label != null && threePhase.test(label.slice(0, 10_000))
+  label != null && threePhase.test(label.slice(0, plateLimits.mostCharacters.value))

@@ -1,4 +1,5 @@
 import type { CheckResponse, Finding, Verdict } from '../chain/finding.js'
+import { isFor } from '../chain/plateWindow.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situation.js'
 import { mainsText } from '../chain/words.js'
 import { millimetres, quantity, volts } from '../physics/quantity.js'
@@ -117,7 +118,7 @@ function selectorLine({ supply, plan }: ChecklistFacts): ChecklistLine[] {
   const settings = supply.input.windows
   if (settings.length < 2) return []
   const mainsV = plan.mains?.voltageV ?? null
-  const fitting = settings.filter(({ min, max }) => mainsV !== null && mainsV >= min * 0.9 && mainsV <= max * 1.1)
+  const fitting = settings.filter((setting) => mainsV !== null && isFor(setting, mainsV))
   const only = fitting.length === 1 ? fitting[0] : undefined
   return [
     line('before.selector', 'Voltage selector, plug out: read where it is set and write it down.', {

@@ -16,6 +16,16 @@ export function dcPlugsBySize(outerMm: number, innerMm: number): DcPlugRow[] {
     .toSorted((one, other) => distance(one) - distance(other))
 }
 
+/** Bores that lists write two ways and that are one [mm]; {@link plugBoreTight} has the source. */
+const sameBores: readonly (readonly number[])[] = [
+  [2, 2.1],
+  [3, 3.1],
+]
+
+/** Whether two bores [mm] are one size written two ways. */
+export const isSameBore = (oneMm: number, otherMm: number): boolean =>
+  sameBores.some((pair) => pair.includes(oneMm) && pair.includes(otherMm))
+
 const plain = (text: string): string =>
   text
     .toUpperCase()

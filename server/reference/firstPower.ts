@@ -41,7 +41,7 @@ export const settleTimes = Object.freeze({
   ),
 })
 
-/** Reading of the mains voltage left for the load below which the lamp, not the load, decides [1]. */
+/** Why the lamp's voltage is measured and its glow not trusted. */
 export const resultsFromMeter = commonPractice(
   'The meter decides, not the eye',
   'a dark lamp can pass a third of its rated current',

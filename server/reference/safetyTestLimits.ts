@@ -1,4 +1,4 @@
-import { fromMemory, published, type Source } from './source.js'
+import { commonPractice, fromMemory, published, type Source } from './source.js'
 
 type SafetyTest = 'earth-resistance' | 'insulation' | 'protective-conductor-current' | 'touch-current'
 
@@ -262,6 +262,15 @@ export const safetyLimits: readonly SafetyLimit[] = Object.freeze([
   row('iec-62368-1', 'touch-current', II, 0.5, 'accessible parts, a.c. rms', es1),
   row('iec-62368-1', 'protective-conductor-current', I, 5, 'with the earth broken', es1),
 ])
+
+/** What a cord's earth conductor may add where its length is not given. */
+export const longestCord = Object.freeze({
+  lengthM: 10,
+  source: commonPractice(
+    'Project rule: longest appliance cord',
+    'where its length is not given, up to 10 m is allowed for',
+  ),
+})
 
 export const competentPerson = fromMemory(
   'Practice of in-service inspection and testing in Europe',

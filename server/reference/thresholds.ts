@@ -9,8 +9,10 @@ export interface Threshold {
   readonly source: Source
 }
 
+const threshold = (value: number, unit: Threshold['unit'], source: Source): Threshold => frozen({ value, unit, source })
+
 const rule = (value: number, unit: Threshold['unit'], title: string, reason: string): Threshold =>
-  frozen({ value, unit, source: commonPractice(title, reason) })
+  threshold(value, unit, commonPractice(title, reason))
 
 /** Mains voltage. */
 export const nominalMatch = rule(
@@ -25,55 +27,55 @@ export const wideWindowRatio = rule(
   'Wide input window',
   'a window whose top is at least 1.5 times its bottom spans both voltage classes of the world (100–240 V); 220–240 V does not',
 )
-export const voltageStopAbove: Threshold = frozen({
-  value: 1.1,
-  unit: '1',
-  source: published(
+export const voltageStopAbove = threshold(
+  1.1,
+  '1',
+  published(
     'IEC 950 / IEC 60950, clauses 1.4.4 and 1.4.5, as discussed in the emc-pstc list archive',
     'no type test goes beyond +10 % of the rated voltage: more than 1.10 times the top of the plate lies outside them all',
   ),
-})
+)
 export const voltageStopBelow = rule(
   0.8,
   '1',
   'Mains far too low',
   'below 0.80 of the bottom of the plate a supply drops out, and a motor or relay may hang and overheat',
 )
-export const voltageCautionBelow: Threshold = frozen({
-  value: 0.9,
-  unit: '1',
-  source: published(
+export const voltageCautionBelow = threshold(
+  0.9,
+  '1',
+  published(
     'IEC 950 / IEC 60950, clauses 1.4.4 and 1.4.5, as discussed in the emc-pstc list archive',
     'type tests reach down to −10 % of the rated voltage; below that it may drop out',
   ),
-})
+)
 
 /** Mains frequency. */
-export const frequencyMatch: Threshold = frozen({
-  value: 0.01,
-  unit: '1',
-  source: fromMemory(
+export const frequencyMatch = threshold(
+  0.01,
+  '1',
+  fromMemory(
     'EN 50160, power frequency',
     'interconnected networks stay within 1 % of the nominal frequency for 99.5 % of a year, so a plate within 1 % names this mains',
   ),
-})
+)
 
 /** Extra-low voltage: a class III unit takes no more, so a plate that claims more claims mains. */
-export const extraLowVoltageMostV: Threshold = frozen({
-  value: 50,
-  unit: 'V',
-  source: fromMemory('IEC 61140, extra-low voltage', 'ac up to 50 V; class III equipment is fed by nothing higher'),
-})
+export const extraLowVoltageMostV = threshold(
+  50,
+  'V',
+  fromMemory('IEC 61140, extra-low voltage', 'ac up to 50 V; class III equipment is fed by nothing higher'),
+)
 
 /** Mains frequency, transformer supplies: peak flux against the plate's. */
-export const fluxClear: Threshold = frozen({
-  value: 1,
-  unit: '1',
-  source: published(
+export const fluxClear = threshold(
+  1,
+  '1',
+  published(
     'electricalengineering.xyz, on volts per hertz',
     'peak flux is proportional to V/f: up to the ratio of the plate the core carries no more than it was built for',
   ),
-})
+)
 export const fluxStopAbove = rule(
   1.1,
   '1',
@@ -109,22 +111,26 @@ export const converterReserve = rule(
   'sellers advise a quarter or more above the need, for inrush and warmth',
 )
 export const converterLeast = rule(1, '1', 'Converter size', 'a rating below the need overloads it')
-export const converterSizesVA: { readonly value: readonly number[]; readonly unit: 'VA'; readonly source: Source } =
-  frozen({
-    value: [50, 75, 100, 150, 200, 300, 500, 750, 1000, 1500, 2000],
-    unit: 'VA',
-    source: commonPractice('Converter sizes', 'the sizes usually offered'),
-  })
+export const converterSizesVA = frozen({
+  value: [50, 75, 100, 150, 200, 300, 500, 750, 1000, 1500, 2000],
+  unit: 'VA',
+  source: commonPractice('Converter sizes', 'the sizes usually offered'),
+} as const)
+export const converterOutputsV = frozen({
+  value: [100, 110, 115, 117, 120, 127, 200, 208, 220, 230, 240],
+  unit: 'V',
+  source: commonPractice('Converter outputs', 'the output voltages usually offered: the nominal mains of the world'),
+} as const)
 
 /** Cord. */
-export const europlugMostA: Threshold = frozen({
-  value: 2.5,
-  unit: 'A',
-  source: published(
+export const europlugMostA = threshold(
+  2.5,
+  'A',
+  published(
     'EN 50075:1990, as cited by Wikipedia, "Europlug"',
     'flat non-rewirable two-pole plugs, 2.5 A 250 V, with cord, for the connection of class II equipment',
   ),
-})
+)
 export const lowVoltageCordMostV = rule(
   125,
   'V',
@@ -139,14 +145,11 @@ export const lowClassMostV = rule(
   'Mains of the 125 V class',
   '100 V to 127 V nominal; the next mains in use is 200 V',
 )
-export const highVoltageCordV: Threshold = {
-  value: 250,
-  unit: 'V',
-  source: fromMemory(
-    'IEC 60320-1 and IEC 60799',
-    'appliance couplers and cord sets for 220 V to 240 V are rated 250 V',
-  ),
-}
+export const highVoltageCordV = threshold(
+  250,
+  'V',
+  fromMemory('IEC 60320-1 and IEC 60799', 'appliance couplers and cord sets for 220 V to 240 V are rated 250 V'),
+)
 export const smallestPlugFuseA = rule(
   3,
   'A',
@@ -155,27 +158,33 @@ export const smallestPlugFuseA = rule(
 )
 
 /** Output. */
-export const outputToleranceRegulated: Threshold = frozen({
-  value: 0.05,
-  unit: '1',
-  source: published(
+export const outputToleranceRegulated = threshold(
+  0.05,
+  '1',
+  published(
     'ATX power supply design guide 0.9, table 3 (Intel)',
     '+5, +12 and +3.3 V rails are held to 5 %; taken for any machine that needs a regulated supply or does not say',
   ),
-})
-export const outputToleranceWidest: Threshold = frozen({
-  value: 0.1,
-  unit: '1',
-  source: published(
+)
+export const outputToleranceWidest = threshold(
+  0.1,
+  '1',
+  published(
     'ATX power supply design guide 0.9, table 3 (Intel)',
     'the −5 and −12 V rails, the least critical, are held to 10 %; beyond that no rail is allowed to lie',
   ),
-})
+)
 export const measuredDemandHeadroom = rule(
   1.25,
   '1',
   'Headroom over a measured current',
   'a measured current misses start-up and ageing; a plate value already is the maximum',
+)
+export const totalPowerAbove = rule(
+  1.1,
+  '1',
+  'A power printed once among several outputs',
+  'more than a tenth above the volts times amperes of its own output it cannot be rounding: it is the power of all together',
 )
 export const plateDemandHeadroom = rule(1, '1', 'Plate against plate', 'a plate value already is the maximum')
 

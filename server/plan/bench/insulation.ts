@@ -5,6 +5,7 @@ import { flexibleCores } from '../../reference/benchSupply.js'
 import {
   competentPerson,
   insulationVoltage,
+  longestCord,
   type SafetyLimit,
   type SafetyScheme,
   safetyLimits,
@@ -187,10 +188,10 @@ function earthLimits(row: SafetyLimit, lengthM: number | null, areaMm2: number |
   if (lengthM === null)
     return {
       least: base,
-      most: base + widest(areaMm2) * longestCordM,
+      most: base + widest(areaMm2) * longestCord.lengthM,
       ask: 'Enter the length and conductor area of the cord.',
       working: [row.condition, `cord not given: ${ohms(base)} and whatever its conductor has`],
-      sources: flexibleCores.slice(0, 1).map(({ source }) => source),
+      sources: [...flexibleCores.slice(0, 1).map(({ source }) => source), longestCord.source],
     }
   const least = conductorEarthLimit(lengthM, narrowest(areaMm2), base)
   const most = conductorEarthLimit(lengthM, widest(areaMm2), base)
@@ -207,9 +208,6 @@ function earthLimits(row: SafetyLimit, lengthM: number | null, areaMm2: number |
     sources: flexibleCores.slice(0, 1).map(({ source }) => source),
   }
 }
-
-/** Longest appliance cord that is taken into account where its length is not given: a project rule [m]. */
-const longestCordM = 10
 
 const perMetre = (areaMm2: number | null): readonly number[] => {
   const rows = areaMm2 === null ? flexibleCores : flexibleCores.filter((core) => core.areaMm2 <= areaMm2).slice(-1)

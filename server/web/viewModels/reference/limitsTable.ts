@@ -28,6 +28,7 @@ const topicLimits: Readonly<Partial<Record<string, readonly [topic: TopicName, w
   converterReserve: ['converter', 'rating over need from which there is no conflict'],
   converterLeast: ['converter', 'rating over need below which is a stop'],
   converterSizesVA: ['converter', 'sizes recommended'],
+  converterOutputsV: ['converter', 'output voltages recommended'],
   europlugMostA: ['cord', 'the most a flat two-pin plug of the type CEE 7/16 carries'],
   lowVoltageCordMostV: ['cord', 'the most a cord set of the lower voltage class is for'],
   lowClassMostV: ['cord', 'up to this nominal voltage a mains is of the lower voltage class'],
@@ -36,6 +37,10 @@ const topicLimits: Readonly<Partial<Record<string, readonly [topic: TopicName, w
   outputToleranceRegulated: ['output-voltage', 'tolerance where a regulated supply is needed, or nothing is said'],
   outputToleranceWidest: ['output-voltage', 'beyond this no rail may lie: a stop'],
   measuredDemandHeadroom: ['output-current', 'rating over a measured current from which there is no conflict'],
+  totalPowerAbove: [
+    'output-current',
+    'power of one output over its volts times amperes, above which it is that of all',
+  ],
   plateDemandHeadroom: ['output-current', 'rating over a current from the machine’s plate, below which is a stop'],
   plugOuterMost: ['dc-plug', 'difference of the outer diameters above which is a stop'],
   plugBoreTight: ['dc-plug', 'bore smaller than the pin by more than this: a stop'],
