@@ -245,6 +245,14 @@ export const operations: readonly Operation[] = [
     status: 201,
   },
   {
+    method: 'delete',
+    path: '/api/jobs/:id/parts/:partId',
+    group: 'Jobs',
+    summary: 'Take a part away that is not needed after all',
+    answer: 'nothing',
+    status: 204,
+  },
+  {
     method: 'patch',
     path: '/api/jobs/:id/parts/:partId',
     group: 'Jobs',
