@@ -69,11 +69,11 @@ function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
         ratedV == null
           ? 'The cord set’s rated voltage is not known'
           : `The cord set is rated ${volts(ratedV)}; the voltage it will carry is not known`,
-      why: 'A set of the 125 V class is not insulated for 220 V to 240 V.',
+      why: 'A set of the 125\u00a0V class is not insulated for 220\u00a0V to 240\u00a0V.',
       working: [],
       action:
         ratedV == null
-          ? 'Read the voltage moulded into plug and connector, or printed on the flex (250 V, 125 V, 300/500 V) and enter it; without any print use a new set.'
+          ? 'Read the voltage moulded into plug and connector, or printed on the flex (250\u00a0V, 125\u00a0V, 300/500\u00a0V) and enter it; without any print use a new set.'
           : 'Enter the country, or the mains voltage, of the place where it will be used.',
       sources,
     }))

@@ -31,7 +31,7 @@ export const operating: Rule = ({ demand, fitted, prescription, moved, request }
         'fuse',
         `The load of ${amperes(currentA, 4, 'up')} is more than any plug fuse carries`,
         rest(
-          'BS 1362 stops at 13 A; a larger load does not belong on such a plug.',
+          'BS 1362 stops at 13\u00a0A; a larger load does not belong on such a plug.',
           'Check the current or the watts on the plate. If they are right, a licensed electrician or other qualified person has to say how it may be connected.',
           working,
           [bs1362LargestA.source],

@@ -85,7 +85,7 @@ export const family: Rule = ({ fitted, prescription, request }) => {
         'fuse',
         `A link to ${familyName(fitted.scheme)} is fitted in a plug made for BS 1362`,
         rest(
-          'A plug needs a link that breaks 6 kA and is 6.3 × 25.4 mm; other links of that size do not.',
+          'A plug needs a link that breaks 6\u00a0kA and is 6.3 × 25.4\u00a0mm; other links of that size do not.',
           'Fit a link marked BS 1362.',
           [],
           fitted.scheme === 'BS646' ? [likeWithLike.sameSize, bs646Note] : [likeWithLike.sameSize],
@@ -98,7 +98,7 @@ export const family: Rule = ({ fitted, prescription, request }) => {
         'fuse',
         'Whether the plug fuse is to BS 1362 is not known',
         rest(
-          'A plug needs a link that breaks 6 kA.',
+          'A plug needs a link that breaks 6\u00a0kA.',
           'Look for the mark BS 1362 on the link; without it, fit one that has it.',
           [],
           [likeWithLike.sameSize],
@@ -306,7 +306,7 @@ export const breaking: Rule = ({ fitted, prescription, request, fittedEntered })
         `The link breaks ${amperes(capacityA, 4, 'down')}${listed}; a fault can draw ${amperes(faultA, 4, 'up')}`,
         rest(
           'On a short circuit the link may burst and go on arcing.',
-          `Use the prescribed rating and speed with a breaking capacity of at least ${amperes(faultA, 4, 'up')} (H: 1.5 kA). ${who}`,
+          `Use the prescribed rating and speed with a breaking capacity of at least ${amperes(faultA, 4, 'up')} (H: 1.5\u00a0kA). ${who}`,
           [`${amperes(capacityA, 4, 'down')} < ${amperes(faultA, 4, 'up')}`],
           sources,
         ),
@@ -359,7 +359,7 @@ export const voltage: Rule = ({ fitted, prescription, request, fittedEntered }) 
             'The rated voltage of the fitted link is not marked',
             rest(
               'A link for a lower voltage can go on arcing when it opens.',
-              `Look on the cap; on ${volts(voltageV)} it must be at least that, commonly 250 V.`,
+              `Look on the cap; on ${volts(voltageV)} it must be at least that, commonly 250\u00a0V.`,
               dc,
               sources,
             ),

@@ -105,7 +105,7 @@ function missing(lead: Lead, areaMm2: number | null, pair: RailPair | null): Tex
     working: [],
     action:
       areaMm2 === null
-        ? 'Read the print on the lead (AWG 18, 2 × 0.75 mm²) and enter it; or measure the voltage at both ends under load.'
+        ? 'Read the print on the lead (AWG 18, 2 × 0.75\u00a0mm²) and enter it; or measure the voltage at both ends under load.'
         : 'Enter the voltage and the amperes the machine wants, and what the supply gives.',
     sources: [copperResistivity.source],
   }

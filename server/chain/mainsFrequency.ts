@@ -144,11 +144,11 @@ function fluxWords({ outcome, ratio, voltageV, siteHz, ratedV, ratedHz }: Flux):
 }
 
 const tellApart =
-  'Find out whether it is a switch-mode or a transformer supply: a transformer is heavy for its power (a kilogram for some 20 W), names one mains voltage, and hums; a switch-mode supply is light, often names 100 V to 240 V, and often says “switching” on the plate.'
+  'Find out whether it is a switch-mode or a transformer supply: a transformer is heavy for its power (a kilogram for some 20\u00a0W), names one mains voltage, and hums; a switch-mode supply is light, often names 100\u00a0V to 240\u00a0V, and often says “switching” on the plate.'
 
 const switchMode = ({ reach }: MainsSituation): Text => ({
   title: `A switch-mode supply does not mind ${reach.frequencyHz === null ? 'the mains frequency' : hertz(reach.frequencyHz)}`,
-  why: 'It rectifies the mains first; 50 Hz and 60 Hz are the same to what follows.',
+  why: 'It rectifies the mains first; 50\u00a0Hz and 60\u00a0Hz are the same to what follows.',
   working: [],
   action: null,
   sources: [rectifiesFirst],
@@ -156,7 +156,7 @@ const switchMode = ({ reach }: MainsSituation): Text => ({
 
 const frequencyNotKnown = ({ supply }: MainsSituation): Text => ({
   title: `The mains frequency is not known${supply.input.frequenciesHz.length > 0 ? `; the plate names ${listText(supply.input.frequenciesHz.map((hz) => hertz(hz)))}` : ''}`,
-  why: 'A 60 Hz transformer on 50 Hz carries a fifth more flux and may overheat.',
+  why: 'A 60\u00a0Hz transformer on 50\u00a0Hz carries a fifth more flux and may overheat.',
   working: [],
   action: `Enter the country, or the frequency, of the place where it will be used. ${tellApart}`,
   sources: [fluxClear.source, ratingPlate],
@@ -164,9 +164,9 @@ const frequencyNotKnown = ({ supply }: MainsSituation): Text => ({
 
 const plateSaysNothing = ({ supply }: MainsSituation, siteHz: number): Text => ({
   title: `Which frequency the supply is made for is not known; the mains has ${hertz(siteHz)}`,
-  why: 'A 60 Hz transformer on 50 Hz carries a fifth more flux and may overheat.',
+  why: 'A 60\u00a0Hz transformer on 50\u00a0Hz carries a fifth more flux and may overheat.',
   working: [],
-  action: `Read the input line of the rating plate and enter its voltage and frequency (50 Hz, 60 Hz, 50/60 Hz).${supply.technology === null ? ` ${tellApart}` : ''}`,
+  action: `Read the input line of the rating plate and enter its voltage and frequency (50\u00a0Hz, 60\u00a0Hz, 50/60\u00a0Hz).${supply.technology === null ? ` ${tellApart}` : ''}`,
   sources: [fluxClear.source, ratingPlate],
 })
 

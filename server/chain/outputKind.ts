@@ -1,6 +1,6 @@
 import { commonPractice } from '../reference/source.js'
 import { type Judgement, judging, type Text } from './judgement.js'
-import { railText } from './railText.js'
+import { kindText, railText } from './railText.js'
 import type { PairTopic, RailPair } from './situation.js'
 import { ratingPlate } from './words.js'
 
@@ -8,7 +8,7 @@ const judged = judging('output-kind')
 
 const kinds = commonPractice(
   'Direct and alternating current',
-  'a machine with a rectifier inside wants ac and a machine without wants dc; few take both, and those say so',
+  'a machine with a rectifier inside wants AC and a machine without wants DC; few take both, and those say so',
 )
 
 /** Direct against alternating current, rail by rail. */
@@ -24,9 +24,10 @@ export const outputKind: PairTopic = {
 function judgePair(pair: RailPair): Judgement {
   const { device, supply } = pair
   if (device.kind === null || supply?.kind == null) return judged.unknown(() => kindMissing(pair))
-  if (device.kind === supply.kind)
+  const wanted = device.kind
+  if (wanted === supply.kind)
     return judged.clear(() => ({
-      title: `Both are ${device.kind}: the supply gives ${railText(supply)}, the machine wants ${railText(device)}`,
+      title: `Both are ${kindText(wanted)}: the supply gives ${railText(supply)}, the machine wants ${railText(device)}`,
       why: 'The kind of current agrees.',
       working: [],
       action: null,
@@ -37,7 +38,7 @@ function judgePair(pair: RailPair): Judgement {
     why:
       supply.kind === 'ac'
         ? 'Alternating current reverses on the machine’s circuits a hundred times a second and destroys them.'
-        : 'A transformer or an ac motor in the machine is a near short circuit for direct current; a machine that makes a negative voltage from ac loses it.',
+        : 'A transformer or an AC motor in the machine is a near short circuit for direct current; a machine that makes a negative voltage from AC loses it.',
     working: [],
     action: `Use a supply with ${device.kind === 'ac' ? 'an alternating (~)' : 'a direct (⎓)'} output. Do not add a rectifier, or leave one out, by guess.`,
     sources: [kinds, ratingPlate],
@@ -45,17 +46,17 @@ function judgePair(pair: RailPair): Judgement {
 }
 
 const howToFindOut =
-  'Look for ⎓ or “DC”, or for ~ or “AC”, beside the voltage on the plate. Of a supply: measure the output on the dc range and on the ac range, with nothing connected; dc reads near its voltage on the dc range and near nothing on the ac range, ac the other way round.'
+  'Look for ⎓ or “DC”, or for ~ or “AC”, beside the voltage on the plate. Of a supply: measure the output on the DC range and on the AC range, with nothing connected; DC reads near its voltage on the dc range and near nothing on the ac range, ac the other way round.'
 
 function kindMissing({ device, supply }: RailPair): Text {
   return {
     title: !supply
       ? `No output of the supply matches the machine’s ${railText(device)}`
       : device.kind === null && supply.kind === null
-        ? `Neither plate says whether ${railText(supply)} is ac or dc`
+        ? `Neither plate says whether ${railText(supply)} is AC or DC`
         : device.kind === null
-          ? `The supply gives ${railText(supply)}; whether the machine wants ac or dc is not known`
-          : `The machine wants ${railText(device)}; whether the supply gives ac or dc is not known`,
+          ? `The supply gives ${railText(supply)}; whether the machine wants AC or DC is not known`
+          : `The machine wants ${railText(device)}; whether the supply gives AC or DC is not known`,
     why: 'Alternating current destroys a machine that wants direct current.',
     working: [],
     action: howToFindOut,

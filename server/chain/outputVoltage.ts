@@ -197,7 +197,7 @@ function comparedWords(
 
 const zeroVolts = (device: DeviceRail): Text => ({
   title: `A rail of ${railText(device)} cannot be judged`,
-  why: 'Nothing is wanted at 0 V.',
+  why: 'Nothing is wanted at 0\u00a0V.',
   working: [],
   action: 'Read the machine’s plate again and enter the voltage.',
   sources: [ratingPlate],
@@ -387,7 +387,7 @@ function ratingEstimate({ mainsRatio }: PairSituation, rail: Rail): Estimate | n
     highV,
     working: [
       dc
-        ? `transformer inside, estimated: 1.4 × (${volts(ratedV)} + 2 V) × I = ${voltAmperes(sizeVA, 3)}, winding 0.8 × (${volts(ratedV)} + 2 V) = ${volts(windingV, 3)}`
+        ? `transformer inside, estimated: 1.4 × (${volts(ratedV)} + 2\u00a0V) × I = ${voltAmperes(sizeVA, 3)}, winding 0.8 × (${volts(ratedV)} + 2\u00a0V) = ${volts(windingV, 3)}`
         : `size: ${volts(ratedV)} × I = ${voltAmperes(sizeVA, 3)}`,
       `typical regulation at ${voltAmperes(sizeVA, 3)}: ${range}`,
       `mains over plate: ${decimal(ratio, 3)}${mainsRatio === null ? ' (not known, taken as 1)' : ''}`,

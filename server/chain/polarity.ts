@@ -71,7 +71,7 @@ const readsNegative = ({ supply }: PairSituation): boolean => {
 const words = (value: Polarity): string => (value === 'centre-positive' ? 'centre positive' : 'centre negative')
 
 const howToMeasure =
-  'Measure it with nothing connected: black lead on the sleeve, red lead on the centre, dc range. A plain reading means centre positive, a minus sign means centre negative.'
+  'Measure it with nothing connected: black lead on the sleeve, red lead on the centre, DC range. A plain reading means centre positive, a minus sign means centre negative.'
 
 const minusSign = (): Text => ({
   title: 'Centre positive is printed, but a voltage with a minus sign was measured',

@@ -2,9 +2,12 @@ import { volts } from '../physics/quantity.js'
 import { ends } from './matchRails.js'
 import type { Rail } from './situation.js'
 
-/** "12 V dc", "−12 V dc", "9 V ac", "5 V to 11 V (ac or dc not stated)". */
+/** "AC" or "DC", as every text here writes it. */
+export const kindText = (kind: 'ac' | 'dc'): string => kind.toUpperCase()
+
+/** "12 V DC", "−12 V DC", "9 V AC", "5 V to 11 V (AC or DC not stated)". */
 export function railText(rail: Rail): string {
   const [low, high] = ends(rail)
-  const kind = rail.kind ?? '(ac or dc not stated)'
+  const kind = rail.kind === null ? '(AC or DC not stated)' : kindText(rail.kind)
   return low === high ? `${volts(low)} ${kind}` : `${volts(low)} to ${volts(high)} ${kind}`
 }

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 
 const maker1993 = published(
@@ -13,7 +14,7 @@ export interface StorageAge {
 }
 
 /** Makers' advice by years without power. They disagree because sealing, electrolyte and voltage differ. */
-export const storageAges: readonly StorageAge[] = Object.freeze(
+export const storageAges: readonly StorageAge[] = frozen(
   [
     { toYears: 1, advice: 'meets its first limits', source: maker1993 },
     {
@@ -30,11 +31,11 @@ export const storageAges: readonly StorageAge[] = Object.freeze(
       advice: 'plan to replace it; re-ageing shows whether it can be used meanwhile',
       source: commonPractice('Over ten years without power', 'past the shelf life makers give'),
     },
-  ].map((row) => Object.freeze(row)),
+  ].map((row) => frozen(row)),
 )
 
 /** From how many years without power an electrolytic is reformed. */
-export const reformingNeed = Object.freeze({
+export const reformingNeed = frozen({
   highVoltageV: 100,
   highVoltageYears: 2,
   lowVoltageYears: 5,
@@ -53,7 +54,7 @@ export interface ReformingProcedure {
 }
 
 /** Published ways to reform, side by side. */
-export const reformingProcedures: readonly ReformingProcedure[] = Object.freeze(
+export const reformingProcedures: readonly ReformingProcedure[] = frozen(
   [
     {
       resistor: '10 kΩ up to 75 V, 100 kΩ above',
@@ -85,11 +86,11 @@ export const reformingProcedures: readonly ReformingProcedure[] = Object.freeze(
       time: '5 min and 1 min for each month of storage',
       source: published('Two hobby copies of one text', 'origin unknown, doubtful'),
     },
-  ].map((row) => Object.freeze(row)),
+  ].map((row) => frozen(row)),
 )
 
 /** What the stages are worked out from. */
-export const reformingRules = Object.freeze({
+export const reformingRules = frozen({
   lowVoltageV: 75,
   lowSeriesOhm: 10_000,
   highSeriesOhm: 100_000,
@@ -143,10 +144,10 @@ const rule = (
   fromV: number,
   toV: number,
   source: Source,
-): LeakageRule => Object.freeze({ name, kind, factor, addA, floorA, after, fromV, toV, source })
+): LeakageRule => frozen({ name, kind, factor, addA, floorA, after, fromV, toV, source })
 
 /** Leakage that is accepted, modern rules and older ones side by side. */
-export const leakageRules: readonly LeakageRule[] = Object.freeze([
+export const leakageRules: readonly LeakageRule[] = frozen([
   rule('0.01 CV, at least 3 µA', 'proportional', 0.01, 0, 3e-6, '2 min', 0, 1000, radialSheet),
   rule('0.03 CV, at least 4 µA', 'proportional', 0.03, 0, 4e-6, '1 min', 0, 1000, radialSheet),
   rule('0.06 CV + 10 µA', 'proportional', 0.06, 1e-5, 0, '2 min', 160, 450, radialSheet),
@@ -165,15 +166,15 @@ export const leakageRules: readonly LeakageRule[] = Object.freeze([
 ])
 
 /** K of the older rule by rated voltage, [A/F], that is mA per µF times 1000. */
-export const olderLeakageFactors = Object.freeze([
-  Object.freeze({ toV: 100, factor: 10, source: olderStandard }),
-  Object.freeze({ toV: 250, factor: 20, source: olderStandard }),
-  Object.freeze({ toV: 350, factor: 25, source: olderStandard }),
-  Object.freeze({ toV: 500, factor: 40, source: olderStandard }),
+export const olderLeakageFactors = frozen([
+  frozen({ toV: 100, factor: 10, source: olderStandard }),
+  frozen({ toV: 250, factor: 20, source: olderStandard }),
+  frozen({ toV: 350, factor: 25, source: olderStandard }),
+  frozen({ toV: 500, factor: 40, source: olderStandard }),
 ])
 
 /** The rule a capacitor is accepted by after reforming. */
-export const acceptedLeakage = Object.freeze({
+export const acceptedLeakage = frozen({
   factor: 0.03,
   floorA: 4e-6,
   source: commonPractice(
@@ -191,16 +192,16 @@ export interface TouchLimit {
 const es1 = published('IEC 62368-1, table 4 (text in a public repository)', 'ES1 limit')
 
 /** The lowest d.c. limit for a part that may be touched. */
-export const accessibleLimit: TouchLimit = Object.freeze({
+export const accessibleLimit: TouchLimit = frozen({
   limitV: 42.4,
-  what: 'limit of IEC 60335-1 for accessible parts, peak and d.c.',
+  what: 'limit of IEC 60335-1 for accessible parts, peak and DC',
   source: published('IEC 60335-1, clause 8.1.4 (quoted in engineering forums)', '42.4 V'),
 })
 
 /** Voltages below which a charged part is no longer counted as hazardous to touch. */
-export const dischargeLimits: readonly TouchLimit[] = Object.freeze(
+export const dischargeLimits: readonly TouchLimit[] = frozen(
   [
-    { limitV: 60, what: 'd.c. limit of IEC 62368-1', source: es1 },
+    { limitV: 60, what: 'DC limit of IEC 62368-1', source: es1 },
     accessibleLimit,
     {
       limitV: 34,
@@ -210,7 +211,7 @@ export const dischargeLimits: readonly TouchLimit[] = Object.freeze(
         '34 V, 1 s after unplugging, above 0.1 µF',
       ),
     },
-  ].map((row) => Object.freeze(row)),
+  ].map((row) => frozen(row)),
 )
 
 export interface PlugPinRule {
@@ -222,7 +223,7 @@ export interface PlugPinRule {
 }
 
 /** How soon the pins of a plug must be discharged by the capacitors inside. */
-export const plugPinRules: readonly PlugPinRule[] = Object.freeze(
+export const plugPinRules: readonly PlugPinRule[] = frozen(
   [
     {
       name: 'time constant of 1 s (IEC 60950-1, pluggable)',
@@ -249,23 +250,23 @@ export const plugPinRules: readonly PlugPinRule[] = Object.freeze(
         '5 s',
       ),
     },
-  ].map((row) => Object.freeze(row)),
+  ].map((row) => frozen(row)),
 )
 
 /** Time for a discharge tool where none is asked for [s]. */
-export const dischargeWithin = Object.freeze({
+export const dischargeWithin = frozen({
   timeS: 5,
   source: published('Machine-engineering page on IEC 60204-1, clause 6.2.4', '60 V within 5 s inside an enclosure'),
 })
 
 /** Stored energy that counts as hazardous by itself [J]. */
-export const hazardousEnergy = Object.freeze({
+export const hazardousEnergy = frozen({
   energyJ: 20,
   source: published('IEC 60950-1, definition quoted in an engineering forum', '20 J or more at 2 V or more'),
 })
 
 /** Voltage one resistor of a bleeder may carry [V]. */
-export const resistorVoltage = Object.freeze({
+export const resistorVoltage = frozen({
   voltageV: 250,
   source: fromMemory(
     'Data sheets of carbon-film resistors',
@@ -285,14 +286,14 @@ export interface TouchCurrentLimit {
 }
 
 /** Limits of the current that flows through a person who touches a case or an output. */
-export const touchCurrentLimits: readonly TouchCurrentLimit[] = Object.freeze(
+export const touchCurrentLimits: readonly TouchCurrentLimit[] = frozen(
   [
     {
       limitA: 0.25e-3,
       what: 'class II, IEC 60950-1',
       source: published('IEC 60950-1, test report 68.210.18.0104.01, page 19', '0.25 mA'),
     },
-    { limitA: 0.5e-3, what: 'ES1 a.c., IEC 62368-1; usual threshold of feeling', source: es1 },
+    { limitA: 0.5e-3, what: 'ES1 AC, IEC 62368-1; usual threshold of feeling', source: es1 },
     {
       limitA: 0.75e-3,
       what: 'hand-held class I, older UK practice',
@@ -303,7 +304,7 @@ export const touchCurrentLimits: readonly TouchCurrentLimit[] = Object.freeze(
       what: 'protective conductor of class I',
       source: published('VDE 0701-0702:2008 (manual of an appliance tester, page 34)', '3.5 mA'),
     },
-  ].map((row) => Object.freeze(row)),
+  ].map((row) => frozen(row)),
 )
 
 export const impregnatedPaper = published(

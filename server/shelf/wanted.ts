@@ -1,4 +1,5 @@
 import { drawnA } from '../chain/matchRails.js'
+import { kindText } from '../chain/railText.js'
 import type { Polarity, VoltageWindow } from '../chain/request.js'
 import type { DeviceRail, PreparedDevice, PreparedPlug, PreparedSite } from '../chain/situation.js'
 import { amperes, decimal, millimetres, plain, volts } from '../physics/quantity.js'
@@ -129,7 +130,7 @@ const unknownText = 'not known: find out before buying'
 
 function linesOf(wanted: Omit<Wanted, 'lines'>, site: PreparedSite): string[] {
   const { kind, voltageV, leastA, polarity, plug, regulated } = wanted
-  const kindText = kind === null ? `ac or dc ${unknownText}` : kind
+  const kindWords = kind === null ? `AC or DC ${unknownText}` : kindText(kind)
   const mains = site.systems
     .filter(({ voltageV: system }) => system !== null)
     .map(
@@ -137,7 +138,7 @@ function linesOf(wanted: Omit<Wanted, 'lines'>, site: PreparedSite): string[] {
         `${volts(system ?? 0)}${frequencyHz === null ? '' : ` ${plain(frequencyHz, 'Hz')}`}`,
     )
   return [
-    `Output: ${volts(voltageV)} ${kindText}`,
+    `Output: ${volts(voltageV)} ${kindWords}`,
     `Current: ${leastA === null ? unknownText : `${amperes(upToTenth(leastA))} or more`}`,
     ...(kind === 'ac' ? [] : [`Polarity: ${polarity === null ? unknownText : polarityMeaning[polarity]}`]),
     `Plug: ${sizeText(plug) ?? unknownText}`,

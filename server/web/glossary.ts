@@ -27,7 +27,7 @@ export const glossary = {
     'double insulated',
   ),
   'class-iii': word(
-    'A unit fed by extra-low voltage only, up to 50 V. It must never meet the mains itself.',
+    'A unit fed by extra-low voltage only, up to 50\u00a0V. It must never meet the mains itself.',
     'Class III',
   ),
   inlet: word(
@@ -104,7 +104,7 @@ export const glossary = {
     'Unregulated',
   ),
   'switch-mode': word(
-    'A supply that rectifies the mains first and converts it at a high frequency: light for its power, often for 100 V to 240 V. It does not mind the mains frequency.',
+    'A supply that rectifies the mains first and converts it at a high frequency: light for its power, often for 100\u00a0V to 240\u00a0V. It does not mind the mains frequency.',
     'Switch-mode supply',
     'switching supply',
   ),
@@ -119,7 +119,7 @@ export const glossary = {
     'volts per hertz',
   ),
   'nominal-voltage': word(
-    'The voltage a network is called by, such as 230 V. What comes out of the wall lies in a band around it.',
+    'The voltage a network is called by, such as 230\u00a0V. What comes out of the wall lies in a band around it.',
     'Nominal voltage',
   ),
   'tolerance-band': word(
@@ -149,7 +149,7 @@ export const glossary = {
     'type plate, name plate',
   ),
   rail: word(
-    'One output of a supply, or one voltage a machine wants, with its sign and current. A supply with +5 V, +12 V and −12 V has three.',
+    'One output of a supply, or one voltage a machine wants, with its sign and current. A supply with +5\u00a0V, +12\u00a0V and −12\u00a0V has three.',
     'Rail',
   ),
   polarity: word(

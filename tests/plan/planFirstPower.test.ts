@@ -156,7 +156,7 @@ describe('the first power-up plan', () => {
     const ac = without(({ device }) => {
       device.inputs = [{ kind: 'ac', voltageV: 9, currentA: 1 }]
     })
-    expect(stage(planFirstPower(ac, found(), lamps), 'bench-supply').leftOut).toMatch(/takes a\.c\./)
+    expect(stage(planFirstPower(ac, found(), lamps), 'bench-supply').leftOut).toMatch(/takes AC/)
     const open = without(({ device }) => {
       device.inputs = [{ kind: null, voltageV: 9, currentA: 1 }]
     })

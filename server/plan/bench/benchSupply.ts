@@ -155,8 +155,8 @@ function railStages(
     expect: expectation(stage, Math.abs(rail.voltageV)),
     stopIf:
       at === stages.length - 1
-        ? `the current climbs, anything is too hot to touch for 3 s, smells or buzzes`
-        : `the supply stays in current limit for more than about 1 s, or anything smells, buzzes or warms`,
+        ? `the current climbs, anything is too hot to touch for 3\u00a0s, smells or buzzes`
+        : `the supply stays in current limit for more than about 1\u00a0s, or anything smells, buzzes or warms`,
   }))
 }
 
@@ -189,10 +189,10 @@ function cautionsFor(request: BenchSupplyRequest): string[] {
     'Never raise the limit to make a fault go away: lower the voltage and look for the part that warms.',
     ...(request.rails.some(isHazardous)
       ? [
-          'More than 60 V d.c. can kill, and a current limit protects the machine, not you: shrouded plugs, output off before anything is touched.',
+          'More than 60\u00a0V DC can kill, and a current limit protects the machine, not you: shrouded plugs, output off before anything is touched.',
         ]
       : []),
-    'A reversed connection kills tantalum capacitors even at 0.1 A: check twice.',
+    'A reversed connection kills tantalum capacitors even at 0.1\u00a0A: check twice.',
     ...(request.input === 'plain'
       ? []
       : [
@@ -201,7 +201,7 @@ function cautionsFor(request: BenchSupplyRequest): string[] {
     'Disconnect motors, drives, picture tubes and relays first: they draw 2 to 10 times their current when starting.',
     ...(several
       ? [
-          'Several rails: find their order before any power. Memories that take −5 V, +5 V and +12 V need the negative one first and lose it last. Bring the rails up together from a tracking supply, or one by one only where the circuit allows it.',
+          'Several rails: find their order before any power. Memories that take −5\u00a0V, +5\u00a0V and +12\u00a0V need the negative one first and lose it last. Bring the rails up together from a tracking supply, or one by one only where the circuit allows it.',
           'Supplies with floating outputs are joined at one point only; check which terminal is earthed before two are joined.',
         ]
       : []),
@@ -210,6 +210,6 @@ function cautionsFor(request: BenchSupplyRequest): string[] {
       : []),
     'Do not feed the output of a linear regulator while its input is open: current flows back through it.',
     'With loose sense links the output rises: take the load from the sense terminals, and measure the voltage at the machine.',
-    'An a.c. input is not fed from this supply unless its circuit is known.',
+    'An AC input is not fed from this supply unless its circuit is known.',
   ]
 }

@@ -104,7 +104,7 @@ export function offLoad(request: OffLoadRequest): OffLoadAnswer {
     cautions: [
       'A high reading with nothing connected condemns nothing by itself: rated volts are reached only at rated current. Judge the supply on a dummy load.',
       ...(dcOffLoadV === null
-        ? ['An a.c. output is replaced by an a.c. supply only; its rated current is an rms current.']
+        ? ['An AC output is replaced by an AC supply only; its rated current is an rms current.']
         : [
             `The capacitor must be rated above the off-load voltage at the highest mains, ${volts(high * (1 + unregulatedBand.tolerance), 3, 'up')} at ${percent(unregulatedBand.tolerance)} over.`,
             'A machine that needs a regulated voltage must not be connected to this output.',
@@ -199,7 +199,7 @@ function underLoad(
       ...(windingA !== null && windingA > ratedA ? [overloaded(windingA, ratedA)] : []),
       ...(bounds.length > 1 || hz === 50
         ? [
-            'Ripple is 1.2 times as much on 50 Hz as on 60 Hz: hum that comes only with 50 Hz points to a tired capacitor.',
+            'Ripple is 1.2 times as much on 50\u00a0Hz as on 60\u00a0Hz: hum that comes only with 50\u00a0Hz points to a tired capacitor.',
           ]
         : []),
     ],
@@ -217,7 +217,7 @@ const stateWorking = (
   windingA: number,
 ): string[] => [
   `loaded, stepped through the cycle with ${decimal(regulation)} × ${volts(acV)} / ${amperes(ratedA)} of winding resistance: mean ${volts(state.meanV)}, ripple ${volts(state.rippleV)}`,
-  `winding current: ${amperes(windingA)} rms for ${amperes(currentA ?? 0)} d.c.`,
+  `winding current: ${amperes(windingA)} rms for ${amperes(currentA ?? 0)} DC`,
 ]
 
 function fail(message: string): never {

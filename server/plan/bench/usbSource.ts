@@ -55,7 +55,7 @@ export function usbSource(rail: { voltageV: number; currentA: number | null }, t
       voltage.always
         ? `${volts(voltage.voltageV)} is a fixed voltage of sources rated high enough, ${watts(leastSourceW, 3, 'up')} or more here.`
         : `${volts(voltage.voltageV)} is optional and often absent: measure before the machine is connected.`,
-      markedCable ? 'The cable must be marked for 5 A.' : 'Any cable with two such plugs carries this current.',
+      markedCable ? 'The cable must be marked for 5\u00a0A.' : 'Any cable with two such plugs carries this current.',
       `It may lose ${volts(cableDropV, 3, 'up')}, so the machine may see ${volts(lowestV, 3, 'down')}${enough ? '' : ', less than its tolerance allows'}.`,
       'It is no current limiter: use it only after the bench supply has shown no fault.',
     ].join(' '),

@@ -274,6 +274,6 @@ const leftOut = (mainsV: number, onHand: readonly LampOnHand[], options: readonl
 
 function noneFits(mainsV: number, onHand: readonly LampOnHand[] | null): string {
   return onHand
-    ? `None of the lamps at hand serves on ${volts(mainsV)}, alone or as a pair of equal lamps in series: find incandescent or mains-voltage halogen lamps of ${lampWattRange.min} W to 200 W rated about ${volts(mainsV)}, or pairs rated about ${volts(mainsV / 2)}.`
+    ? `None of the lamps at hand serves on ${volts(mainsV)}, alone or as a pair of equal lamps in series: find incandescent or mains-voltage halogen lamps of ${lampWattRange.min} W to 200\u00a0W rated about ${volts(mainsV)}, or pairs rated about ${volts(mainsV / 2)}.`
     : `No standard lamp is made for ${volts(mainsV)}, nor a pair in series.`
 }

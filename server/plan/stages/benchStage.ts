@@ -52,16 +52,16 @@ function benchPlan(facts: PlanFacts): BenchSupplyAnswer | null {
 
 function whyNot({ device, missing }: PlanFacts, answer: BenchSupplyAnswer | null): string | null {
   if (device.rails.length === 0) {
-    missing.push('What the machine wants (voltages, a.c. or d.c., currents): read the plate beside its power socket.')
+    missing.push('What the machine wants (voltages, AC or DC, currents): read the plate beside its power socket.')
     return 'What the machine wants is not known: read the plate beside its power socket.'
   }
   if (device.takesMains)
     return 'The machine takes the mains itself; a bench supply cannot stand in for it. Work on its mains side is for a licensed electrician or other qualified person.'
   if (device.rails.some(({ kind }) => kind === 'ac'))
-    return 'The machine takes a.c.; a bench supply gives d.c. Some such machines bear d.c. on their rectifier, others make clocks or negative voltages from the a.c.: ask, do not guess. Go on with its own supply behind the lamp.'
+    return 'The machine takes AC; a bench supply gives DC. Some such machines bear DC on their rectifier, others make clocks or negative voltages from the AC: ask, do not guess. Go on with its own supply behind the lamp.'
   if (device.rails.some(({ kind }) => kind === null)) {
-    missing.push('Whether the machine takes a.c. or d.c.')
-    return 'Whether the machine takes a.c. or d.c. is not known: look for ⎓ or ~ beside its power socket.'
+    missing.push('Whether the machine takes AC or DC.')
+    return 'Whether the machine takes AC or DC is not known: look for ⎓ or ~ beside its power socket.'
   }
   return answer?.reading && answer.stages.length === 0 ? answer.reading.says : null
 }
@@ -141,7 +141,7 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
             'Find the order the rails must come up in, and the point where they share their common.',
             {
               expect:
-                'from the manual; memories with −5 V, +5 V and +12 V need the negative one first and lose it last',
+                'from the manual; memories with −5\u00a0V, +5\u00a0V and +12\u00a0V need the negative one first and lose it last',
               stopIf: 'the order is not known and the rails cannot be raised together',
             },
           ),
@@ -187,7 +187,7 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
       'bench-supply.off',
       'Output off, plug out. Before you reach inside, wait and measure across the large capacitors.',
       {
-        expect: 'nearly 0 V',
+        expect: 'nearly 0\u00a0V',
         unit: 'V',
         low: null,
         high: null,

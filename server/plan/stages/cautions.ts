@@ -48,7 +48,7 @@ export const hotLoad: Caution = {
 /** Before the machine is connected to any source. */
 export const reversed: Caution = {
   signal: 'NOTICE',
-  hazard: 'Reversed polarity destroys tantalum capacitors and logic even at 0.1 A.',
+  hazard: 'Reversed polarity destroys tantalum capacitors and logic even at 0.1\u00a0A.',
   consequence: 'Parts that cannot be replaced are gone in an instant.',
   avoid: 'Measure the polarity at the plug with a meter before the plug goes in.',
   electric: false,
@@ -75,7 +75,8 @@ export const noMoreCurrent: Caution = {
 /** Before a source of more than extra-low voltage is switched on. */
 export const hazardousOutput: Caution = {
   signal: 'DANGER',
-  hazard: 'This output is above the 60 V d.c. that may be touched, and a current limit protects the machine, not you.',
+  hazard:
+    'This output is above the 60\u00a0V DC that may be touched, and a current limit protects the machine, not you.',
   consequence: 'Touching it kills.',
   avoid:
     'Shrouded plugs, one hand away, output off before anything is touched; leave it to a qualified person if in doubt.',

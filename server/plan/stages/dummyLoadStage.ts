@@ -186,7 +186,7 @@ const rippleStep = (plan: RailPlan, number: number): Step =>
     `dummy-load.ripple-${number}`,
     `Read the ripple of ${plan.name}, peak to peak, with an oscilloscope at the connector.`,
     {
-      expect: `at most ${plain((plan.load?.rippleV ?? 0) * 1e3, 'mV')}, in 20 MHz`,
+      expect: `at most ${plain((plan.load?.rippleV ?? 0) * 1e3, 'mV')}, in 20\u00a0MHz`,
       unit: 'V',
       low: 0,
       high: plan.load?.rippleV ?? null,

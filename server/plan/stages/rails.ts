@@ -26,7 +26,7 @@ export const toleranceOf = (voltageV: number, device: DeviceRail | undefined): n
   device?.tolerance ?? (bandOf(voltageV) ?? otherTolerance).tolerance
 
 const railName = (rail: Rail, index: number, count: number): string =>
-  `${count > 1 ? `output ${index + 1}, ` : 'the output, '}${volts(rail.voltageV)}${rail.kind === 'ac' ? ' a.c.' : rail.kind === 'dc' ? ' d.c.' : ''}`
+  `${count > 1 ? `output ${index + 1}, ` : 'the output, '}${volts(rail.voltageV)}${rail.kind === 'ac' ? ' AC' : rail.kind === 'dc' ? ' DC' : ''}`
 
 /** The rating of the transformer inside an unregulated supply, and its winding. */
 function transformerOf(rail: Rail): { acV: number; ratedVA: number } | null {

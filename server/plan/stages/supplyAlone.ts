@@ -42,7 +42,7 @@ export function mainsBlockedToo(facts: PlanFacts): string | null {
 function mainsBlocked(facts: PlanFacts): string | null {
   const { windows, kind } = facts.supply.input
   if (kind === 'dc' && windows.length > 0 && windows.every(({ max }) => max <= extraLowVoltageMostV.value))
-    return 'This supply is fed with a low d.c. voltage, not from the mains: the lamp has no place in front of it. Feed it from a current-limited bench supply.'
+    return 'This supply is fed with a low DC voltage, not from the mains: the lamp has no place in front of it. Feed it from a current-limited bench supply.'
   const found = keptOff(facts)
   if (found.length > 0) return `The supply does not meet the mains as things stand. ${because(found)}`
   if (windows.length === 0)
@@ -269,8 +269,8 @@ function steps(
           step(
             'supply-alone.polarity',
             rails.length > 1
-              ? 'Meter on d.c. volts, black lead on the common: write down voltage and sign of every pin.'
-              : 'Meter on d.c. volts: black lead on the sleeve of the plug, red on its centre. Write down the sign.',
+              ? 'Meter on DC volts, black lead on the common: write down voltage and sign of every pin.'
+              : 'Meter on DC volts: black lead on the sleeve of the plug, red on its centre. Write down the sign.',
             {
               expect: rails.length > 1 ? 'as the outputs read above' : 'plus: centre positive; minus: centre negative',
               stopIf: 'it is not what the machine wants',
@@ -287,7 +287,7 @@ function steps(
       stopIf: 'it has risen: something warms up',
     }),
     step('supply-alone.off', 'Switch off, unplug, wait, and read the output until it has fallen.', {
-      expect: 'towards 0 V',
+      expect: 'towards 0\u00a0V',
       caution: storedCharge,
     }),
   ]

@@ -102,9 +102,7 @@ function steps(facts: PlanFacts, found: BehindLamp | null): Step[] {
       caution: oldBatteries,
     }),
     step('together.join', 'All unplugged: put the supply’s plug into the machine.', {
-      expect: dc
-        ? 'the polarity measured on this supply is the one the machine wants'
-        : 'an a.c. output to an a.c. input',
+      expect: dc ? 'the polarity measured on this supply is the one the machine wants' : 'an AC output to an AC input',
       stopIf: dc ? 'either is not written down' : 'either is not certain',
       caution: dc ? reversed : null,
     }),
@@ -137,7 +135,7 @@ function steps(facts: PlanFacts, found: BehindLamp | null): Step[] {
       const follows = facts.regulated !== true
       return step(
         `together.rail-${index + 1}`,
-        `Read the ${volts(rail.voltageV)}${rail.kind === 'ac' ? ' a.c.' : ''} at the machine.`,
+        `Read the ${volts(rail.voltageV)}${rail.kind === 'ac' ? ' AC' : ''} at the machine.`,
         {
           expect: `${volts(low, 4)} to ${volts(top, 4)}${follows ? '; an unregulated output is lower behind the lamp, by as much as the lamp takes' : ''}`,
           unit: 'V',
@@ -159,7 +157,7 @@ function steps(facts: PlanFacts, found: BehindLamp | null): Step[] {
       },
     ),
     step('together.off', 'Switch off, unplug. Before you reach inside, wait and measure across the large capacitors.', {
-      expect: 'nearly 0 V',
+      expect: 'nearly 0\u00a0V',
       unit: 'V',
       caution: storedCharge,
     }),

@@ -1,4 +1,5 @@
 import { byWorst, type CheckResponse, type Outcome, type TopicName } from '../../chain/finding.js'
+import { kindText } from '../../chain/railText.js'
 import type { CheckRequest } from '../../chain/request.js'
 import { amperes, hertz, millimetres, voltAmperes, volts } from '../../physics/quantity.js'
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
@@ -64,7 +65,7 @@ const join = (parts: (string | null | undefined)[], glue = ' '): string | null =
   parts.filter((part) => part != null && part !== '').join(glue) || null
 
 const rail = ({ voltageV, kind, currentA }: Pick<LabelRail, 'voltageV' | 'kind'> & { currentA?: number | null }) =>
-  join([volts(voltageV), kind, currentA == null ? null : amperes(currentA)])
+  join([volts(voltageV), kind && kindText(kind), currentA == null ? null : amperes(currentA)])
 
 const size = (plug: CheckRequest['supply']['plug']): string | null =>
   join([

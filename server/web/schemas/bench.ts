@@ -37,7 +37,7 @@ export const benchSupplySchema = z.strictObject({
         kind: z
           .literal('dc', {
             error:
-              'kind must be "dc": a bench supply gives no a.c., and an a.c. input is not fed with d.c. unless its circuit is known',
+              'kind must be "dc": a bench supply gives no AC, and an AC input is not fed with DC unless its circuit is known',
           })
           .nullish(),
         voltageV: railV,

@@ -399,7 +399,7 @@ function testsAside(form: FirstPowerForm, facts: PlanFacts): AsideView[] {
   if (!readings) return []
   const known = protectionClassOf(facts.supply)
   const lead =
-    'These tests are for competent persons with the instrument made for them. The 500 V of an insulation test can itself destroy electronics.'
+    'These tests are for competent persons with the instrument made for them. The 500\u00a0V of an insulation test can itself destroy electronics.'
   if (!known)
     return [
       aside({
