@@ -37,13 +37,17 @@ export function judgedAndPlanned(
   const worked = planFirstPower(check, assessment, given)
   const plan = sent?.stages ? sent : { ...sent, ...worked, ...(given && { given }) }
   const { stages } = checklistOf(check, assessment, worked)
-  const fromPlan = limitsOf(plan)
-  const known = new Set(fromPlan.map(({ key }) => key))
+  const fromPlan = new Map(limitsOf(plan).map((row) => [row.key, row]))
   const fromChecklist = limitsOf({ stages: stages.map(({ lines }) => ({ steps: lines })) })
+  const known = new Set(fromChecklist.map(({ key }) => key))
   return {
     check,
     assessment,
     plan,
-    limits: [...fromPlan, ...fromChecklist.filter(({ key }) => !known.has(key))],
+    // in the order of the paper; where both know a key, the plan that was sent decides
+    limits: [
+      ...fromChecklist.map((row) => fromPlan.get(row.key) ?? row),
+      ...[...fromPlan.values()].filter(({ key }) => !known.has(key)),
+    ],
   }
 }
