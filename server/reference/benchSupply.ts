@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published } from './source.js'
 
 const stepped = commonPractice(
@@ -6,15 +7,15 @@ const stepped = commonPractice(
 )
 
 /** Set for a first power-up from a bench supply. */
-export const benchRules = Object.freeze({
-  steps: Object.freeze([
+export const benchRules = frozen({
+  steps: frozen([
     { voltageShare: 0.25, currentShare: 0.1, holdS: 10 },
     { voltageShare: 0.5, currentShare: 0.25, holdS: 60 },
     { voltageShare: 1, currentShare: 0.5, holdS: 60 },
     { voltageShare: 1, currentShare: 1, holdS: 300 },
     { voltageShare: 1, currentShare: 1, holdS: 900 },
   ]),
-  constantPowerSteps: Object.freeze([
+  constantPowerSteps: frozen([
     { voltageShare: 1, currentShare: 1, holdS: 5 },
     { voltageShare: 1, currentShare: 1, holdS: 60 },
     { voltageShare: 1, currentShare: 1, holdS: 300 },
@@ -42,7 +43,7 @@ export const unknownCurrent = commonPractice(
 )
 
 /** Ohmmeter readings across an input, power off, capacitors let charge. */
-export const resistanceReadings = Object.freeze({
+export const resistanceReadings = frozen({
   shortOhm: 1,
   openOhm: 1e6,
   source: commonPractice(
@@ -77,14 +78,12 @@ export const backFeed = fromMemory(
 )
 
 /** D.C. resistance of one metre of class 5 plain copper flexible conductor at 20 °C, largest allowed. */
-export const flexibleCores = Object.freeze(
+export const flexibleCores = frozen(
   [
     { areaMm2: 0.5, ohmPerM: 0.039 },
     { areaMm2: 0.75, ohmPerM: 0.026 },
     { areaMm2: 1, ohmPerM: 0.0195 },
     { areaMm2: 1.5, ohmPerM: 0.0133 },
     { areaMm2: 2.5, ohmPerM: 0.00798 },
-  ].map((row) =>
-    Object.freeze({ ...row, source: fromMemory('IEC 60228', 'class 5 flexible conductors, plain copper') }),
-  ),
+  ].map((row) => frozen({ ...row, source: fromMemory('IEC 60228', 'class 5 flexible conductors, plain copper') })),
 )

@@ -1,15 +1,16 @@
+import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 
 /** Shares of the rated current at which a supply is tried, rising. */
-export const loadPoints = Object.freeze({
-  fractions: Object.freeze([0.1, 0.5, 1]),
+export const loadPoints = frozen({
+  fractions: frozen([0.1, 0.5, 1]),
   source: commonPractice(
     'Load a supply lightly first, then at half, then in full',
     'a weak part shows at a tenth or a half without being destroyed',
   ),
 })
 
-export const powerMargin = Object.freeze({
+export const powerMargin = frozen({
   factor: 2,
   source: commonPractice(
     'Fit at least twice the dissipated watts',
@@ -18,7 +19,7 @@ export const powerMargin = Object.freeze({
 })
 
 /** Warming of power resistors: one-body estimate. */
-export const resistorWarming = Object.freeze({
+export const resistorWarming = frozen({
   fullRiseK: 250,
   heatTimeS: 180,
   touchRiseK: 30,
@@ -43,10 +44,10 @@ const designGuide = published(
 )
 
 const band = (voltageV: number, tolerance: number, rippleV: number | null): AcceptanceBand =>
-  Object.freeze({ voltageV, tolerance, rippleV, source: designGuide })
+  frozen({ voltageV, tolerance, rippleV, source: designGuide })
 
 /** Output tolerances of regulated rails where the machine states none. */
-export const acceptanceBands: readonly AcceptanceBand[] = Object.freeze([
+export const acceptanceBands: readonly AcceptanceBand[] = frozen([
   band(5, 0.05, 0.05),
   band(12, 0.05, 0.12),
   band(3.3, 0.05, 0.05),
@@ -55,7 +56,7 @@ export const acceptanceBands: readonly AcceptanceBand[] = Object.freeze([
 ])
 
 /** Tolerance where no row fits [1]. */
-export const otherTolerance = Object.freeze({
+export const otherTolerance = frozen({
   tolerance: 0.05,
   source: commonPractice(
     '5 % for a regulated output that states no tolerance',
@@ -69,7 +70,7 @@ export const logicMaximum = fromMemory(
 )
 
 /** Rise of an unregulated output with nothing connected where its size is outside the table [1]. */
-export const largestRise = Object.freeze({
+export const largestRise = frozen({
   rise: 1,
   source: published(
     'Transformer maker’s answers on off-load voltage',
@@ -78,7 +79,7 @@ export const largestRise = Object.freeze({
 })
 
 /** Band of an unregulated output around the expected value [1]. */
-export const unregulatedBand = Object.freeze({
+export const unregulatedBand = frozen({
   tolerance: 0.1,
   source: commonPractice(
     'Unregulated outputs have no fixed band',

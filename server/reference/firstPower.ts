@@ -1,9 +1,10 @@
+import { frozen } from './frozen.js'
 import { commonPractice, published } from './source.js'
 
 /** What an unloaded supply takes at most, where nobody measured it: share of its rating, and never less than a floor. */
-export const idlePower = Object.freeze({
-  'switch-mode': Object.freeze({ share: 0.1, floorW: 2 }),
-  transformer: Object.freeze({ share: 0.25, floorW: 4 }),
+export const idlePower = frozen({
+  'switch-mode': frozen({ share: 0.1, floorW: 2 }),
+  transformer: frozen({ share: 0.25, floorW: 4 }),
   source: commonPractice(
     'Project estimate of what a supply takes with nothing connected',
     'a tenth of its rating for a switch-mode supply, a quarter for a small transformer; two plug-in adaptors of 2.7 VA and 6 VA were measured at 0.33 W and at 1.4 W to 3.9 W',
@@ -11,7 +12,7 @@ export const idlePower = Object.freeze({
 })
 
 /** Reservoir capacitor of a switch-mode input where it was not read [F/W]. */
-export const reservoirPerWatt = Object.freeze({
+export const reservoirPerWatt = frozen({
   lowMainsV: 150,
   lowFaradPerW: 3e-6,
   highFaradPerW: 1.5e-6,
@@ -22,7 +23,7 @@ export const reservoirPerWatt = Object.freeze({
 })
 
 /** After this the first flash is over; a lamp that is still bright then shows a fault [s]. */
-export const flashOver = Object.freeze({
+export const flashOver = frozen({
   atLeastS: 3,
   source: commonPractice(
     'Wait three seconds before the lamp is judged',
@@ -31,7 +32,7 @@ export const flashOver = Object.freeze({
 })
 
 /** How long each run is kept on before its readings count [s]. */
-export const settleTimes = Object.freeze({
+export const settleTimes = frozen({
   aloneS: 60,
   loadS: 300,
   togetherS: 60,

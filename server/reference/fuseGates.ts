@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import type { BreakingLetter, Characteristic } from './fuseMarks.js'
 import { published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
@@ -53,7 +54,7 @@ const gate = (
   sources: readonly Source[],
   doubt?: string,
 ): FuseGateRow =>
-  Object.freeze({
+  frozen({
     sheet,
     characteristic,
     breaking,
@@ -68,7 +69,7 @@ const gate = (
   })
 
 /** Time-current gates of IEC 60127-2 as makers print them, at 23 °C. Rows that disagree stand side by side. */
-export const fuseGateRows: readonly FuseGateRow[] = Object.freeze([
+export const fuseGateRows: readonly FuseGateRow[] = frozen([
   gate(1, 'F', 'H', [0.05, 4], [2.1, null, 1800], [s501, l216]),
   gate(1, 'F', 'H', [0.05, 4], [2.75, 0.01, 2], [s501, l216]),
   gate(1, 'F', 'H', [0.05, 4], [4, 0.003, 0.3], [s501, l216]),

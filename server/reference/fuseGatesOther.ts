@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -33,7 +34,7 @@ const row = (
   sources: readonly Source[],
   doubt?: string,
 ): OtherGateRow =>
-  Object.freeze({
+  frozen({
     scheme,
     timeDelay,
     ratedFromA,
@@ -46,7 +47,7 @@ const row = (
   })
 
 /** UL 248-14 for supplementary cartridge links. */
-export const ulGateRows: readonly OtherGateRow[] = Object.freeze([
+export const ulGateRows: readonly OtherGateRow[] = frozen([
   row(
     'UL',
     null,
@@ -81,7 +82,7 @@ const plugGates = published(
 const plugRemembered = fromMemory('BS 1362', '100 A for the last gate of the 13 A link; the times themselves were read')
 
 /** BS 1362 plug links. The half-hour limits are for every rating, the short times only for 3 A and 13 A. */
-export const bs1362GateRows: readonly OtherGateRow[] = Object.freeze([
+export const bs1362GateRows: readonly OtherGateRow[] = frozen([
   row('BS1362', null, [1, 13], [1.6, 1800, null], [plugHalfHour]),
   row('BS1362', null, [1, 13], [1.9, null, 1800], [plugHalfHour]),
   row('BS1362', null, [3, 3], [9 / 3, 0.02, 80], [plugGates]),
@@ -93,14 +94,14 @@ export const bs1362GateRows: readonly OtherGateRow[] = Object.freeze([
 ])
 
 /** What the two families do at the currents where they differ; the reason why one cannot stand in for the other. */
-export const schemeComparison = Object.freeze({
-  lines: Object.freeze([
+export const schemeComparison = frozen({
+  lines: frozen([
     { percent: 135, ul: 'opens within 1 h', iec: 'carries it' },
     { percent: 150, ul: 'opens within 1 h', iec: 'carries it for 1 h (above 6.3 A: 30 min)' },
     { percent: 200, ul: 'opens within 2 min', iec: 'need not open' },
     { percent: 210, ul: 'opens within 2 min', iec: 'opens within 30 min (T with letter L or E: 2 min)' },
   ]),
-  sources: Object.freeze([
+  sources: frozen([
     guide,
     makersNote,
     commonPractice(

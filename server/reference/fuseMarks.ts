@@ -1,12 +1,13 @@
+import { frozen } from './frozen.js'
 import { fromMemory, published, type Source } from './source.js'
 
 /** Pre-arcing behaviour by its IEC letter, fastest first. */
-export const characteristics = ['FF', 'F', 'M', 'T', 'TT'] as const
+export const characteristics = frozen(['FF', 'F', 'M', 'T', 'TT'] as const)
 
 export type Characteristic = (typeof characteristics)[number]
 
 /** Breaking-capacity letter, lowest first. */
-export const breakingLetters = ['L', 'E', 'H'] as const
+export const breakingLetters = frozen(['L', 'E', 'H'] as const)
 
 export type BreakingLetter = (typeof breakingLetters)[number]
 
@@ -50,7 +51,7 @@ const speed = (
 ): readonly SpeedWord[] => phrases.map((phrase) => ({ characteristic, phrase, scheme, source }))
 
 /** Words for the speed of a link, in the languages plates are printed in. */
-export const speedWords: readonly SpeedWord[] = Object.freeze([
+export const speedWords: readonly SpeedWord[] = frozen([
   ...speed('T', ['time delay', 't-d', 't/d', 'sb', 's/b'], catalogueWords, 'UL'),
   ...speed('T', ['time lag', 'timelag'], iecMarking, 'IEC'),
   ...speed('T', ['slow blow', 'slow blowing', 'slow acting', 'slo blo', 'slow', 'delayed'], words('English')),
@@ -98,7 +99,7 @@ export const speedWords: readonly SpeedWord[] = Object.freeze([
 ])
 
 /** Words that only say "fuse": they carry no fact and leave nothing unread. */
-export const fuseWords: readonly string[] = Object.freeze([
+export const fuseWords: readonly string[] = frozen([
   'fuse-link',
   'fuse link',
   'fuselink',
@@ -147,9 +148,9 @@ const short = (
   source: Source,
   breaking: BreakingLetter | null = null,
   ratedV: number | null = null,
-): ShortForm => Object.freeze({ symbol, characteristic, scheme, breaking, ratedV, sizeMm, source })
+): ShortForm => frozen({ symbol, characteristic, scheme, breaking, ratedV, sizeMm, source })
 
-export const shortForms: readonly ShortForm[] = Object.freeze([
+export const shortForms: readonly ShortForm[] = frozen([
   short(
     'MDL',
     'T',
@@ -198,15 +199,16 @@ export const shortForms: readonly ShortForm[] = Object.freeze([
 ])
 
 /** Body-size names of the North American trade. */
-export const sizeNames: readonly { readonly name: string; readonly sizeMm: string; readonly source: Source }[] =
-  Object.freeze([
+export const sizeNames: readonly { readonly name: string; readonly sizeMm: string; readonly source: Source }[] = frozen(
+  [
     { name: '3AG', sizeMm: '6.3x32', source: published('Littelfuse 312/318 series data sheet', '3AG: 1/4 x 1-1/4 in') },
     { name: '3AB', sizeMm: '6.3x32', source: fromMemory('Littelfuse catalogue', '3AB: 1/4 x 1-1/4 in, ceramic') },
     { name: '2AG', sizeMm: '4.5x15', source: fromMemory('Littelfuse catalogue', '2AG: 0.177 x 0.588 in') },
-  ])
+  ],
+)
 
 /** Colours of the bands, with the digit each stands for. */
-export const bandDigits: Readonly<Record<string, number>> = Object.freeze({
+export const bandDigits: Readonly<Record<string, number>> = frozen({
   black: 0,
   brown: 1,
   red: 2,
@@ -220,7 +222,7 @@ export const bandDigits: Readonly<Record<string, number>> = Object.freeze({
 })
 
 /** The fourth, broader band: the characteristic. IEC 60127-1, table A.1. */
-export const bandCharacteristics: Readonly<Record<string, Characteristic>> = Object.freeze({
+export const bandCharacteristics: Readonly<Record<string, Characteristic>> = frozen({
   black: 'FF',
   red: 'F',
   yellow: 'M',

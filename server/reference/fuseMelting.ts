@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import type { BreakingLetter, Characteristic } from './fuseMarks.js'
 import { published, type Source } from './source.js'
 
@@ -14,10 +15,10 @@ const table = (
   breaking: BreakingLetter,
   source: Source,
   i2tByRatedA: Record<number, number>,
-): MeltingTable => Object.freeze({ characteristic, breaking, source, i2tByRatedA: Object.freeze(i2tByRatedA) })
+): MeltingTable => frozen({ characteristic, breaking, source, i2tByRatedA: frozen(i2tByRatedA) })
 
 /** 5 x 20 mm links. A range is shown only where two sheets give the same rating. */
-export const meltingTables: readonly MeltingTable[] = Object.freeze([
+export const meltingTables: readonly MeltingTable[] = frozen([
   table('T', 'H', published('Cooper Bussmann S505 data sheet BU-SB11758', 'typical pre-arcing I²t'), {
     0.5: 0.188,
     0.8: 0.632,

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import type { BreakingLetter } from './fuseMarks.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 
@@ -20,8 +21,8 @@ export interface RatingSeries {
 }
 
 /** R10 series of the IEC 60127-2 sheets. */
-export const iecPreferred: RatingSeries = Object.freeze({
-  ratedA: Object.freeze([
+export const iecPreferred: RatingSeries = frozen({
+  ratedA: frozen([
     0.032, 0.04, 0.05, 0.063, 0.08, 0.1, 0.125, 0.16, 0.2, 0.25, 0.315, 0.4, 0.5, 0.63, 0.8, 1, 1.25, 1.6, 2, 2.5, 3.15,
     4, 5, 6.3, 8, 10,
   ]),
@@ -29,14 +30,14 @@ export const iecPreferred: RatingSeries = Object.freeze({
 })
 
 /** R20 values between the R10 ones: allowed by the standard, seldom on the shelf. */
-export const iecBetween: RatingSeries = Object.freeze({
-  ratedA: Object.freeze([0.355, 0.45, 0.56, 0.71, 0.9, 1.12, 1.4, 1.8]),
+export const iecBetween: RatingSeries = frozen({
+  ratedA: frozen([0.355, 0.45, 0.56, 0.71, 0.9, 1.12, 1.4, 1.8]),
   sources: [tableA1],
 })
 
 /** Beyond the IEC sheets, made by single makers in 5 x 20 mm. */
-export const iecExtensions: RatingSeries = Object.freeze({
-  ratedA: Object.freeze([12, 12.5, 16, 20]),
+export const iecExtensions: RatingSeries = frozen({
+  ratedA: frozen([12, 12.5, 16, 20]),
   sources: [
     published('Cooper Bussmann S505 data sheet BU-SB11758', '12 A extension'),
     published('Schurter SMD-SPT 5x20 data sheet', '12.5 A and 16 A'),
@@ -45,8 +46,8 @@ export const iecExtensions: RatingSeries = Object.freeze({
 })
 
 /** Ratings of North American cartridge links. */
-export const northAmerican: RatingSeries = Object.freeze({
-  ratedA: Object.freeze([
+export const northAmerican: RatingSeries = frozen({
+  ratedA: frozen([
     0.01, 0.031, 0.0625, 0.1, 0.125, 0.15, 0.175, 0.1875, 0.2, 0.25, 0.3, 0.375, 0.5, 0.6, 0.75, 1, 1.25, 1.5, 1.6,
     1.75, 1.8, 2, 2.25, 2.5, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 25, 30, 35,
   ]),
@@ -54,26 +55,26 @@ export const northAmerican: RatingSeries = Object.freeze({
 })
 
 /** North American 5 x 20 mm values that are not IEC preferred values. */
-export const northAmericanMetric: RatingSeries = Object.freeze({
-  ratedA: Object.freeze([0.187, 0.3, 0.375, 0.6, 0.75, 1.2, 1.5, 3]),
+export const northAmericanMetric: RatingSeries = frozen({
+  ratedA: frozen([0.187, 0.3, 0.375, 0.6, 0.75, 1.2, 1.5, 3]),
   sources: [ulMetric],
 })
 
 /** Ratings of plug fuse-links; the standard stops at 13 A. */
-export const bs1362Ratings: RatingSeries = Object.freeze({
-  ratedA: Object.freeze([1, 2, 3, 5, 7, 10, 13]),
+export const bs1362Ratings: RatingSeries = frozen({
+  ratedA: frozen([1, 2, 3, 5, 7, 10, 13]),
   sources: [plugFuses],
 })
 
-export const bs1362LargestA = Object.freeze({
+export const bs1362LargestA = frozen({
   value: 13,
   source: published('BS 1362', 'scope: rated current not above 13 A'),
 })
-export const bs1362RatedV = Object.freeze({
+export const bs1362RatedV = frozen({
   value: 250,
   source: published('BS 1362', 'scope: declared supply not above 250 V'),
 })
-export const bs1362BreakingA = Object.freeze({
+export const bs1362BreakingA = frozen({
   value: 6000,
   source: published('Test-house press text on BS 1362 links', 'breaking capacity 6 kA'),
 })
@@ -83,7 +84,7 @@ export const bs646Note = fromMemory(
 )
 
 /** Preferred plug fuse by appliance power. */
-export const plugFuseSmall = Object.freeze({
+export const plugFuseSmall = frozen({
   ratedA: 3,
   uptoW: 700,
   source: published(
@@ -101,7 +102,7 @@ const enhanced = published('Bel 5ET data sheet', '150 A; remembered alike for IE
 /** Least breaking capacity by letter at the rated voltage [A]: a fixed value, or a multiple of the rated current if greater. */
 export const iecBreakingCapacity: Readonly<
   Record<BreakingLetter, { readonly atLeastA: number; readonly timesRated: number; readonly source: Source }>
-> = Object.freeze({
+> = frozen({
   L: { atLeastA: 35, timesRated: 10, source: iecBreaking },
   E: { atLeastA: 150, timesRated: 0, source: enhanced },
   H: { atLeastA: 1500, timesRated: 0, source: iecBreaking },
@@ -117,7 +118,7 @@ export const ulInterruptingAt250V: readonly {
   readonly uptoA: number
   readonly breakingA: number
   readonly source: Source
-}[] = Object.freeze([
+}[] = frozen([
   { uptoA: 1, breakingA: 35, source: interrupting },
   { uptoA: 3.5, breakingA: 100, source: interrupting },
   { uptoA: 10, breakingA: 200, source: interrupting },
@@ -126,10 +127,10 @@ export const ulInterruptingAt250V: readonly {
 ])
 
 /** Interrupting rating of a UL Listed link at 125 V AC [A]. */
-export const ulInterruptingAt125V = Object.freeze({ value: 10_000, source: interrupting })
+export const ulInterruptingAt125V = frozen({ value: 10_000, source: interrupting })
 
 /** Outside this band a number on a small cartridge link is taken for something else [A]. */
-export const plausibleRatedA = Object.freeze({
+export const plausibleRatedA = frozen({
   min: 0.001,
   max: 63,
   source: commonPractice(
@@ -139,7 +140,7 @@ export const plausibleRatedA = Object.freeze({
 })
 
 /** From this bare number on, a letter is followed by milliamperes; up to `amperesTo` by amperes; between lies nothing. */
-export const bareNumber = Object.freeze({
+export const bareNumber = frozen({
   milliamperesFrom: 32,
   milliamperesBelow: 1000,
   amperesTo: 25,

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 
 export interface ShareOfRating {
@@ -7,7 +8,7 @@ export interface ShareOfRating {
 
 /** Part of the rated current that a link may carry for good, by the family it is rated in. */
 export const continuousShare: Readonly<Record<'UL' | 'IEC' | 'BS1362', ShareOfRating & { readonly reason: string }>> =
-  Object.freeze({
+  frozen({
     UL: {
       value: 0.75,
       reason: 'a UL link opens within an hour at 135 %, so 75 % keeps it clear of that at 25 °C',
@@ -33,7 +34,7 @@ export const continuousShare: Readonly<Record<'UL' | 'IEC' | 'BS1362', ShareOfRa
 export const iecUpperShare = 1
 
 /** Reference ambient of the gates and ratings [°C]; up to here nothing is re-rated. */
-export const referenceAmbientC = Object.freeze({
+export const referenceAmbientC = frozen({
   value: 25,
   source: published('Definition of ambient temperature in makers’ guides', '25 °C, IEC 23 °C: 100 %'),
 })
@@ -44,7 +45,7 @@ export const ambientPoints: readonly {
   readonly ambientC: number
   readonly share: number
   readonly source: Source
-}[] = Object.freeze([
+}[] = frozen([
   {
     timeLag: true,
     ambientC: 60,
@@ -54,7 +55,7 @@ export const ambientPoints: readonly {
 ])
 
 /** How near a published ambient point must be to be used [°C]; nothing is drawn between points. */
-export const ambientMatchC = Object.freeze({
+export const ambientMatchC = frozen({
   value: 0.5,
   source: commonPractice(
     'A published point counts for its own temperature',
@@ -66,7 +67,7 @@ const pulseChart = published('Littelfuse Fuse Products catalogue, rev. 03/03/17'
 
 /** Part of the typical melting I²t that a pulse may reach, so that the link survives the number of pulses. */
 export const pulseShares: readonly { readonly uptoPulses: number; readonly share: number; readonly source: Source }[] =
-  Object.freeze([
+  frozen([
     { uptoPulses: 100, share: 0.48, source: pulseChart },
     { uptoPulses: 1000, share: 0.38, source: pulseChart },
     { uptoPulses: 10_000, share: 0.29, source: pulseChart },
@@ -83,7 +84,7 @@ const sameSize = published(
 )
 
 /** Rules of replacing like with like. */
-export const likeWithLike = Object.freeze({
+export const likeWithLike = frozen({
   replacing,
   sameSize,
   h: commonPractice('H stays H', '35 A against 1500 A'),
@@ -114,7 +115,7 @@ export const currentLimited = commonPractice(
 )
 
 /** Within this share two mains voltages count as one for a prescription. */
-export const nominalMatchOfMains = Object.freeze({
+export const nominalMatchOfMains = frozen({
   value: 0.1,
   source: commonPractice(
     'Same mains for a fuse rating',

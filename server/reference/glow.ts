@@ -2,7 +2,7 @@ import { frozen } from './frozen.js'
 import { commonPractice, published } from './source.js'
 import type { Sourced } from './sourced.js'
 
-export const glowWords = ['none', 'dull', 'part', 'bright', 'full'] as const
+export const glowWords = frozen(['none', 'dull', 'part', 'bright', 'full'] as const)
 
 export type GlowWord = (typeof glowWords)[number]
 

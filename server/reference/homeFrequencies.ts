@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, type Source } from './source.js'
 
 /** Mains frequencies of the regions that use a nominal voltage. */
@@ -8,12 +9,12 @@ export interface HomeFrequencies {
   readonly regions: string
 }
 
-export const homeFrequencyRows: readonly HomeFrequencies[] = [
+export const homeFrequencyRows: readonly HomeFrequencies[] = frozen([
   { fromV: 95, toV: 105, frequenciesHz: [50, 60], regions: 'Japan, 50 Hz in the east and 60 Hz in the west' },
   { fromV: 105, toV: 130, frequenciesHz: [60], regions: 'the Americas and the other 110 V to 127 V countries' },
   { fromV: 195, toV: 210, frequenciesHz: [50, 60], regions: 'Japan, 50 Hz in the east and 60 Hz in the west' },
   { fromV: 210, toV: 255, frequenciesHz: [50], regions: 'most 220 V to 240 V countries' },
-]
+])
 
 export const homeFrequencySource: Source = commonPractice(
   'Home regions of a plate voltage',

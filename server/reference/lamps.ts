@@ -144,30 +144,31 @@ export const tableLampV = 120
  * Heat content of a filament goes with (rated voltage)^(−2/3) at equal power and temperature: resistance ρ l / r² and
  * surface r l fix the length l as (V² P)^(1/3) and the mass r² l as P^(5/3) V^(−2/3).
  */
-export const heatContentVoltageExponent: { readonly value: number; readonly unit: '1'; readonly source: Source } = {
-  value: -2 / 3,
-  unit: '1',
-  source: commonPractice(
-    'Project estimate: heat content of lamps for other voltages',
-    'from the geometry of a filament; a 230 V 100 W lamp then settles in 0.6 of the time of a 120 V one, as published starting times of 0.05 s and 0.10 s bear out',
-  ),
-}
+export const heatContentVoltageExponent: { readonly value: number; readonly unit: '1'; readonly source: Source } =
+  frozen({
+    value: -2 / 3,
+    unit: '1',
+    source: commonPractice(
+      'Project estimate: heat content of lamps for other voltages',
+      'from the geometry of a filament; a 230 V 100 W lamp then settles in 0.6 of the time of a 120 V one, as published starting times of 0.05 s and 0.10 s bear out',
+    ),
+  })
 
 /** Wattages lamps are sold in, or were for decades. */
-export const standardWattages: { readonly watts: readonly number[] } & Sourced = {
+export const standardWattages: { readonly watts: readonly number[] } & Sourced = frozen({
   watts: [15, 25, 40, 60, 75, 100, 150, 200],
   sources: [
     commonPractice('Wattages of general-service lamps', '15 W to 200 W as sold for household use over decades'),
   ],
-}
+})
 
 /** Rated voltages lamps are sold for. */
-export const standardLampVoltages: { readonly volts: readonly number[] } & Sourced = {
+export const standardLampVoltages: { readonly volts: readonly number[] } & Sourced = frozen({
   volts: [100, 110, 115, 120, 127, 130, 220, 225, 230, 235, 240, 250],
   sources: [
     commonPractice('Rated voltages of general-service lamps', 'by region; 130 V and 250 V are long-life types'),
   ],
-}
+})
 
 /** Hot over cold resistance as published, for comparison with the model. */
 export interface ColdRatioRow extends Sourced {
@@ -176,7 +177,7 @@ export interface ColdRatioRow extends Sourced {
   readonly coldOhm: number
 }
 
-export const coldRatioRows: readonly ColdRatioRow[] = [
+export const coldRatioRows: readonly ColdRatioRow[] = frozen([
   {
     lamp: '100 W 120 V',
     hotOhm: 144,
@@ -189,10 +190,10 @@ export const coldRatioRows: readonly ColdRatioRow[] = [
     coldOhm: 18,
     sources: [published('University of Maryland lecture demonstration K5-44', 'cold resistance measured')],
   },
-]
+])
 
 /** Why only tungsten lamps serve. */
-export const unsuitableLamps: readonly ({ readonly kind: string; readonly reason: string } & Sourced)[] = [
+export const unsuitableLamps: readonly ({ readonly kind: string; readonly reason: string } & Sourced)[] = frozen([
   {
     kind: 'LED lamp',
     reason:
@@ -222,4 +223,4 @@ export const unsuitableLamps: readonly ({ readonly kind: string; readonly reason
       ),
     ],
   },
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, published, type Source } from './source.js'
 
 interface Limit {
@@ -11,7 +12,7 @@ const limit = (value: number, title: string, detail: string, from = commonPracti
 })
 
 /** Bounds by which the reader of rating plates tells a mains voltage and refuses what no plate of this kind says. */
-export const plateLimits = {
+export const plateLimits = frozen({
   /** a voltage from here up is a mains voltage where the plate has no word for it [V] */
   leastMainsV: limit(90, 'IEC 60038, table 1', '100 V, the lowest public supply voltage in use, less 10 %', published),
   /** a voltage up to here is an output where the plate has no word for it [V] */
@@ -67,10 +68,10 @@ export const plateLimits = {
   mostWindings: limit(4, 'Rule of this project', 'more of the same are cells'),
   /** how far printed watts may lie from volts times amperes [1] */
   powerAgreement: limit(1.06, 'Rule of this project', 'rounding of two figures printed with two digits'),
-} as const
+} as const)
 
 /** Rated voltages of fuse-links, switches and appliance couplers; beside the mains a plate is for, they name such a part [V]. */
-export const componentVoltages = {
+export const componentVoltages = frozen({
   valuesV: [125, 250] as readonly number[],
   source: published('IEC 60127-2 and IEC 60320-1', 'rated voltages 250 V, in North American practice also 125 V'),
-} as const
+} as const)

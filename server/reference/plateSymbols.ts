@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { fromMemory, published, type Source } from './source.js'
 
 /** What a drawn sign tells the reader; `note` has no field in a reading and is reported as unread. */
@@ -31,7 +32,7 @@ const symbol = (
 })
 
 /** One line a symbol; a new character for one is added to its line and nowhere else. */
-export const plateSymbols: readonly PlateSymbol[] = [
+export const plateSymbols: readonly PlateSymbol[] = frozen([
   symbol(
     'direct current',
     'dc',
@@ -438,4 +439,4 @@ export const plateSymbols: readonly PlateSymbol[] = [
     'Rated only for short use: not for continuous feeding of a machine.',
     fromMemory('IEC 60034-1, IEC 61558-1', 'not looked up'),
   ),
-]
+])

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { fromMemory, published, type Source } from './source.js'
 
 /**
@@ -111,7 +112,7 @@ const unit = (dimension: UnitDimension, scale: number, kind: 'ac' | 'dc' | null,
 })
 
 /** One line a word group; a new word is added here and nowhere else. */
-export const plateWords: readonly PlateWords[] = [
+export const plateWords: readonly PlateWords[] = frozen([
   words('en', 'input', 'INPUT; I/P; IN', trade),
   words('en', 'output', 'OUTPUT; O/P; OUT', trade),
   words('en', 'primary', 'PRIMARY; PRI', trade),
@@ -816,10 +817,10 @@ export const plateWords: readonly PlateWords[] = [
     trade,
   ),
   words('es', 'wall transformer', 'ADAPTADOR CA/CC; ADAPTADOR CA; FUENTE', trade),
-]
+])
 
 /** Unit forms, longest first is not needed. The same line serves every language that writes the form. */
-export const plateUnits: readonly PlateUnit[] = [
+export const plateUnits: readonly PlateUnit[] = frozen([
   unit('V', 1, null, 'V; VOLT; VOLTS; В; ВОЛЬТ; ボルト; VOLTIOS; VRMS; VEFF; VSB; V SB; 伏; 伏特; 볼트'),
   unit('V', 1, 'ac', 'VAC; V.A.C.; VA.C.; VOLTS AC; VCA; V.C.A.; VWS; V WS'),
   unit('V', 1, 'dc', 'VDC; V.D.C.; VD.C.; VOLTS DC; VCC; V.C.C.; VCD; VGS; V GS'),
@@ -838,4 +839,4 @@ export const plateUnits: readonly PlateUnit[] = [
   ),
   unit('other', 1, null, '%; °C; °F; MM; CM; M; KG; G; LB; MIN; MIN.; SEC; SEC.; S; H; HRS; HOURS; MAH; AH; WH; KWH'),
   unit('other', 1, null, 'Ω; KΩ; ΜF; UF; KHZ; MHZ; GHZ; VPP; VP-P; VPK; PIN; PINS; DB; J; RPM; MV; UA; AWG; MM2; °'),
-]
+])

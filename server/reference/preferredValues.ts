@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, published, type Source } from './source.js'
 
 /** One decade of preferred numbers, 1 or more and below 10, rising. */
@@ -15,23 +16,23 @@ const iec60063 = published(
 const e12Values = [1.0, 1.2, 1.5, 1.8, 2.2, 2.7, 3.3, 3.9, 4.7, 5.6, 6.8, 8.2] as const
 const e24Only = [1.1, 1.3, 1.6, 2.0, 2.4, 3.0, 3.6, 4.3, 5.1, 6.2, 7.5, 9.1] as const
 
-export const e12: PreferredSeries = Object.freeze({
+export const e12: PreferredSeries = frozen({
   name: 'E12',
-  values: Object.freeze([...e12Values]),
+  values: frozen([...e12Values]),
   source: iec60063,
 })
 
-export const e24: PreferredSeries = Object.freeze({
+export const e24: PreferredSeries = frozen({
   name: 'E24',
-  values: Object.freeze([...e12Values, ...e24Only].sort((a, b) => a - b)),
+  values: frozen([...e12Values, ...e24Only].sort((a, b) => a - b)),
   source: iec60063,
 })
 
-export const preferredSeries = Object.freeze({ E12: e12, E24: e24 })
+export const preferredSeries = frozen({ E12: e12, E24: e24 })
 
 /** Ratings power resistors are sold in [W], rising. */
-export const resistorRatings = Object.freeze({
-  valuesW: Object.freeze([0.25, 0.5, 1, 2, 3, 5, 10, 20, 25, 30, 50, 100, 150, 200, 250, 300, 500, 1000]),
+export const resistorRatings = frozen({
+  valuesW: frozen([0.25, 0.5, 1, 2, 3, 5, 10, 20, 25, 30, 50, 100, 150, 200, 250, 300, 500, 1000]),
   source: commonPractice(
     'Ratings in which power resistors are commonly sold',
     'film types to 3 W, wirewound and metal-cased types above; a larger rating always serves',

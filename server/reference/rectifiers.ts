@@ -1,7 +1,8 @@
+import { frozen } from './frozen.js'
 import { commonPractice, published, type Source } from './source.js'
 
 /** Forward voltage of a silicon rectifier diode [V]. */
-export const diodeDrop = Object.freeze({
+export const diodeDrop = frozen({
   offLoadV: 0.7,
   loadedV: 0.9,
   source: commonPractice(
@@ -21,7 +22,7 @@ export const cheapAdaptors = published(
 )
 
 /** Quick rule: loaded average of a bridge with capacitor over the winding's rated volts [1]. */
-export const loadedRule = Object.freeze({
+export const loadedRule = frozen({
   factor: 0.9,
   source: published(
     'Transformer maker’s design guide for rectifier use',
@@ -37,12 +38,12 @@ export interface WindingCurrent {
 }
 
 const winding = (rectifier: WindingCurrent['rectifier'], factor: number, source: Source): WindingCurrent =>
-  Object.freeze({ rectifier, factor, source })
+  frozen({ rectifier, factor, source })
 
 const toroidNote = published('Toroid maker’s methods of determining secondary current', 'VA = 1.4 (W d.c. + 2 I)')
 
 /** Published factors; they disagree, and the larger one is the more cautious. */
-export const windingCurrents: readonly WindingCurrent[] = Object.freeze([
+export const windingCurrents: readonly WindingCurrent[] = frozen([
   winding('bridge', 1.61, loadedRule.source),
   winding('bridge', 1.8, toroidNote),
   winding('centre-tap', 1, loadedRule.source),

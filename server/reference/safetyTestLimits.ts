@@ -1,8 +1,9 @@
+import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 
 type SafetyTest = 'earth-resistance' | 'insulation' | 'protective-conductor-current' | 'touch-current'
 
-export const safetySchemes = [
+export const safetySchemes = frozen([
   { key: 'vde-2008', title: 'VDE 0701-0702:2008', place: 'Germany, older', typeTest: false },
   { key: 'en-2020', title: 'EN 50678:2020 and EN 50699:2020', place: 'Europe', typeTest: false },
   { key: 'iet-4', title: 'IET Code of Practice, 4th edition', place: 'United Kingdom, older', typeTest: false },
@@ -12,7 +13,7 @@ export const safetySchemes = [
   { key: 'nfpa-99', title: 'NFPA 99', place: 'United States, health care', typeTest: false },
   { key: 'iec-60950-1', title: 'IEC 60950-1', place: 'type test, for comparison', typeTest: true },
   { key: 'iec-62368-1', title: 'IEC 62368-1', place: 'type test, for comparison', typeTest: true },
-] as const
+] as const)
 
 export type SafetyScheme = (typeof safetySchemes)[number]['key']
 
@@ -75,14 +76,14 @@ function row(
 ): SafetyLimit {
   const unit = test === 'earth-resistance' ? 'Ω' : test === 'insulation' ? 'MΩ' : 'mA'
   const { special, ...rest } = extra
-  return Object.freeze({ scheme, test, classes, limit, unit, condition, general: !special, source, ...rest })
+  return frozen({ scheme, test, classes, limit, unit, condition, general: !special, source, ...rest })
 }
 
 const stepped = { baseLengthM: 5, stepOhm: 0.1, stepLengthM: 7.5, mostOhm: 1 } as const
 const special = { special: true } as const
 
 /** Limits of in-service and type tests. Earth and insulation of a machine are tested by a competent person. */
-export const safetyLimits: readonly SafetyLimit[] = Object.freeze([
+export const safetyLimits: readonly SafetyLimit[] = frozen([
   row(
     'vde-2008',
     'earth-resistance',
@@ -264,7 +265,7 @@ export const safetyLimits: readonly SafetyLimit[] = Object.freeze([
 ])
 
 /** What a cord's earth conductor may add where its length is not given. */
-export const longestCord = Object.freeze({
+export const longestCord = frozen({
   lengthM: 10,
   source: commonPractice(
     'Project rule: longest appliance cord',

@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
 
@@ -11,17 +12,17 @@ export interface Estimate {
 }
 
 /** Part of the mains voltage at which a unit made for that mains must still run. */
-export const assuredShare: Estimate = {
+export const assuredShare: Estimate = frozen({
   value: 0.9,
   unit: '1',
   source: published(
     'IEC 60950-1, 1.4.5',
     'equipment is tested at its rated voltage less 10 %; taken as the least it must run at',
   ),
-}
+})
 
 /** Direct-current volts on the capacitor at which a converter starts, as part of the mains crest, where it is not known. */
-export const defaultStartShare: Estimate = {
+export const defaultStartShare: Estimate = frozen({
   value: 0.7,
   unit: '1',
   range: [0.6, 0.8],
@@ -29,10 +30,10 @@ export const defaultStartShare: Estimate = {
     'Data sheets of switch-mode controllers, usual brown-in settings',
     'project estimate: about 84 V of 120 V and 160 V of 230 V; wide-range units start at 70 V to 85 V whatever the mains',
   ),
-}
+})
 
 /** Capacitor volts at which a converter gives up, as part of those at which it starts. */
-export const stopShare: Estimate = {
+export const stopShare: Estimate = frozen({
   value: 0.75,
   unit: '1',
   range: [0.6, 0.9],
@@ -40,10 +41,10 @@ export const stopShare: Estimate = {
     'Data sheets of switch-mode controllers, under-voltage hysteresis',
     'project estimate; differs from unit to unit',
   ),
-}
+})
 
 /** How long a converter that gave up waits before it tries again [s]. */
-export const restartS: Estimate = {
+export const restartS: Estimate = frozen({
   value: 0.3,
   unit: 's',
   range: [0.05, 2],
@@ -51,7 +52,7 @@ export const restartS: Estimate = {
     'Data sheets of switch-mode controllers, restart after a fault',
     'project estimate; differs from unit to unit',
   ),
-}
+})
 
 /** The rectifier diode of every bridge here: I = Is (exp(U / (n UT)) − 1), and a resistance. */
 export const bridgeDiode: {
@@ -59,7 +60,7 @@ export const bridgeDiode: {
   readonly emission: number
   readonly seriesOhm: number
   readonly thermalV: number
-} & Sourced = {
+} & Sourced = frozen({
   saturationA: 1e-9,
   emission: 1.2,
   seriesOhm: 0.02,
@@ -71,18 +72,18 @@ export const bridgeDiode: {
       '0.7 V at 1 A, 0.02 Ω; any rectifier of the trade lies within 0.2 V of it',
     ),
   ],
-}
+})
 
 /** Drop of the two diodes that conduct, where one figure serves [V]. */
-export const bridgeDropV: Estimate = {
+export const bridgeDropV: Estimate = frozen({
   value: 1.4,
   unit: 'V',
   range: [1.2, 2],
   source: commonPractice('Two silicon diodes in series', '0.6 V to 1 V each'),
-}
+})
 
 /** Lamp volts over rated volts above which the lamp is said to be overrun, and above which it fails at once. */
-export const lampOverVoltage: { readonly caution: number; readonly fails: number } & Sourced = {
+export const lampOverVoltage: { readonly caution: number; readonly fails: number } & Sourced = frozen({
   caution: 1.1,
   fails: 1.3,
   sources: [
@@ -91,20 +92,20 @@ export const lampOverVoltage: { readonly caution: number; readonly fails: number
       'life goes with voltage to the power −13: at 1.1 times the voltage 0.29 of the life, at 1.3 times a thirtieth',
     ),
   ],
-}
+})
 
 /** Two lamps share a mains voltage well only where they are equal: largest ratio of rated watts that passes. */
-export const unequalSeriesRatio: Estimate = {
+export const unequalSeriesRatio: Estimate = frozen({
   value: 1.1,
   unit: '1',
   source: commonPractice(
     'Project rule',
     'unequal lamps in series share unequally: the smaller takes most of the voltage',
   ),
-}
+})
 
 /** The filament counts as settled while it stays this close to its last mean [K], or within this part of it. */
-export const settledBand: { readonly kelvin: number; readonly share: number } & Sourced = {
+export const settledBand: { readonly kelvin: number; readonly share: number } & Sourced = frozen({
   kelvin: 60,
   share: 0.05,
   sources: [
@@ -113,10 +114,10 @@ export const settledBand: { readonly kelvin: number; readonly share: number } & 
       'below what the eye tells apart; wider than the ripple at twice the mains frequency',
     ),
   ],
-}
+})
 
 /** How near the mains voltage a lamp's rating must come to serve on its own, as rated volts over mains volts. */
-export const lampFitsMains: { readonly from: number; readonly to: number } & Sourced = {
+export const lampFitsMains: { readonly from: number; readonly to: number } & Sourced = frozen({
   from: 0.95,
   to: 1.15,
   sources: [
@@ -125,7 +126,7 @@ export const lampFitsMains: { readonly from: number; readonly to: number } & Sou
       'a lamp carries the whole mains when the load is shorted; 130 V lamps are used on 120 V mains',
     ),
   ],
-}
+})
 
 export const loadLineSource: Source = commonPractice(
   'Load line of a series circuit',

@@ -1,10 +1,27 @@
+import { frozen } from './frozen.js'
 import { type FitRow, plugFits } from './plugFits.js'
 import { type PlugType, plugTypes } from './plugTypes.js'
 
 export type { PlugType }
 
 /** IEC letters of mains sockets. */
-export const socketLetters = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'I', 'J', 'K', 'L', 'M', 'N', 'O'] as const
+export const socketLetters = frozen([
+  'A',
+  'B',
+  'C',
+  'D',
+  'E',
+  'F',
+  'G',
+  'H',
+  'I',
+  'J',
+  'K',
+  'L',
+  'M',
+  'N',
+  'O',
+] as const)
 
 const plain = (text: string): string => text.toUpperCase().replace(/[^A-Z0-9]/g, '')
 

@@ -9,10 +9,12 @@ export interface Source {
 }
 
 /** A source that was read: `detail` names the clause, table or page. */
-export const published = (title: string, detail: string): Source => ({ title, detail, kind: 'published' })
+export const published = (title: string, detail: string): Source => Object.freeze({ title, detail, kind: 'published' })
 
 /** A habit of the trade or a rule made in this project: `detail` gives the reason. */
-export const commonPractice = (title: string, detail: string): Source => ({ title, detail, kind: 'common practice' })
+export const commonPractice = (title: string, detail: string): Source =>
+  Object.freeze({ title, detail, kind: 'common practice' })
 
 /** Remembered and not looked up: `title` names the document it is remembered from. */
-export const fromMemory = (title: string, detail: string): Source => ({ title, detail, kind: 'from memory' })
+export const fromMemory = (title: string, detail: string): Source =>
+  Object.freeze({ title, detail, kind: 'from memory' })

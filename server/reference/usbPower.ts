@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 
 export interface UsbFixedVoltage {
@@ -24,10 +25,10 @@ const row = (
   range: 'standard' | 'extended',
   source: Source,
   always = true,
-): UsbFixedVoltage => Object.freeze({ voltageV, largestA, plainCableA: 3, always, range, source })
+): UsbFixedVoltage => frozen({ voltageV, largestA, plainCableA: 3, always, range, source })
 
 /** Fixed voltages a negotiated USB source may offer. */
-export const usbFixedVoltages: readonly UsbFixedVoltage[] = Object.freeze([
+export const usbFixedVoltages: readonly UsbFixedVoltage[] = frozen([
   row(5, 3, 'standard', standard),
   row(9, 3, 'standard', standard),
   row(12, 3, 'standard', fromMemory('USB Power Delivery specification', '12 V is optional and often absent'), false),
@@ -39,7 +40,7 @@ export const usbFixedVoltages: readonly UsbFixedVoltage[] = Object.freeze([
 ])
 
 /** Most that a cable within its specification loses at its rated current, supply and return conductor together [V]. */
-export const usbCable = Object.freeze({
+export const usbCable = frozen({
   dropV: 0.75,
   sourceTolerance: 0.05,
   source: fromMemory(

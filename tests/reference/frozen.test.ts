@@ -1,0 +1,19 @@
+import { readdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { expect, it } from 'vitest'
+
+const folder = join(import.meta.dirname, '../../server/reference')
+
+/** The places in a value, functions aside, that could still be changed. */
+const open = (value: unknown, path: string): string[] =>
+  typeof value !== 'object' || value === null
+    ? []
+    : [
+        ...(Object.isFrozen(value) ? [] : [path]),
+        ...Object.entries(value).flatMap(([name, inner]) => open(inner, `${path}.${name}`)),
+      ]
+
+it.each(readdirSync(folder))('nothing that %s hands out can be changed', async (file) => {
+  const module = (await import(join(folder, file))) as Record<string, unknown>
+  expect(Object.entries(module).flatMap(([name, value]) => open(value, name))).toEqual([])
+})
