@@ -1,5 +1,6 @@
 import type { Source } from '../reference/source.js'
 import { type Finding, type Outcome, outcomes, type TopicName } from './finding.js'
+import { qualifiedHands } from './words.js'
 
 /** The words of a finding. */
 export interface Text {
@@ -57,7 +58,7 @@ export function together(judged: readonly Judgement[]): Judgement[] {
         const lead = leading.map(({ say }) => say())
         const rest = judged.filter(({ outcome }) => outcome !== worst).map(({ say }) => say())
         return {
-          title: unique(lead.map(({ title }) => title)).join('; '),
+          title: unique(lead.map(({ title }) => title)).join('. '),
           why: unique(lead.map(({ why }) => why)).join(' '),
           working: unique([
             ...lead.flatMap(({ working }) => working),
@@ -71,7 +72,13 @@ export function together(judged: readonly Judgement[]): Judgement[] {
   ]
 }
 
-const sentences = (actions: string[]): string | null => (actions.length ? actions.join(' ') : null)
+/** What to do of each, one after the other; whose work mains wiring is stands once, at the end. */
+function sentences(actions: string[]): string | null {
+  if (actions.length < 2) return actions[0] ?? null
+  const own = actions.map((action) => action.replace(qualifiedHands, '').trim())
+  const hands = actions.some((action) => action.includes(qualifiedHands)) ? [qualifiedHands] : []
+  return [...own.filter((action) => action !== ''), ...hands].join(' ')
+}
 
 export const unique = (texts: string[]): string[] => [...new Set(texts)]
 
