@@ -1,4 +1,4 @@
-import { transformerSizeVA, windingVoltageV } from '../physics/adaptorTransformer.js'
+import { ratedWindingV, transformerSizeVA } from '../physics/adaptorTransformer.js'
 import { rectifiedCrest, windingVoltage } from '../physics/offLoad.js'
 import { decimal, percent, voltAmperes, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
@@ -375,7 +375,7 @@ function ratingEstimate({ mainsRatio }: PairSituation, rail: Rail): Estimate | n
   const regulation = regulationFor(sizeVA)
   if (!regulation) return null
   const ratio = mainsRatio ?? 1
-  const windingV = dc ? windingVoltageV(ratedV) : ratedV
+  const windingV = dc ? ratedWindingV(ratedV) : ratedV
   const offLoad = (share: number): number => {
     const acV = windingVoltage(windingV, share, 0, ratio)
     return dc ? rectifiedCrest(acV, 2, diodeDrop.offLoadV) : acV

@@ -10,7 +10,7 @@ import { mustBePositive } from './range.js'
  * @throws RangeError outside that range, NaN included
  * @source Petra Toroid, "Methods of determining secondary current", bridge rectifier
  */
-export function windingVoltageV(dcV: number): number {
+export function ratedWindingV(dcV: number): number {
   mustBePositive({ dcV })
   return 0.8 * (dcV + 2)
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { transformerSizeVA, windingVoltageV } from '../../server/physics/adaptorTransformer.js'
+import { ratedWindingV, transformerSizeVA } from '../../server/physics/adaptorTransformer.js'
 import { apparentFromActiveVA, apparentPowerVA, inputFromOutputW } from '../../server/physics/apparentPower.js'
 import { awgAreaMm2, awgDiameterMm, dropV, loopResistanceOhm } from '../../server/physics/conductor.js'
 import { doublerVoltageV } from '../../server/physics/doubler.js'
@@ -29,7 +29,7 @@ describe('the physics of the chain refuses what is out of range, NaN included', 
     { name: 'loopResistanceOhm, area', call: (x) => loopResistanceOhm(1, x, 0.017241), values: bad },
     { name: 'dropV', call: (x) => dropV(x, 1), values: [-1, Number.NaN] },
     { name: 'doublerVoltageV', call: doublerVoltageV, values: bad },
-    { name: 'windingVoltageV', call: windingVoltageV, values: bad },
+    { name: 'ratedWindingV', call: ratedWindingV, values: bad },
     { name: 'transformerSizeVA', call: (x) => transformerSizeVA(12, x), values: bad },
   ])('$name', ({ call, values }) => {
     for (const value of values) expect(() => call(value), String(value)).toThrow(RangeError)

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { transformerSizeVA, windingVoltageV } from '../../server/physics/adaptorTransformer.js'
+import { ratedWindingV, transformerSizeVA } from '../../server/physics/adaptorTransformer.js'
 import { doublerVoltageV } from '../../server/physics/doubler.js'
 import { rectifiedCrest, windingVoltage } from '../../server/physics/offLoad.js'
 
@@ -34,7 +34,7 @@ describe('unregulated supply off load, against worked examples', () => {
 
 describe('what is inside an adaptor, by the short rules of Petra Toroid', () => {
   it('V ac = 0.8 (V dc + 2): 11.2 V for 12 V dc, in the 10 V to 11 V and a little above that are usual', () => {
-    expect(windingVoltageV(12)).toBeCloseTo(11.2, 9)
+    expect(ratedWindingV(12)).toBeCloseTo(11.2, 9)
   })
   it('VA = 1.4 (W dc + 2 I): 19.6 VA for 12 V 1 A', () => {
     expect(transformerSizeVA(12, 1)).toBeCloseTo(19.6, 9)

@@ -1,5 +1,5 @@
 import type { DeviceRail, Rail } from '../../chain/situation.js'
-import { transformerSizeVA, windingVoltageV } from '../../physics/adaptorTransformer.js'
+import { ratedWindingV, transformerSizeVA } from '../../physics/adaptorTransformer.js'
 import { volts } from '../../physics/quantity.js'
 import { largestRise, otherTolerance, unregulatedBand } from '../../reference/dummyLoad.js'
 import { bandOf, type DummyLoadAnswer, dummyLoad } from '../bench/dummyLoad.js'
@@ -34,7 +34,7 @@ function transformerOf(rail: Rail): { acV: number; ratedVA: number } | null {
   const size = Math.abs(rail.voltageV)
   return rail.kind === 'ac'
     ? { acV: size, ratedVA: size * rail.currentA }
-    : { acV: windingVoltageV(size), ratedVA: transformerSizeVA(size, rail.currentA) }
+    : { acV: ratedWindingV(size), ratedVA: transformerSizeVA(size, rail.currentA) }
 }
 
 function unregulatedOffLoad(rail: Rail, facts: PlanFacts): OffLoadAnswer | null {
