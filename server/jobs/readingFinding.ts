@@ -75,7 +75,7 @@ export function readingFinding(given: Given, limits: ReadingLimits | null): Find
   const topic = topicOf(key, unit)
   const read = show(given.value, unit)
   if (limits === null)
-    return unknown(topic, `Read ${read}; this job's plan has no step named “${key}”.`, {
+    return unknown(topic, `Read ${read}; this job’s plan has no step named “${key}”.`, {
       why: 'Without limits a number tells nothing about what to do next.',
       working: [],
       action: 'Compare it with the machine’s manual, or choose the step of the plan that it belongs to.',

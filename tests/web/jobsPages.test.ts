@@ -154,7 +154,7 @@ describe('the page of a job', () => {
   it('takes a reading of something that is no step', async () => {
     const id = await made()
     await post(`/jobs/${id}/readings`, { key: '', value: '41', what: 'Heat sink', unit: '°C' })
-    expect(await words(`/jobs/${id}`)).toContain("Read 41 °C; this job's plan has no step named “Heat sink”.")
+    expect(await words(`/jobs/${id}`)).toContain('Read 41 °C; this job’s plan has no step named “Heat sink”.')
   })
 
   it.each([
