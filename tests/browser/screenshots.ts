@@ -1,22 +1,80 @@
 // Makes the pictures of the README anew: npx tsx tests/browser/screenshots.ts
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { Page } from 'playwright-core'
 import sharp from 'sharp'
 import { examples } from '../../server/web/viewModels/examples.js'
 import { launch, run } from './browser.js'
 
-const image = (name: string): string => new URL(`../../docs/images/${name}`, import.meta.url).pathname
+const save = (picture: Uint8Array, name: string, width?: number) =>
+  sharp(picture)
+    .resize(width === undefined ? {} : { width })
+    .png({ palette: true, colours: 64 })
+    .toFile(new URL(`../../docs/images/${name}`, import.meta.url).pathname)
 
 const server = await run()
 const browser = await launch()
-const page = await browser.newPage({ viewport: { width: 1200, height: 800 }, colorScheme: 'light' })
-await page.goto(server.origin + (examples[2]?.address ?? '/'))
-await page.evaluate(`for (const part of document.querySelectorAll('details')) part.open = false`)
-// down to the end of the second finding: plates, verdict, power chain, worst findings
-const end = await page.locator('.finding').nth(1).boundingBox()
-if (!end) throw new Error('the example shows no findings')
-const picture = await page.screenshot({
-  fullPage: true,
-  clip: { x: 0, y: 0, width: 1200, height: Math.ceil(end.y + end.height + 16) },
-})
-await sharp(picture).png({ palette: true, colours: 64 }).toFile(image('check.png'))
+const open = async (address: string, viewport = { width: 1200, height: 800 }): Promise<Page> => {
+  const page = await browser.newPage({ viewport, colorScheme: 'light' })
+  await page.goto(server.origin + address)
+  await page.evaluate(`for (const part of document.querySelectorAll('details')) part.open = false`)
+  return page
+}
+/** A page from one element's upper edge, or its own, to the lower edge of another. */
+const part = async (page: Page, last: ReturnType<Page['locator']>, first?: ReturnType<Page['locator']>) => {
+  // from the top, without the sentence that goes by itself
+  await page.evaluate(`scrollTo({ top: 0, behavior: 'instant' }); document.querySelector('#live').replaceChildren()`)
+  const [end, start] = [await last.boundingBox(), first ? await first.boundingBox() : { y: 16 }]
+  if (!end || !start) throw new Error('the page lacks what its picture shows')
+  const top = Math.max(0, Math.floor(start.y - 16))
+  const height = Math.ceil(end.y + end.height + 16) - top
+  const { width } = page.viewportSize() ?? { width: 1200 }
+  return page.screenshot({ fullPage: true, clip: { x: 0, y: top, width, height } })
+}
+
+// plates, verdict, power chain, worst findings
+const check = await open(examples[2]?.address ?? '/')
+await save(await part(check, check.locator('.finding').nth(1)), 'check.png')
+
+const lamps = 'lamp1v=230&lamp1w=60&lamp1n=2&years=20&bulk=68&bulkv=400'
+const query = `${(examples[0]?.address ?? '').replace(/^\/?\?/, '')}&${lamps}`
+const plan = await open(`/first-power?${query}`)
+const stage = plan.locator('#supply-alone')
+await save(await part(plan, stage.locator('.drawings figure').nth(1), stage), 'first-power.png')
+
+// a job on a phone, kept from that plan, with a reading
+await plan.getByRole('button', { name: 'Keep as a job' }).click()
+const job = new URL(plan.url()).pathname
+const phone = await open(job, { width: 390, height: 844 })
+await phone.locator('#key').selectOption('supply-alone.off-load-1')
+await phone.locator('#value').fill('12.1')
+await phone.getByRole('button', { name: 'Keep the reading' }).click()
+await phone.getByText('Read 12.1').first().waitFor()
+await save(
+  await part(phone, phone.locator('#readings ~ .findings, #readings ~ .finding').first()),
+  'job-on-a-phone.png',
+)
+
+// the first sheet of the printed checklist
+const folder = mkdtempSync(join(tmpdir(), 'lampline-pictures-'))
+const list = await open(`${job}/checklist`)
+await list.pdf({ path: join(folder, 'list.pdf'), format: 'A4', preferCSSPageSize: false })
+execFileSync('pdftoppm', [
+  '-r',
+  '110',
+  '-f',
+  '1',
+  '-l',
+  '1',
+  '-png',
+  '-singlefile',
+  join(folder, 'list.pdf'),
+  join(folder, 'list'),
+])
+await save(readFileSync(join(folder, 'list.png')), 'checklist.png', 800)
+rmSync(folder, { recursive: true })
+
 await browser.close()
 await server.stop()

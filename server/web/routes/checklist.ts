@@ -1,6 +1,7 @@
 import { Router } from 'express'
 import type { Job } from '../../jobs/job.js'
 import { planFirstPower } from '../../plan/planFirstPower.js'
+import { caseName } from '../caseName.js'
 import { checklistOf, jobChecklist } from '../checklist.js'
 import type { Context } from '../context.js'
 import { firstPowerQuery, readFirstPowerForm } from '../forms/firstPowerForm.js'
@@ -34,7 +35,7 @@ export function checklistRoutes({ store, now }: Context): Router {
     const back = { href: `/first-power?${query}`, text: 'Back to the first power-up' }
     show(request, response, {
       view: 'checklist',
-      model: checklistView(checklist, assessment, { caseName: null, now: now(), back }),
+      model: checklistView(checklist, assessment, { caseName: caseName(check.request), now: now(), back }),
     })
   })
   return router

@@ -15,12 +15,12 @@ export const standingWords: Record<StandingState, StandingWords> = {
   'under-way': {
     outcome: 'clear',
     title: 'Under way',
-    text: 'Readings were taken, and nothing is waited for: these can go on now.',
+    text: 'Readings were taken, and nothing is waited for: it can go on now.',
   },
   ready: {
     outcome: 'clear',
     title: 'Can begin',
-    text: 'No conflict was found in what was entered, and no part is waited for: these can begin now.',
+    text: 'No conflict was found in what was entered, and no part is waited for: it can begin now.',
   },
   'find-out': { outcome: 'unknown', title: 'Find out first', text: 'A fact that decides is not known yet.' },
   'waits-for-parts': { outcome: 'caution', title: 'Waits for parts', text: 'A part is wanted or ordered.' },
