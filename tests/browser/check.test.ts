@@ -123,7 +123,7 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
       const { page, faults, close } = await visit(examples[3]?.address ?? '/', { scripts })
       await page.click('text=Keep as a job')
       await page.waitForURL(/\/jobs\/[^/]+$/)
-      expect(await page.textContent('h1')).toContain('OPEN-REEL TAPE DECK')
+      expect(await page.textContent('h1')).toContain('Open-reel tape deck')
       await page.click('text=Open this check')
       expect(new URL(page.url()).search).toContain('converterv=120')
       expect(await page.textContent('.verdict h2')).toBe('Do not connect')
