@@ -1,4 +1,5 @@
 import { acrossSystems } from './acrossSystems.js'
+import { type Contradiction, tellingOverruled } from './contradiction.js'
 import { byWorst, type Finding, type Outcome, topics, type Verdict } from './finding.js'
 import { mainsTopics, pairTopics } from './index.js'
 import { type Judgement, toFinding, worstOf } from './judgement.js'
@@ -6,7 +7,14 @@ import { matchRails } from './matchRails.js'
 import { windowsInUse } from './plateWindow.js'
 import { reachOf } from './reach.js'
 import type { Converter, Cord } from './request.js'
-import type { MainsSituation, PairSituation, PreparedDevice, PreparedSite, PreparedSupply } from './situation.js'
+import type {
+  MainsSituation,
+  MainsTopic,
+  PairSituation,
+  PreparedDevice,
+  PreparedSite,
+  PreparedSupply,
+} from './situation.js'
 
 /** Findings of a check whose plates are read and whose site is resolved: worst first, within one outcome in chain order. */
 export function assessPrepared(
@@ -36,16 +44,32 @@ export function judgeSupplySide(
   converter: Converter | null = null,
   device: PreparedDevice | null = null,
 ): Judgement[] {
-  const situations = site.systems.map(
-    (mains): MainsSituation => ({ site, mains, reach: reachOf(mains, converter), supply, cord, converter, device }),
-  )
-  const [only] = situations
-  if (only && situations.length === 1) return mainsTopics.flatMap((topic) => topic.judge(only))
+  const situations = (at: PreparedSite, of: PreparedSupply): MainsSituation[] =>
+    at.systems.map((mains) => ({
+      site: at,
+      mains,
+      reach: reachOf(mains, converter),
+      supply: of,
+      cord,
+      converter,
+      device,
+    }))
+  const overruled: Contradiction<MainsSituation[]>[] = [
+    ...site.contradictions.map((one) => ({ ...one, otherwise: situations(one.otherwise, supply) })),
+    ...supply.contradictions.map((one) => ({ ...one, otherwise: situations(site, one.otherwise) })),
+  ]
   return mainsTopics.flatMap((topic) =>
-    acrossSystems(
-      site.systems,
-      situations.map((situation) => topic.judge(situation)),
-    ),
+    tellingOverruled((met: MainsSituation[]) => judgeMet(topic, met), situations(site, supply), overruled),
+  )
+}
+
+/** A topic on the mains systems that may be met. */
+function judgeMet(topic: MainsTopic, met: readonly MainsSituation[]): Judgement[] {
+  const [only] = met
+  if (only && met.length === 1) return topic.judge(only)
+  return acrossSystems(
+    met.map(({ mains }) => mains),
+    met.map((situation) => topic.judge(situation)),
   )
 }
 
@@ -59,9 +83,8 @@ export function judgePair(
   device: PreparedDevice,
   mainsRatio: number | null = null,
 ): Judgement[] {
-  const situation: PairSituation = { supply, device, pairs: matchRails(supply.rails, device.rails), mainsRatio }
   const judged: Judgement[] = []
-  for (const topic of pairTopics) for (const judgement of topic.judge(situation)) judged.push(judgement)
+  for (const one of judgementsOfPair(supply, device, mainsRatio)) judged.push(...one)
   return judged
 }
 
@@ -75,16 +98,36 @@ export function worstOfPair(
   device: PreparedDevice,
   mainsRatio: number | null = null,
 ): Judgement | undefined {
-  const situation: PairSituation = { supply, device, pairs: matchRails(supply.rails, device.rails), mainsRatio }
   let worst: Judgement | undefined
-  for (const topic of pairTopics) {
-    for (const judgement of topic.judge(situation)) {
+  for (const judged of judgementsOfPair(supply, device, mainsRatio)) {
+    for (const judgement of judged) {
       if (judgement.outcome === 'stop') return judgement
       if (!worst || byWorst(judgement, worst) < 0) worst = judgement
     }
   }
   return worst
 }
+
+/** Topic by topic, so that who looks for the worst can leave off. */
+function* judgementsOfPair(
+  supply: PreparedSupply,
+  device: PreparedDevice,
+  mainsRatio: number | null,
+): Generator<readonly Judgement[]> {
+  const situation = pairSituation(supply, device, mainsRatio)
+  const overruled: Contradiction<PairSituation>[] = [
+    ...supply.contradictions.map((one) => ({ ...one, otherwise: pairSituation(one.otherwise, device, mainsRatio) })),
+    ...device.contradictions.map((one) => ({ ...one, otherwise: pairSituation(supply, one.otherwise, mainsRatio) })),
+  ]
+  for (const topic of pairTopics) yield tellingOverruled((of: PairSituation) => topic.judge(of), situation, overruled)
+}
+
+const pairSituation = (supply: PreparedSupply, device: PreparedDevice, mainsRatio: number | null): PairSituation => ({
+  supply,
+  device,
+  pairs: matchRails(supply.rails, device.rails),
+  mainsRatio,
+})
 
 /** Mains voltage over the plate's [1], the highest where several systems may be met; null where either is not known. */
 export function mainsRatioOf(

@@ -14,7 +14,7 @@ import {
   lowVoltageCordMostV,
   smallestPlugFuseA,
 } from '../reference/thresholds.js'
-import { type Judgement, judging, together } from './judgement.js'
+import { allOf, type Judgement, judging, together } from './judgement.js'
 import { type LoadCurrent, loadAtReach } from './loadCurrent.js'
 import { isPlugIn, protectionClassOf } from './protectionClass.js'
 import type { Cord } from './request.js'
@@ -45,7 +45,7 @@ export const cord: MainsTopic = {
     const set = situation.cord ?? {}
     const plug = set.plug ? plugByName(set.plug) : undefined
     const load = loadAtReach(situation)
-    return together([
+    const found = together([
       ratedVoltage(situation, set),
       ratedCurrent(situation, set, load),
       ...plugVoltage(situation, set, plug),
@@ -56,8 +56,24 @@ export const cord: MainsTopic = {
       ...conductorArea(set, load),
       ...plugFuse(set, plug, load),
     ])
+    return plug?.rewirable && set.plugFitted == null ? found.map(lookAtPlug) : found
   },
 }
+
+/** Whether the plug was fitted by hand is seen at a glance, and not asked for before anything else is judged. */
+const lookAtPlug = (judgement: Judgement): Judgement => ({
+  ...judgement,
+  say: () => {
+    const text = judgement.say()
+    return {
+      ...text,
+      action: allOf([
+        'Look whether the plug is moulded to its cord or was fitted by hand, and enter which: one fitted by hand is to be checked by a qualified person before use.',
+        ...(text.action === null ? [] : [text.action]),
+      ]),
+    }
+  },
+})
 
 function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
   const { ratedV } = set
@@ -337,6 +353,10 @@ function areaOf(set: Cord): { areaMm2: number; working: string[] } | null {
   return { areaMm2, working: [`AWG ${decimal(set.awg)} = ${plain(areaMm2, 'mm²', 3)}`] }
 }
 
+/** Which link is in the plug is not asked for: a cord often comes with the largest there is. */
+const lookAtLink = (ratedA: number): string =>
+  `Look at the link that is fitted in the plug, with the plug pulled: it has to be ${amperes(ratedA)} to BS 1362. Cords often come with ${amperes(Math.max(...bs1362Ratings.ratedA))}: then the smaller one takes its place.`
+
 function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | null): Judgement[] {
   if (!plug?.fused || !load) return []
   const usable = bs1362Ratings.ratedA.filter((ratedA) => ratedA >= smallestPlugFuseA.value).toSorted((a, b) => a - b)
@@ -371,7 +391,7 @@ function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | nul
         title: `The smallest plug fuse-link that serves is ${amperes(ratedA)}, more than the cord set’s own ${amperes(set.ratedA ?? 0)}`,
         why: 'Between the two the cord is overloaded and the fuse-link does not open.',
         working,
-        action: `Prefer a cord set rated ${amperes(ratedA)} or more, with a ${amperes(ratedA)} fuse-link to BS 1362 in its plug.`,
+        action: `${lookAtLink(ratedA)} Prefer a cord set rated ${amperes(ratedA)} or more.`,
         sources,
       })),
     ]
@@ -380,7 +400,7 @@ function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | nul
       title: `Plug fuse-link: ${amperes(ratedA)} to BS 1362`,
       why: 'The smallest that carries the load protects the flex best.',
       working,
-      action: `Look into the plug: a ${amperes(ratedA)} link to BS 1362, no larger.`,
+      action: lookAtLink(ratedA),
       sources,
     })),
   ]

@@ -1,4 +1,5 @@
 import { ambient, blown, inrush, lamp, operating } from './fuseCircuitRules.js'
+import { entered } from './fuseEntryRules.js'
 import { breaking, family, marking, size, speed, voltage } from './fuseLinkRules.js'
 import { prescribed, rating } from './fusePrescriptionRules.js'
 import type { Rule } from './fuseSituation.js'
@@ -9,6 +10,7 @@ export const fuseRules: readonly Rule[] = [
   blown,
   asFound,
   marking,
+  entered,
   prescribed,
   rating,
   family,

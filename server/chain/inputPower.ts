@@ -23,7 +23,7 @@ export interface InputPower {
 export function inputPower(supply: PreparedSupply): InputPower | null {
   const stated = statedInput(supply)
   if (stated && supply.rails.length > 1) return stated
-  const outputW = outputPowerW(supply.rails)
+  const outputW = outputPowerW(supply)
   if (outputW === null || (stated && atMost(outputW, stated.powerVA))) return stated
   const taken = fromOutputs(supply, outputW)
   return stated
@@ -95,13 +95,13 @@ export function railPowerW({ voltageV, currentA, powerW }: Rail): number | null 
   return Math.min(product, powerW)
 }
 
-/** All outputs together [W]; null where there is none, or one is not known. */
-export function outputPowerW(rails: readonly Rail[]): number | null {
+/** All outputs together [W], no more than the plate names for them; null where one is not known, or there is none. */
+export function outputPowerW({ rails, outputsTotalW }: Pick<PreparedSupply, 'rails' | 'outputsTotalW'>): number | null {
   let sum = 0
   for (const rail of rails) {
     const power = railPowerW(rail)
-    if (power === null) return null
+    if (power === null) return outputsTotalW
     sum += power
   }
-  return sum > 0 ? sum : null
+  return sum > 0 ? Math.min(sum, outputsTotalW ?? sum) : outputsTotalW
 }

@@ -1,5 +1,5 @@
 import type { Source } from '../reference/source.js'
-import { type Finding, type Outcome, outcomes, type TopicName } from './finding.js'
+import { byWorst, type Finding, type Outcome, outcomes, type TopicName } from './finding.js'
 import { qualifiedHands } from './words.js'
 
 /** The words of a finding. */
@@ -40,6 +40,10 @@ export const toFinding = ({ topic, outcome, say }: Judgement): Finding => ({ top
 export const worstOf = (judged: readonly { outcome: Outcome }[]): Outcome | undefined =>
   outcomes.find((outcome) => judged.some((one) => one.outcome === outcome))
 
+/** The same judgements, worst first; equal ones keep their order. */
+export const worstFirst = <Judged extends { readonly outcome: Outcome }>(judged: readonly Judged[]): Judged[] =>
+  judged.toSorted(byWorst)
+
 /**
  * Several judgements on one topic as one: the worst leads, the rest of its rank add their words,
  * and the better ones stand in the working.
@@ -64,7 +68,7 @@ export function together(judged: readonly Judgement[]): Judgement[] {
             ...lead.flatMap(({ working }) => working),
             ...rest.flatMap(({ title, working }) => [...working, title]),
           ]),
-          action: sentences(unique([...lead, ...rest].flatMap(({ action }) => action ?? []))),
+          action: allOf(unique([...lead, ...rest].flatMap(({ action }) => action ?? []))),
           sources: uniqueSources([...lead, ...rest].flatMap(({ sources }) => sources)),
         }
       },
@@ -73,7 +77,7 @@ export function together(judged: readonly Judgement[]): Judgement[] {
 }
 
 /** What to do of each, one after the other; whose work mains wiring is stands once, at the end. */
-function sentences(actions: string[]): string | null {
+export function allOf(actions: readonly string[]): string | null {
   if (actions.length < 2) return actions[0] ?? null
   const own = actions.map((action) => action.replace(qualifiedHands, '').trim())
   const hands = actions.some((action) => action.includes(qualifiedHands)) ? [qualifiedHands] : []

@@ -3,7 +3,14 @@ import { decimal, hertz, percent, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { homeFrequencySource } from '../reference/homeFrequencies.js'
 import { commonPractice } from '../reference/source.js'
-import { fluxClear, fluxStopAbove, frequencyMatch, speedFollowsFrequency } from '../reference/thresholds.js'
+import {
+  fluxClear,
+  fluxStopAbove,
+  frequencyMatch,
+  speedFollowsFrequency,
+  usualFrequencyLeastHz,
+  usualFrequencyMostHz,
+} from '../reference/thresholds.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, judging, type Text, uniqueSources } from './judgement.js'
 import { plateFrequencies } from './plateFrequencies.js'
@@ -25,17 +32,29 @@ export const mainsFrequency: MainsTopic = {
   judge(situation) {
     const { supply, reach } = situation
     if (supply.input.kind === 'dc') return []
-    if (supply.technology === 'switch-mode') return [judged.clear(() => switchMode(situation))]
     const siteHz = reach.frequencyHz
+    const odd = siteHz !== null && isOdd(siteHz, supply.input.frequenciesHz)
+    if (supply.technology === 'switch-mode')
+      return [odd ? judged.unknown(() => oddFrequency(siteHz)) : judged.clear(() => switchMode(situation))]
     if (siteHz === null) return [judged.unknown(() => frequencyNotKnown(situation))]
     const { windows } = windowsInUse(supply.input)
     const plates = windows.length > 0 ? windows : [null]
-    const each = plates.map((window) => judgeWindow(situation, siteHz, window))
+    const each = plates.map((window) => {
+      const flux = judgeWindow(situation, siteHz, window)
+      return odd && flux.outcome !== 'stop' ? judged.unknown(() => oddFrequency(siteHz)) : flux
+    })
     const first = each[0]
     if (!first) return []
     if (each.every(({ outcome }) => outcome === first.outcome)) return [first]
     return [judged.unknown(() => dependsOnSelector(each))]
   },
+}
+
+/** Neither on the plate, or between what it lists, nor near any frequency supplies are made for. */
+function isOdd(siteHz: number, listedHz: readonly number[]): boolean {
+  const lowest = Math.min(...listedHz, usualFrequencyLeastHz.value) * (1 - frequencyMatch.value)
+  const highest = Math.max(...listedHz, usualFrequencyMostHz.value) * (1 + frequencyMatch.value)
+  return !(siteHz >= lowest && siteHz <= highest)
 }
 
 function judgeWindow(situation: MainsSituation, siteHz: number, window: VoltageWindow | null): Judgement {
@@ -53,7 +72,7 @@ function judgeWindow(situation: MainsSituation, siteHz: number, window: VoltageW
     return judged.clear(() => ({
       title: assumed
         ? `The plate names no frequency; ${hertz(siteHz)} is what its voltage is used with at home`
-        : `${hertz(siteHz)} stands on the plate: ${listText(frequenciesHz.map((hz) => hertz(hz)))}`,
+        : `${hertz(siteHz)} is what the supply is made for: ${listText(frequenciesHz.map((hz) => hertz(hz)))}`,
       why: 'A supply on the frequency it was made for carries the flux it was made for.',
       working: notes,
       action: null,
@@ -69,7 +88,13 @@ function judgeWindow(situation: MainsSituation, siteHz: number, window: VoltageW
     outcome,
     say: () => {
       const text = fluxWords({ outcome, ratio, voltageV, siteHz, ratedV: window.max, ratedHz: lowestHz })
-      return { ...text, working: [...text.working, ...notes], sources: uniqueSources([...sources, ...text.sources]) }
+      const title = assumed ? `${text.title} (no frequency on the plate: ${hertz(lowestHz)} taken)` : text.title
+      return {
+        ...text,
+        title,
+        working: [...text.working, ...notes],
+        sources: uniqueSources([...sources, ...text.sources]),
+      }
     },
   }
 }
@@ -145,6 +170,14 @@ function fluxWords({ outcome, ratio, voltageV, siteHz, ratedV, ratedHz }: Flux):
 
 const tellApart =
   'Find out whether it is a switch-mode or a transformer supply: a transformer is heavy for its power (a kilogram for some 20\u00a0W), names one mains voltage, and hums; a switch-mode supply is light, often names 100\u00a0V to 240\u00a0V, and often says “switching” on the plate.'
+
+const oddFrequency = (siteHz: number): Text => ({
+  title: `${hertz(siteHz)} is far from the 50\u00a0Hz and 60\u00a0Hz that supplies are made and tested for`,
+  why: 'Filter capacitors pass more current as the frequency rises and reservoirs run empty as it falls; a transformer passes less of its power, or saturates.',
+  working: [`usual input range: ${hertz(usualFrequencyLeastHz.value)} to ${hertz(usualFrequencyMostHz.value)}`],
+  action: `Check the mains frequency that was entered. If it holds, look for ${hertz(siteHz)} in the maker’s data of this supply and enter the frequencies it names.`,
+  sources: [usualFrequencyLeastHz.source],
+})
 
 const switchMode = ({ reach }: MainsSituation): Text => ({
   title: `A switch-mode supply does not mind ${reach.frequencyHz === null ? 'the mains frequency' : hertz(reach.frequencyHz)}`,

@@ -57,7 +57,7 @@ function windowWords(at: At): Text {
   switch (fit) {
     case 'made for it':
       return {
-        title: `${mains} is what the plate names: ${plate}`,
+        title: `${mains} is what the supply is made for: ${plate}`,
         why: 'A supply on the mains it was made for works within its limits.',
         working: [
           window.min === window.max

@@ -1,12 +1,13 @@
 import { amperes, decimal, percent, volts, watts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { commonPractice } from '../reference/source.js'
-import { measuredDemandHeadroom, plateDemandHeadroom, totalPowerAbove } from '../reference/thresholds.js'
+import { measuredDemandHeadroom, plateDemandHeadroom } from '../reference/thresholds.js'
 import type { Outcome } from './finding.js'
-import { type Judgement, judging, type Text } from './judgement.js'
+import { type Judgement, judging, type Text, together } from './judgement.js'
 import { drawnA, ratedA } from './matchRails.js'
 import { railText } from './railText.js'
 import type { DeviceRail, PairTopic, Rail, RailPair } from './situation.js'
+import { type TotalPower, totalPower } from './totalPower.js'
 import { measuredThere, ratingPlate } from './words.js'
 
 const judged = judging('output-current')
@@ -19,14 +20,18 @@ const fedHarder = commonPractice(
 /** Whether the supply gives the current each rail draws, and the power all of them draw. */
 export const outputCurrent: PairTopic = {
   topic: 'output-current',
-  judge({ supply, device, pairs }) {
+  judge(situation) {
+    const { supply, device, pairs } = situation
     if (pairs.length === 0 || supply.rails.length === 0)
       return [judged.unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
-    return [...pairs.map(judgePair), ...totalPower(supply.rails, device.rails)]
+    const total = totalPower(situation)
+    const rails = pairs.map((pair) => judgePair(pair, total))
+    if (!total || total.outcome === 'clear') return rails
+    return pairs.length === 1 ? together([...rails, overTotal(total)]) : [...rails, overTotal(total)]
   },
 }
 
-function judgePair(pair: RailPair): Judgement {
+function judgePair(pair: RailPair, total: TotalPower | null): Judgement {
   const { supply, device, sharedWith } = pair
   const available = supply && ratedA(supply)
   const demand = sumOf(sharedWith.map(drawnA))
@@ -38,7 +43,7 @@ function judgePair(pair: RailPair): Judgement {
   return {
     topic: 'output-current',
     outcome,
-    say: () => words({ supply, device, sharedWith, available, demand, ratio, measured, outcome }),
+    say: () => words({ supply, device, sharedWith, available, demand, ratio, measured, outcome, total }),
   }
 }
 
@@ -65,9 +70,10 @@ interface Compared {
   ratio: number
   measured: boolean
   outcome: Outcome
+  total: TotalPower | null
 }
 
-function words({ supply, device, sharedWith, available, demand, ratio, measured, outcome }: Compared): Text {
+function words({ supply, device, sharedWith, available, demand, ratio, measured, outcome, total }: Compared): Text {
   const shared =
     sharedWith.length > 1 ? ` together with the machine’s ${sharedWith.length - 1} other of this voltage` : ''
   const figures = `${railText(supply)}: the supply gives ${amperes(available, 4, 'down')}, the machine ${measured ? 'drew' : 'takes'} ${amperes(demand, 4, 'up')}${shared}`
@@ -75,6 +81,7 @@ function words({ supply, device, sharedWith, available, demand, ratio, measured,
     ...powerLine(supply, available, 'supply'),
     ...powerLine(device, demand, 'machine'),
     `${amperes(available, 4, 'down')} / ${amperes(demand, 4, 'up')} = ${decimal(ratio, 3, 'down')}`,
+    ...(total?.working ?? []),
   ]
   const sources = measured
     ? [ratingPlate, measuredThere, measuredDemandHeadroom.source]
@@ -116,42 +123,17 @@ function powerLine(rail: Rail, currentA: number, of: 'supply' | 'machine'): stri
     : []
 }
 
-/**
- * A power printed once among several outputs, and larger than that output's own volts times amperes, is the power of all of them together.
- */
-function totalPower(rails: readonly Rail[], devices: readonly DeviceRail[]): Judgement[] {
-  if (rails.length < 2) return []
-  const stated = rails.filter(({ powerW }) => powerW !== null)
-  const [only] = stated
-  if (!only || stated.length !== 1 || only.powerW === null || only.currentA === null) return []
-  const totalW = only.powerW
-  if (atMost(totalW, Math.abs(only.voltageV) * only.currentA * totalPowerAbove.value)) return []
-  const demands = devices.map((device) => {
-    const current = drawnA(device)
-    return current === null ? null : Math.max(...[Math.abs(device.voltageV) * current, device.powerW ?? 0])
-  })
-  const demandW = sumOf(demands)
-  if (demandW === null || !(demandW > 0)) return []
-  const measured = devices.some(({ currentIs }) => currentIs === 'measured')
-  const ratio = totalW / demandW
-  const outcome = outcomeOf(ratio, measured)
-  return [
-    {
-      topic: 'output-current',
-      outcome,
-      say: () => ({
-        title: `All outputs together: the supply gives ${watts(totalW, 4, 'down')}, the machine takes ${watts(demandW, 4, 'up')}`,
-        why: 'Outputs that are each within their own rating can overload the supply together.',
-        working: [`${watts(totalW)} / ${watts(demandW, 4, 'up')} = ${decimal(ratio, 3, 'down')}`],
-        action:
-          outcome === 'clear'
-            ? null
-            : `Use a supply of ${watts(demandW * (measured ? measuredDemandHeadroom.value : 1), 3, 'up')} or more.`,
-        sources: [ratingPlate, measured ? measuredDemandHeadroom.source : plateDemandHeadroom.source],
-      }),
-    },
-  ]
-}
+const overTotal = ({ outcome, givenW, takenW, wantedW, working, sources }: TotalPower): Judgement => ({
+  topic: 'output-current',
+  outcome,
+  say: () => ({
+    title: `All outputs together: the supply gives ${watts(givenW, 4, 'down')}, the machine takes ${watts(takenW, 4, 'up')}`,
+    why: 'Outputs that are each within their own rating can overload the supply together.',
+    working,
+    action: `Use a supply of ${watts(wantedW, 3, 'up')} or more.`,
+    sources,
+  }),
+})
 
 function missing({ supply, device }: RailPair, available: number | null, demand: number | null): Text {
   const supplyText =

@@ -1,6 +1,7 @@
 import type { LabelInput } from '../plate/labelReading.js'
 import { plateLimits } from '../reference/plateLimits.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
+import { deviceContradictions } from './plateAgainstEntry.js'
 import { fromLabel, preparePlug, type ReadPlate, readLabel } from './prepareSupply.js'
 import type { Device, DeviceInput } from './request.js'
 import type { DeviceRail, PreparedDevice } from './situation.js'
@@ -16,14 +17,16 @@ export function prepareDevice(device: Device, read: ReadPlate): PreparedDevice {
   )
   const printed = takes.length > 0 ? takes : mainsRails(reading?.input ?? null)
   const rails = device.inputs?.length ? device.inputs.map(asRail) : printed
-  return {
+  const prepared: PreparedDevice = {
     reading,
     rails,
     takesMains: !device.inputs?.length && takes.length === 0 && rails.length > 0,
     regulatedNeeded: device.regulatedNeeded ?? null,
     jack: preparePlug(device.jack, reading?.polarity ?? null),
     turns: device.label != null && turning.test(device.label.slice(0, plateLimits.mostCharacters.value)),
+    contradictions: [],
   }
+  return { ...prepared, contradictions: deviceContradictions(prepared, reading, takes) }
 }
 
 const asRail = ({ kind, voltageV, currentA, currentIs, tolerancePercent }: DeviceInput): DeviceRail => ({

@@ -1,8 +1,10 @@
 import { bandFor, mainsOf } from '../reference/mains.js'
 import { commonPractice, type Source } from '../reference/source.js'
 import { frequencyMatch, nominalMatch } from '../reference/thresholds.js'
+import type { Contradiction } from './contradiction.js'
 import type { Site } from './request.js'
 import type { Mains, PreparedSite } from './situation.js'
+import { listText, mainsText } from './words.js'
 
 const near = (a: number, b: number, share: number): boolean => Math.abs(a - b) <= share * b
 
@@ -16,8 +18,33 @@ export function prepareSite(site: Site): PreparedSite {
   const country = site.country ? mainsOf(site.country) : undefined
   const iso = country?.country ?? null
   const sockets = site.socket ? [site.socket.trim().toUpperCase()] : (country?.sockets ?? [])
-  const systems = statedVoltage(listed(country?.systems ?? []), site, iso)
-  return { systems: statedFrequency(systems, site, iso), sockets, country: iso, sources: country?.sources ?? [] }
+  const inList = listed(country?.systems ?? [])
+  const systems = statedFrequency(statedVoltage(inList, site, iso), site, iso)
+  const prepared: PreparedSite = {
+    systems,
+    sockets,
+    country: iso,
+    sources: country?.sources ?? [],
+    contradictions: [],
+  }
+  return { ...prepared, contradictions: againstList(prepared, inList) }
+}
+
+/** A stated voltage outside every listed band, or a stated frequency that none has. */
+function againstList(site: PreparedSite, inList: readonly Mains[]): Contradiction<PreparedSite>[] {
+  const holds = (system: Mains, { voltageV, frequencyHz }: Mains): boolean =>
+    (voltageV === null || (voltageV >= (system.minV ?? voltageV) && voltageV <= (system.maxV ?? voltageV))) &&
+    (frequencyHz === null || near(frequencyHz, system.frequencyHz ?? frequencyHz, frequencyMatch.value))
+  const known = site.systems.every((entered) => inList.some((system) => holds(system, entered)))
+  if (inList.length === 0 || known) return []
+  return [
+    {
+      says: `the tables list ${listText(inList.map(mainsText), 'or')} for ${site.country}, ${listText(site.systems.map(mainsText), 'or')} was entered`,
+      weighs: 'caution',
+      lookAgain: 'Look at the country again, or have the mains measured there by a qualified person.',
+      otherwise: { ...site, systems: inList },
+    },
+  ]
 }
 
 const listed = (

@@ -2,6 +2,7 @@ import type { LabelRail, LabelReading } from '../plate/labelReading.js'
 import { dcPlugByName, dcPlugsBySize } from '../reference/dcPlugs.js'
 import { plateLimits } from '../reference/plateLimits.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
+import { supplyContradictions } from './plateAgainstEntry.js'
 import { mayBePositions, plateSays } from './plateSays.js'
 import type { DcPlug, Output, Supply } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
@@ -23,7 +24,7 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
   const windows = (entered.length > 0 ? entered : (printed?.voltages ?? [])).map(upright)
   const says = plateSays(supply.label, windows)
   const printedRails = (reading?.outputs ?? []).map(fromLabel)
-  return {
+  const prepared: PreparedSupply = {
     reading,
     input: {
       kind:
@@ -44,11 +45,14 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
     inlet: supply.inlet?.trim() || null,
     rails: supply.outputs?.length ? supply.outputs.map(asRail) : printedRails,
     railsMayBePositions: !supply.outputs?.length && mayBePositions(supply.label, printedRails),
+    outputsTotalW: supply.outputsTotalW ?? reading?.outputsTotalW ?? null,
     plug: preparePlug(supply.plug, reading?.polarity ?? null),
     lead: supply.lead ?? null,
     fuse: { fitted: supply.fuse?.trim() || null, prescribed: reading?.fuse ?? null },
     measured: supply.measured ?? {},
+    contradictions: [],
   }
+  return { ...prepared, contradictions: supplyContradictions(prepared, reading, says, printedRails) }
 }
 
 export const readLabel = (

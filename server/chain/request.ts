@@ -57,6 +57,8 @@ export interface Supply {
   protectionClass?: ProtectionClass | null
   inlet?: string | null
   outputs?: Output[] | null
+  /** what all outputs give together at most [W], where the plate prints it */
+  outputsTotalW?: number | null
   /** on the lead to the machine */
   plug?: DcPlug | null
   lead?: Lead | null

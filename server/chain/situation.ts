@@ -1,6 +1,7 @@
 import type { LabelReading } from '../plate/labelReading.js'
 import type { DcPlugRow } from '../reference/dcPlugs.js'
 import type { Source } from '../reference/source.js'
+import type { Contradiction } from './contradiction.js'
 import type { TopicName } from './finding.js'
 import type { Judgement } from './judgement.js'
 import type { Converter, Cord, Lead, Measured, Polarity, ProtectionClass, VoltageWindow } from './request.js'
@@ -23,6 +24,8 @@ export interface PreparedSite {
   /** ISO 3166-1 alpha-2, in capitals */
   country: string | null
   sources: readonly Source[]
+  /** what was entered against the country's list */
+  contradictions: readonly Contradiction<PreparedSite>[]
 }
 
 /** One output of a supply, or one thing a machine wants. */
@@ -73,11 +76,15 @@ export interface PreparedSupply {
   rails: readonly Rail[]
   /** the plate names them as a list that may be the positions of one switch */
   railsMayBePositions: boolean
+  /** what all outputs give together at most [W] */
+  outputsTotalW: number | null
   plug: PreparedPlug
   lead: Lead | null
   /** marking of the fuse-link that is fitted, and what the plate prescribes */
   fuse: { fitted: string | null; prescribed: string | null }
   measured: Measured
+  /** what was entered against the words of its plate */
+  contradictions: readonly Contradiction<PreparedSupply>[]
 }
 
 export interface PreparedDevice {
@@ -89,6 +96,8 @@ export interface PreparedDevice {
   jack: PreparedPlug
   /** its plate speaks of a motor, a clock or a turntable */
   turns: boolean
+  /** what was entered against the words of its plate */
+  contradictions: readonly Contradiction<PreparedDevice>[]
 }
 
 /** What reaches the supply's input: the site's mains, or the converter's output. */

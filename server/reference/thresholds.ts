@@ -5,7 +5,7 @@ import { commonPractice, fromMemory, published, type Source } from './source.js'
 export interface Threshold {
   readonly value: number
   /** '1' for a ratio */
-  readonly unit: '1' | 'V' | 'A' | 'VA' | 'mm' | 'm'
+  readonly unit: '1' | 'V' | 'A' | 'VA' | 'Hz' | 'mm' | 'm'
   readonly source: Source
 }
 
@@ -59,6 +59,13 @@ export const frequencyMatch = threshold(
     'interconnected networks stay within 1 % of the nominal frequency for 99.5 % of a year, so a plate within 1 % names this mains',
   ),
 )
+
+const usualFrequencies = commonPractice(
+  'Input frequency on supplies’ plates and data sheets',
+  '47–63 Hz is what supplies for 50/60 Hz state at most; beyond it capacitors, chokes and transformers are not known to have been tried',
+)
+export const usualFrequencyLeastHz = threshold(47, 'Hz', usualFrequencies)
+export const usualFrequencyMostHz = threshold(63, 'Hz', usualFrequencies)
 
 /** Extra-low voltage: a class III unit takes no more, so a plate that claims more claims mains. */
 export const extraLowVoltageMostV = threshold(

@@ -106,3 +106,24 @@ describe('cord', () => {
     expect(findingsOn('cord', changed({ supply: { inlet: 'plug-in' } }))).toEqual([])
   })
 })
+
+describe('what is not asked for and is seen at a glance', () => {
+  it('is to be looked at: whether a plug that can be rewired was', () => {
+    const earthed = changed({
+      supply: { protectionClass: 'I', inlet: 'C14' },
+      cord: { plug: 'CEE 7/7', connector: 'C13', ratedA: 10, earthed: true, plugFitted: null },
+    })
+    expect(onlyFinding('cord', earthed)).toMatchObject({
+      outcome: 'clear',
+      action: expect.stringMatching(/moulded to its cord or was fitted by hand/),
+    })
+    expect(onlyFinding('cord', changed({ cord: { plugFitted: null } })).action).toBeNull()
+  })
+  it('is to be looked at: the link in a fused plug', () => {
+    const british = changed({ site: { country: 'GB', socket: 'G' }, cord: { plug: 'BS 1363', ratedA: 3 } })
+    expect(onlyFinding('cord', british)).toMatchObject({
+      outcome: 'clear',
+      action: expect.stringMatching(/Look at the link that is fitted in the plug.*3.A to BS 1362/),
+    })
+  })
+})

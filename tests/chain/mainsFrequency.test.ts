@@ -238,3 +238,48 @@ describe('mains-frequency', () => {
     expect(findings[0]?.working.join('\n')).toMatch(/83\.3.%/)
   })
 })
+
+describe('a mains frequency no supply is known to have been tried at', () => {
+  // 47–63 Hz is the range supplies for 50/60 Hz state on plates and data sheets
+  it.each([
+    { frequencyHz: 16.7, technology: 'switch-mode' as const, is: 'unknown' },
+    { frequencyHz: 400, technology: 'switch-mode' as const, is: 'unknown' },
+    { frequencyHz: 400, technology: 'transformer' as const, is: 'unknown' },
+    { frequencyHz: 400, technology: null, is: 'unknown' },
+    // 230 V 16.7 Hz: three times the flux
+    { frequencyHz: 16.7, technology: 'transformer' as const, is: 'stop' },
+    { frequencyHz: 46, technology: 'switch-mode' as const, is: 'unknown' },
+    { frequencyHz: 47, technology: 'switch-mode' as const, is: 'clear' },
+    { frequencyHz: 63, technology: 'switch-mode' as const, is: 'clear' },
+    { frequencyHz: 64, technology: 'switch-mode' as const, is: 'unknown' },
+  ])('$frequencyHz Hz, $technology: $is', ({ frequencyHz, technology, is }) => {
+    const request = changed({ site: { country: null, voltageV: 230, frequencyHz }, supply: { technology } })
+    expect(onlyFinding('mains-frequency', request).outcome).toBe(is)
+  })
+  it('is clear where the plate names it', () => {
+    const site = { country: null, voltageV: 230, frequencyHz: 400 }
+    for (const frequenciesHz of [[400], [47, 440]])
+      expect(onlyFinding('mains-frequency', changed({ site, supply: { input: { frequenciesHz } } })).outcome).toBe(
+        'clear',
+      )
+  })
+})
+
+describe('a plate without a frequency', () => {
+  it('says in its title which one was taken', () => {
+    const plateless = {
+      technology: 'transformer' as const,
+      input: { voltages: [{ min: 120, max: 120 }], frequenciesHz: null },
+    }
+    const site = { country: null, voltageV: 120 }
+    expect(
+      onlyFinding('mains-frequency', changed({ site: { ...site, frequencyHz: 50 }, supply: plateless })),
+    ).toMatchObject({
+      outcome: 'stop',
+      title: expect.stringMatching(/no frequency on the plate: 60.Hz taken/),
+    })
+    expect(
+      onlyFinding('mains-frequency', changed({ site: { ...site, frequencyHz: 60 }, supply: plateless })).title,
+    ).toMatch(/names no frequency/)
+  })
+})

@@ -129,7 +129,7 @@ describe('output-current', () => {
             ],
           ),
         ),
-      ).toEqual(['clear', 'clear', 'clear'])
+      ).toEqual(['clear', 'clear'])
     })
   })
 })
@@ -147,5 +147,116 @@ describe('an output too far off for a rail', () => {
     })
     expect(outcomesOn('output-voltage', request)).toEqual(['stop', 'clear'])
     expect(outcomesOn('output-current', request)).toEqual(['clear', 'clear'])
+  })
+})
+
+describe('the power of all outputs together', () => {
+  const rails = [
+    { kind: 'dc' as const, voltageV: 5, currentA: 20 },
+    { kind: 'dc' as const, voltageV: 12, currentA: 8 },
+  ]
+  const of = (outputsTotalW: number | null, wants: [volts: number, amperes: number | null][], by: object = {}) =>
+    changed({
+      supply: { outputsTotalW, outputs: rails },
+      device: { inputs: wants.map(([voltageV, currentA]) => ({ kind: 'dc' as const, voltageV, currentA, ...by })) },
+    })
+  it.each([
+    // 5 × 18 + 12 × 7 = 174 W
+    {
+      totalW: 150,
+      wants: [
+        [5, 18],
+        [12, 7],
+      ],
+      by: {},
+      is: ['stop', 'clear', 'clear'],
+    },
+    {
+      totalW: 174,
+      wants: [
+        [5, 18],
+        [12, 7],
+      ],
+      by: {},
+      is: ['clear', 'clear'],
+    },
+    {
+      totalW: null,
+      wants: [
+        [5, 18],
+        [12, 7],
+      ],
+      by: {},
+      is: ['clear', 'clear'],
+    },
+    // measured: 5 × 10 + 12 × 5 = 110 W; 1.25 × 110 = 137.5 W
+    {
+      totalW: 137.5,
+      wants: [
+        [5, 10],
+        [12, 5],
+      ],
+      by: { currentIs: 'measured' },
+      is: ['clear', 'clear'],
+    },
+    {
+      totalW: 137,
+      wants: [
+        [5, 10],
+        [12, 5],
+      ],
+      by: { currentIs: 'measured' },
+      is: ['caution', 'clear', 'clear'],
+    },
+    // one rail not known: too much is too much already, else it is to be found out
+    {
+      totalW: 80,
+      wants: [
+        [5, 18],
+        [12, null],
+      ],
+      by: {},
+      is: ['stop', 'unknown', 'clear'],
+    },
+    {
+      totalW: 150,
+      wants: [
+        [5, 18],
+        [12, null],
+      ],
+      by: {},
+      is: ['unknown', 'clear'],
+    },
+  ] as { totalW: number | null; wants: [number, number | null][]; by: object; is: string[] }[])(
+    '$totalW W for $wants $by: $is',
+    ({ totalW, wants, by, is }) => {
+      expect(outcomesOn('output-current', of(totalW, wants, by))).toEqual(is)
+    },
+  )
+  it('stands in the working where it is enough', () => {
+    const [finding] = findingsOn(
+      'output-current',
+      of(174, [
+        [5, 18],
+        [12, 7],
+      ]),
+    )
+    expect(finding?.working.join()).toMatch(/174.W \/ \(90.W \+ 84.W\) = 1/)
+  })
+  it('of one output joins its finding', () => {
+    expect(outcomesOn('output-current', changed({ supply: { outputsTotalW: 11.9 } }))).toEqual(['stop'])
+    expect(outcomesOn('output-current', changed({ supply: { outputsTotalW: 12 } }))).toEqual(['clear'])
+  })
+  it('bounds what the supply takes from the mains', () => {
+    // 196 W by the rails; 150 W / 0.75 / 0.6 = 333 VA, 1.25 × 333 = 417 VA
+    const request = of(150, [
+      [5, 1],
+      [12, 1],
+    ])
+    request.supply.input = { voltages: [{ min: 120, max: 120 }], frequenciesHz: [60] }
+    request.converter = { kind: 'isolating', outputV: 120, ratedVA: 420 }
+    expect(outcomesOn('converter', request)).toEqual(['clear'])
+    request.supply.outputsTotalW = null
+    expect(outcomesOn('converter', request)).toEqual(['stop'])
   })
 })

@@ -159,7 +159,7 @@ function reachKnown(check: CheckRequest, missing: string[]): PlanFacts['reach'] 
 
 /** What the supply takes at full load [W]. */
 function ratedPower(supply: PreparedSupply): PowerFact | null {
-  const outputW = outputPowerW(supply.rails)
+  const outputW = outputPowerW(supply)
   if (outputW !== null) {
     const powerW = inputFromOutputW(outputW, supplyEfficiency.value)
     return {

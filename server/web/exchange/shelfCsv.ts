@@ -52,6 +52,7 @@ const columnEnds: [RegExp, Column][] = [
   [/\.technology$/, 'technology'],
   [/\.protectionClass$/, 'class'],
   [/\.inlet$/, 'inlet'],
+  [/\.outputsTotalW$/, 'outputs W'],
   [/\.(outputs|inputs)/, 'rails'],
   [/\.(plug|jack)\.outerMm$/, 'plug outer mm'],
   [/\.(plug|jack)\.innerMm$/, 'plug inner mm'],

@@ -47,6 +47,7 @@ export function checkValues({ site, supply, device, cord, converter }: CheckRequ
     class: text(supply.protectionClass),
     inlet: text(supply.inlet),
     fuse: text(supply.fuse),
+    outtotal: text(supply.outputsTotalW),
     ...plugValues('plug', supply.plug),
     leadm: text(lead?.lengthM),
     leadmm2: text(lead?.areaMm2),

@@ -226,6 +226,7 @@ function readRequest(read: CheckReader): CheckRequest {
     inlet: read.words('inlet'),
     fuse: read.words('fuse'),
     outputs: read.outputs(),
+    outputsTotalW: read.quantity('outtotal', { unit: 'W', above: 0, min: checkLeast.power, max: 100_000 }, watts),
     plug: read.plug('plug'),
     lead: readLead(read),
     measured: filled({

@@ -26,6 +26,7 @@ export const checkLabels = {
   class: 'Protection class',
   inlet: 'Mains inlet',
   fuse: 'Marking of the mains fuse-link',
+  outtotal: 'Power of all outputs together',
 
   plugouter: 'Plug, outer diameter',
   pluginner: 'Plug, inner diameter',

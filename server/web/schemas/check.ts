@@ -109,6 +109,7 @@ export const supplySchema = z
     protectionClass: z.enum(['I', 'II', 'III']).nullish(),
     inlet: text,
     outputs: z.array(outputSchema).min(1).max(20).nullish(),
+    outputsTotalW: power,
     plug: plugSchema.nullish(),
     lead: z.strictObject({ lengthM: lengthM.max(100), areaMm2, awg }).nullish(),
     fuse: text,

@@ -47,7 +47,7 @@ type Group = 'supply' | 'outputs' | 'measured' | 'machine' | 'needs' | 'cord' | 
 
 const groups: Record<Group, readonly string[]> = {
   supply: ['in', 'inhz', 'ina', 'inva', 'inw', 'selector', 'class', 'fuse'],
-  outputs: rails.flatMap((row) => Object.values(outputRow(row))),
+  outputs: [...rails.flatMap((row) => Object.values(outputRow(row))), 'outtotal'],
   measured: ['offload', 'loaded', 'measuredpol', 'leadm', 'leadmm2', 'leadawg', 'plugname'],
   machine: ['jackname'],
   needs: rails.flatMap((row) => Object.values(needRow(row))),

@@ -61,6 +61,7 @@ export function readingView(reading: LabelReading | null): ReadingView | null {
       label: outputs.length > 1 ? `Output ${index + 1}` : 'Output',
       value: railWords(rail),
     })),
+    { label: 'All outputs', value: reading.outputsTotalW == null ? '' : watts(reading.outputsTotalW) },
     ...takes.map((rail, index) => ({
       label: takes.length > 1 ? `Takes ${index + 1}` : 'Takes',
       value: railWords(rail),
@@ -88,6 +89,7 @@ export function plateValues(supply: LabelReading | null, machine: LabelReading |
   }
   put('class', supply?.protectionClass && `class ${supply.protectionClass}`)
   put('fuse', supply?.fuse)
+  put('outtotal', supply?.outputsTotalW == null ? null : watts(supply.outputsTotalW))
   put('plugpol', supply && polarityWords(supply))
   put('jackpol', machine && polarityWords(machine))
   for (const row of rails) {
@@ -117,6 +119,7 @@ export const plateFields: readonly string[] = [
   'inw',
   'class',
   'fuse',
+  'outtotal',
   'plugpol',
   'jackpol',
   ...rails.flatMap((row) => {

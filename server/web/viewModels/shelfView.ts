@@ -209,6 +209,7 @@ const factNames: Record<string, string> = {
   class: 'Protection class',
   inlet: 'Inlet',
   rails: 'Rails',
+  'outputs W': 'Power of all outputs',
   'plug outer mm': 'Plug, outer diameter in mm',
   'plug inner mm': 'Plug, inner diameter in mm',
   'plug polarity': 'Polarity',

@@ -19,6 +19,8 @@ const topicLimits: Readonly<Partial<Record<string, readonly [topic: TopicName, w
   voltageStopBelow: ['mains-voltage', 'mains over the bottom of the plate, below which is a stop'],
   voltageCautionBelow: ['mains-voltage', 'mains over the bottom of the plate, below which is a caution'],
   frequencyMatch: ['mains-frequency', 'a plate this near the mains frequency names it'],
+  usualFrequencyLeastHz: ['mains-frequency', 'below this no supply is known to have been tried'],
+  usualFrequencyMostHz: ['mains-frequency', 'above this no supply is known to have been tried'],
   extraLowVoltageMostV: ['earthing', 'the most a class III unit takes'],
   fluxClear: ['mains-frequency', 'flux ratio up to which a transformer is in no conflict'],
   fluxStopAbove: ['mains-frequency', 'flux ratio above which is a stop'],

@@ -1,0 +1,63 @@
+import { commonPractice } from '../reference/source.js'
+import { byWorst } from './finding.js'
+import { allOf, type Judgement, type Text, uniqueSources, worstFirst } from './judgement.js'
+
+/**
+ * A fact that was entered against what the words of the plate, or the tables, say. The entry decides; where the other
+ * would have come to worse, the finding says so.
+ */
+export interface Contradiction<Side> {
+  /** both, as the last words of a sentence: "the plate’s text says class I, class II was entered" */
+  says: string
+  /** amperes and watts are told only, as a wrong one overloads and no more; anything else can destroy at once and wants care */
+  weighs: 'caution' | 'remark'
+  /** where to look again, as a sentence */
+  lookAgain: string
+  /** the same side as it would be without the entry */
+  otherwise: Side
+}
+
+const entryDecides = commonPractice(
+  'An entry against the plate’s text or the tables',
+  'the entry decides, as it is how a misread plate is put right; what it overrules is told where that would be worse',
+)
+
+/**
+ * Judges as entered, and tells what is overruled by it: a judgement that would be worse otherwise says so, and one that only
+ * the entry clears becomes a caution, save where the entry is one of amperes or watts.
+ *
+ * @param judge       one topic, or any other judgement that gives its answers in a fixed order
+ * @param overruled   the situations that were overruled
+ */
+export function tellingOverruled<Situation>(
+  judge: (situation: Situation) => readonly Judgement[],
+  entered: Situation,
+  overruled: readonly Contradiction<Situation>[],
+): readonly Judgement[] {
+  const judged = judge(entered)
+  if (overruled.length === 0) return judged
+  return overruled.reduce<readonly Judgement[]>((told, contradiction) => {
+    const others = judge(contradiction.otherwise)
+    const worst = worstFirst(others)[0]
+    return told.map((own, index) => {
+      const other = others.length === told.length ? others[index] : worst
+      return other && byWorst(other, own) < 0 ? telling(own, other, contradiction) : own
+    })
+  }, judged)
+}
+
+const telling = (own: Judgement, other: Judgement, { says, weighs, lookAgain }: Contradiction<unknown>): Judgement => ({
+  ...own,
+  outcome: own.outcome === 'clear' && weighs === 'caution' ? 'caution' : own.outcome,
+  say: (): Text => {
+    const text = own.say()
+    return {
+      ...text,
+      title: `${text.title}; but ${says}`,
+      why: `${text.why} What was entered decides here; if it is the entry that is wrong, this is too.`,
+      working: [...text.working, `without the entry: ${other.say().title}`],
+      action: allOf([...(text.action === null ? [] : [text.action]), lookAgain]),
+      sources: uniqueSources([...text.sources, entryDecides]),
+    }
+  },
+})
