@@ -9,7 +9,10 @@ import { allOf, type Judgement, type Text, uniqueSources, worstFirst } from './j
 export interface Contradiction<Side> {
   /** both, as the last words of a sentence: "the plate’s text says class I, class II was entered" */
   says: string
-  /** amperes and watts are told only, as a wrong one overloads and no more; anything else can destroy at once and wants care */
+  /**
+   * Amperes and watts are told only, as a wrong one overloads and no more; so is a socket, which is seen. Anything else can destroy
+   * at once and wants care.
+   */
   weighs: 'caution' | 'remark'
   /** where to look again, as a sentence */
   lookAgain: string
@@ -24,7 +27,7 @@ const entryDecides = commonPractice(
 
 /**
  * Judges as entered, and tells what is overruled by it: a judgement that would be worse otherwise says so, and one that only
- * the entry clears becomes a caution, save where the entry is one of amperes or watts.
+ * the entry clears becomes a caution, save where the contradiction weighs less.
  *
  * @param judge       one topic, or any other judgement that gives its answers in a fixed order
  * @param overruled   the situations that were overruled

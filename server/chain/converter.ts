@@ -1,14 +1,20 @@
 import { decimal, voltAmperes, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { commonPractice } from '../reference/source.js'
-import { converterLeast, converterReserve, converterSizesVA } from '../reference/thresholds.js'
+import {
+  converterLeast,
+  converterReserve,
+  converterSizesVA,
+  extraLowVoltageMostV,
+  voltageStopAbove,
+} from '../reference/thresholds.js'
 import { type InputPower, inputPower } from './inputPower.js'
-import { type Judgement, judging, type Text } from './judgement.js'
+import { type Judgement, judging, type Text, together } from './judgement.js'
 import { mainsVoltage } from './mainsVoltage.js'
 import { nominalOutputV } from './nominalOutput.js'
 import type { Converter as ConverterFacts } from './request.js'
 import type { MainsSituation, MainsTopic } from './situation.js'
-import { qualifiedHands, ratingPlate } from './words.js'
+import { listText, qualifiedHands, ratingPlate } from './words.js'
 
 const judged = judging('converter')
 
@@ -33,15 +39,39 @@ export const converter: MainsTopic = {
   topic: 'converter',
   judge(situation) {
     const used = situation.converter
-    if (used) return [judgeUsed(situation, used)]
+    if (used) return together([judgeUsed(situation, used), ...inputOpen(situation, used)])
     return needed(situation) ? [judged.unknown(() => noneDescribed(situation))] : []
   },
+}
+
+/** A converter is made for one mains: where several may be met it gives its output on one of them only. */
+function inputOpen({ site }: MainsSituation, used: ConverterFacts): Judgement[] {
+  const voltages = [...new Set(site.systems.flatMap(({ voltageV }) => voltageV ?? []))].toSorted((a, b) => a - b)
+  const [lowest] = voltages
+  const highest = voltages[voltages.length - 1]
+  if (lowest === undefined || highest === undefined || atMost(highest, lowest * voltageStopAbove.value)) return []
+  const give = used.outputV === null ? 'its output' : volts(used.outputV)
+  return [
+    judged.unknown(() => ({
+      title: `Whether the converter gives ${give} depends on which mains it meets: ${listText(
+        voltages.map((voltageV) => volts(voltageV)),
+        'or',
+      )}`,
+      why: 'A converter changes the voltage in one proportion: on the higher mains it gives as many times more.',
+      working: [`${volts(highest)} / ${volts(lowest)} = ${decimal(highest / lowest, 3)}`],
+      action:
+        'Find out which mains the socket carries, enter its voltage, and read on the converter’s plate that its input names it.',
+      sources: [ratingPlate, voltageStopAbove.source],
+    })),
+  ]
 }
 
 /** Needed where the plate's windows, not its kind, are what stops it, and no selector position suits. */
 function needed(situation: MainsSituation): boolean {
   const { input } = situation.supply
   if (input.kind === 'dc' || input.threePhase || situation.reach.voltageV === null) return false
+  // extra-low voltage is no mains to convert to
+  if (input.windows.length > 0 && input.windows.every(({ max }) => max <= extraLowVoltageMostV.value)) return false
   const open = { ...situation, supply: { ...situation.supply, input: { ...input, selectorV: null } } }
   const [verdict] = mainsVoltage.judge(input.windows.length > 0 ? open : situation)
   return verdict?.outcome === 'stop'
@@ -78,7 +108,7 @@ function sizing(power: InputPower): { neededVA: number; line: string; advice: st
 }
 
 function rated(
-  { mains }: MainsSituation,
+  { site, mains }: MainsSituation,
   used: ConverterFacts,
   ratedVA: number,
   power: InputPower,
@@ -90,7 +120,7 @@ function rated(
     used.kind === 'autotransformer'
       ? ' An autotransformer does not isolate: its output is as dangerous to touch as the mains.'
       : ''
-  const plate = `Read the converter’s own plate: its input has to name ${mains.voltageV === null ? 'the mains voltage of the site' : volts(mains.voltageV)} and the frequency there.`
+  const plate = `Read the converter’s own plate: its input has to name ${mains.voltageV === null || site.systems.length > 1 ? 'the mains voltage of the site' : volts(mains.voltageV)} and the frequency there.`
   const sources = [...power.sources, converterReserve.source, ...(used.kind === 'autotransformer' ? [noIsolation] : [])]
   const working = [
     ...power.working,

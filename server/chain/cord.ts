@@ -90,7 +90,9 @@ function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
       action:
         ratedV == null
           ? 'Read the voltage moulded into plug and connector, or printed on the flex (250\u00a0V, 125\u00a0V, 300/500\u00a0V) and enter it; without any print use a new set.'
-          : 'Enter the country, or the mains voltage, of the place where it will be used.',
+          : reach.through === 'converter'
+            ? 'Read the output voltage on the converter’s plate and enter it.'
+            : 'Enter the country, or the mains voltage, of the place where it will be used.',
       sources,
     }))
   const neededV =

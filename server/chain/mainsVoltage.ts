@@ -1,6 +1,12 @@
 import { doublerVoltageV } from '../physics/doubler.js'
 import { decimal, percent, volts } from '../physics/quantity.js'
-import { nominalMatch, voltageCautionBelow, voltageStopAbove, voltageStopBelow } from '../reference/thresholds.js'
+import {
+  extraLowVoltageMostV,
+  nominalMatch,
+  voltageCautionBelow,
+  voltageStopAbove,
+  voltageStopBelow,
+} from '../reference/thresholds.js'
 import { judging, type Text, uniqueSources } from './judgement.js'
 import { windowsInUse } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
@@ -79,7 +85,7 @@ function windowWords(at: At): Text {
         ],
         action: bySelector(situation)
           ? `Do not connect it. With the cord unplugged, set the selector to the position for ${volts(voltageV)} if it has one, check the setting twice, and enter it here again.`
-          : `Do not connect it to ${named(situation, voltageV)}. Use a supply whose plate includes ${volts(voltageV)}, or a converter with an output of ${plate}. ${qualifiedHands}`,
+          : `Do not connect it to ${named(situation, voltageV)}. ${window.max <= extraLowVoltageMostV.value ? `It takes extra-low voltage and never mains: use a supply whose plate includes ${volts(voltageV)}.` : `Use a supply whose plate includes ${volts(voltageV)}, or a converter with an output of ${plate}.`} ${qualifiedHands}`,
         sources: uniqueSources([ratingPlate, voltageStopAbove.source, ...sources]),
       }
     case 'far too low':

@@ -204,10 +204,10 @@ const zeroVolts = (device: DeviceRail): Text => ({
 })
 
 const positionOpen = ({ supply, device }: PairSituation): Text => ({
-  title: `The plate lists ${listText(supply.rails.map(railText))}: whether these are outputs side by side or positions of one switch, and where it stands, is not known`,
-  why: 'A switch that stands too high destroys the machine at once.',
+  title: `The plate lists ${listText(supply.rails.map(railText))}: whether these are outputs side by side, positions of one switch, or voltages a USB source gives only when asked, is not known`,
+  why: 'A switch that stands too high destroys the machine at once; a USB source gives 5\u00a0V until it is asked for another.',
   working: [],
-  action: `Look for a switch or a turnable plug on the supply. Set it to ${listText(device.rails.map(railText))}, measure it with nothing connected, and enter what it gives as its outputs.`,
+  action: `Look for a switch, a turnable plug or a USB socket on the supply. Set it to ${listText(device.rails.map(railText))}, measure it with nothing connected, and enter what it gives as its outputs.`,
   sources: [ratingPlate],
 })
 

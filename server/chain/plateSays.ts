@@ -1,4 +1,5 @@
 import { plateLimits } from '../reference/plateLimits.js'
+import { usbFixedVoltages } from '../reference/usbPower.js'
 import { isWide } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
 import type { Rail } from './situation.js'
@@ -41,15 +42,29 @@ export function plateSays(label: string | null | undefined, windows: readonly Vo
 const printed = (rail: Rail): string => String(Math.abs(rail.voltageV)).replace('.', '[.,]')
 
 /**
- * Whether outputs that were read from a plate may be positions of one switch rather than outputs side by side: "9/12 V",
- * "9 V or 12 V", with no sign before the second. Nobody can tell "5 V/12 V" of a switch from that of two outputs.
+ * Whether outputs that were read from a plate may be given one at a time rather than side by side: the positions of a switch,
+ * "9/12 V", "9 V or 12 V", "5 V 3 A/9 V 2 A", with no sign before the second; or the fixed voltages of a USB source, which gives 5 V
+ * until it is asked for another. Nobody can tell "5 V/12 V" of a switch from that of two outputs.
  */
 export function mayBePositions(label: string | null | undefined, rails: readonly Rail[]): boolean {
-  const text = label?.slice(0, 10_000) ?? ''
+  if (areUsbVoltages(rails)) return true
+  const text = label?.slice(0, plateLimits.mostCharacters.value) ?? ''
   return rails.some((rail, index) => {
     const next = rails[index + 1]
     if (!next || rail.voltageV <= 0 || next.voltageV <= 0) return false
-    const between = '(?:\\s*V)?[^\\d+\\n/]{0,6}(?:/|\\bor\\b|\\boder\\b|\\bou\\b)\\s*'
+    const current = '(?:[^\\d+\\n/]{0,6}\\d+(?:[.,]\\d+)?\\s*m?A)?'
+    const between = `(?:\\s*V)?${current}[^\\d+\\n/]{0,6}(?:/|\\bor\\b|\\boder\\b|\\bou\\b)\\s*`
     return new RegExp(`(?<![\\d.,+])${printed(rail)}${between}${printed(next)}(?![\\d]|[.,]\\d)`, 'iu').test(text)
   })
+}
+
+/** 5 V with others of the fixed voltages of USB, one at least that is no usual companion of 5 V, and none negative. */
+function areUsbVoltages(rails: readonly Rail[]): boolean {
+  const voltages = rails.map(({ voltageV, voltageMaxV }) => (voltageMaxV === null ? voltageV : Number.NaN))
+  return (
+    voltages.length > 1 &&
+    voltages.includes(5) &&
+    voltages.some((voltageV) => voltageV !== 5 && voltageV !== 12) &&
+    voltages.every((voltageV) => usbFixedVoltages.some((fixed) => fixed.voltageV === voltageV))
+  )
 }

@@ -27,7 +27,23 @@ export function prepareSite(site: Site): PreparedSite {
     sources: country?.sources ?? [],
     contradictions: [],
   }
-  return { ...prepared, contradictions: againstList(prepared, inList) }
+  return {
+    ...prepared,
+    contradictions: [...againstList(prepared, inList), ...againstSockets(prepared, country?.sockets ?? [])],
+  }
+}
+
+/** A stated socket that the country's list does not have: it may be a foreign one, seen with one's own eyes. */
+function againstSockets(site: PreparedSite, inList: readonly string[]): Contradiction<PreparedSite>[] {
+  if (inList.length === 0 || site.sockets.every((letter) => inList.includes(letter))) return []
+  return [
+    {
+      says: `the tables list socket ${listText(inList, 'or')} for ${site.country}, ${listText(site.sockets)} was entered`,
+      weighs: 'remark',
+      lookAgain: 'Look at the socket again, and whether it is part of the house’s wiring.',
+      otherwise: { ...site, sockets: inList },
+    },
+  ]
 }
 
 /** A stated voltage outside every listed band, or a stated frequency that none has. */

@@ -4,7 +4,7 @@ import { plateLimits } from '../reference/plateLimits.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
 import { supplyContradictions } from './plateAgainstEntry.js'
 import { mayBePositions, plateSays } from './plateSays.js'
-import type { DcPlug, Output, Supply } from './request.js'
+import type { DcPlug, Output, Supply, VoltageWindow } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
 
 /** Reads a plate's text; `server/plate` has the one that is used. */
@@ -21,7 +21,7 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
   // a mains voltage entered by hand corrects a plate that was read as one for a car
   const entered = input?.voltages ?? []
   const technology = supply.technology
-  const windows = (entered.length > 0 ? entered : (printed?.voltages ?? [])).map(upright)
+  const windows = once((entered.length > 0 ? entered : (printed?.voltages ?? [])).map(upright))
   const says = plateSays(supply.label, windows)
   const printedRails = (reading?.outputs ?? []).map(fromLabel)
   const prepared: PreparedSupply = {
@@ -54,6 +54,12 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
   }
   return { ...prepared, contradictions: supplyContradictions(prepared, reading, says, printedRails) }
 }
+
+/** The same window printed twice is no selector. */
+const once = (windows: readonly VoltageWindow[]): VoltageWindow[] =>
+  windows.filter(
+    ({ min, max }, index) => windows.findIndex((other) => other.min === min && other.max === max) === index,
+  )
 
 export const readLabel = (
   text: string | null | undefined,

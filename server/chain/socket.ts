@@ -98,23 +98,32 @@ function whatToBuy(situation: MainsSituation): string {
   if (isPlugIn(supply.inlet)) return `Use a supply with the right plug. ${qualifiedHands}`
   if (isCaptive(supply.inlet))
     return `The plug sits on captive flex: changing it is for a licensed electrician or another competent, qualified person, under local codes. Do not cut it off yourself.`
+  if (!hasPlug(situation))
+    return `No plug brings an earth from socket ${listText(site.sockets, 'or')}, and this supply ${protectionClassOf(supply) ? 'needs one' : 'may need one'}: use an earthed socket; having one fitted is for a licensed electrician or another qualified person.`
   return `Buy a whole cord set${cordSet(situation)}; do not change the plug by hand${site.sockets.length > 1 ? ', and check which socket the site has' : ''}.`
 }
 
-function cordSet(situation: MainsSituation): string {
-  const { supply, site, reach } = situation
+/** Plugs for the site's sockets; with an earth unless the supply is known to need none. */
+function plugsOf({ supply, site }: MainsSituation): string[] {
   const earthed = protectionClassOf(supply)?.protectionClass !== 'II'
-  const plugs = site.sockets.flatMap((letter) =>
-    plugsFor(letter, earthed, site.country ?? undefined).map(({ name }) => name),
-  )
+  return site.sockets.flatMap((letter) => plugsFor(letter, earthed, site.country ?? undefined).map(({ name }) => name))
+}
+
+const hasPlug = (situation: MainsSituation): boolean =>
+  situation.site.sockets.length === 0 || plugsOf(situation).length > 0
+
+function cordSet(situation: MainsSituation): string {
+  const { supply, reach } = situation
+  const plugs = plugsOf(situation)
   const pair = supply.inlet === null ? undefined : inletByName(supply.inlet)
   const load = loadAtReach(situation)
-  const parts = [
-    plugs.length > 0 ? `with a plug ${listText([...new Set(plugs)].slice(0, 3), 'or')}` : null,
-    pair ? `connector ${pair.connector}` : null,
-    `rated ${volts(reach.voltageV !== null && reach.voltageV <= lowClassMostV.value ? lowVoltageCordMostV.value : highVoltageCordV.value)}${load ? ` and at least ${amperes(load.currentA, 3, 'up')}` : ''}`,
-  ].filter((part) => part !== null)
-  return ` ${parts.join(', ')}`
+  const ends = [
+    ...(plugs.length > 0 ? [`a plug ${listText([...new Set(plugs)].slice(0, 3), 'or')}`] : []),
+    ...(pair ? [`connector ${pair.connector}`] : []),
+  ]
+  const ratedV =
+    reach.voltageV !== null && reach.voltageV <= lowClassMostV.value ? lowVoltageCordMostV : highVoltageCordV
+  return `${ends.length > 0 ? ` with ${ends.join(', ')},` : ''} rated ${volts(ratedV.value)}${load ? ` and at least ${amperes(load.currentA, 3, 'up')}` : ''}`
 }
 
 const intoConverter = (plug: string, fitsWall: boolean): Text => ({

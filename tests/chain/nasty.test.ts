@@ -209,3 +209,79 @@ describe('a plate that lists output voltages', () => {
     },
   )
 })
+
+describe('a list that is no choice, and a choice that looks like a list', () => {
+  it('one window printed twice is no selector', () => {
+    const twice = { voltages: [230, 230].map((voltageV) => ({ min: voltageV, max: voltageV })) }
+    expect(outcomesOn('mains-voltage', changed({ supply: { input: twice } }))).toEqual(['clear'])
+  })
+  const of = (output: string) =>
+    outcomesOn(
+      'output-voltage',
+      changed({ supply: { label: `INPUT 100-240V~ 50/60Hz 1.5A OUTPUT ${output}`, input: null, outputs: null } }),
+    )
+  it.each([
+    '5V⎓3A, 9V⎓3A, 12V⎓3A, 15V⎓3A, 20V⎓3.25A',
+    '5V⎓3A or 9V⎓2A or 12V⎓1.5A',
+    '5V⎓3A/9V⎓2A/12V⎓1.5A',
+    '9V⎓2A or 12V⎓1.5A',
+  ])('a USB source gives one of “%s”, and which is to be found out', (output) => {
+    expect(of(output)).toContain('unknown')
+  })
+  it.each(['5V⎓2A, 12V⎓2A', '+5V 2A +12V 2A +24V 1A', '+5V/2A +12V/2A', '5V⎓2A, 12V⎓2A, -12V⎓0.5A'])(
+    '“%s” are outputs side by side',
+    (output) => {
+      expect(of(output)).not.toContain('unknown')
+    },
+  )
+})
+
+describe('a converter', () => {
+  const american = { input: { voltages: [{ min: 120, max: 120 }], frequenciesHz: [60] } }
+  const to120 = { kind: 'isolating' as const, outputV: 120, ratedVA: 200 }
+  const brazil = { country: 'BR', socket: 'N' }
+  it('gives its output on one mains only, so it is open where 127 V or 220 V may be met', () => {
+    expect(onlyFinding('converter', changed({ site: brazil, supply: american, converter: to120 }))).toMatchObject({
+      outcome: 'unknown',
+      title: expect.stringMatching(/depends on which mains it meets: 127.V or 220.V/),
+    })
+    const stated = changed({ site: { ...brazil, voltageV: 220 }, supply: american, converter: to120 })
+    expect(outcomesOn('converter', stated)).toEqual(['clear'])
+  })
+  it('is not asked for by a plate of extra-low voltage', () => {
+    for (const voltageV of [12, 24, 48]) {
+      const request = changed({ supply: { input: { voltages: [{ min: voltageV, max: voltageV }] } } })
+      expect(onlyFinding('mains-voltage', request).action).not.toMatch(/converter/)
+      expect(outcomesOn('converter', request)).toEqual([])
+    }
+  })
+  it('of unknown output is what the cord waits for, not the place', () => {
+    const request = changed({ supply: american, converter: { ...to120, outputV: null } })
+    expect(onlyFinding('cord', request).action).toMatch(/converter’s plate/)
+    expect(onlyFinding('cord', request).action).not.toMatch(/Enter the country/)
+  })
+})
+
+describe('what to buy', () => {
+  it('is no cord set where no plug brings an earth from the socket', () => {
+    const request = with1({ site: { country: 'US', socket: 'A' }, cord: { plug: 'NEMA 5-15' } })
+    expect(onlyFinding('socket', request).action).toMatch(/No plug brings an earth from socket A.*electrician/)
+  })
+  it('reads as a sentence where no socket is known', () => {
+    const request = with1({
+      site: { country: null, socket: null, voltageV: 230 },
+      cord: { adapter: { earthed: true } },
+    })
+    expect(onlyFinding('socket', request).action).toMatch(/a whole cord set with connector C13, rated 250.V/)
+  })
+})
+
+describe('a socket that the country’s list does not have', () => {
+  it('counts as entered, and the finding names the list', () => {
+    const british = changed({ site: { socket: 'G' }, cord: { plug: 'BS 1363', ratedA: 3 } })
+    expect(onlyFinding('socket', british)).toMatchObject({
+      outcome: 'clear',
+      title: expect.stringMatching(/the tables list socket C or F for DE, G was entered/),
+    })
+  })
+})
