@@ -2,7 +2,7 @@ import type { ErrorRequestHandler, RequestHandler } from 'express'
 import { StorageFault } from '../store/errors.js'
 import type { Context } from './context.js'
 import { Conflict, type FieldError, NotFound } from './errors.js'
-import { wantsFragment } from './page.js'
+import { render, wantsFragment } from './page.js'
 
 export const notFound: RequestHandler = () => {
   throw new NotFound()
@@ -65,6 +65,6 @@ export function handleErrors({ logger }: Context): ErrorRequestHandler {
       return
     }
     const page = { title: titles[status] ?? 'This cannot be used', nav: null, errors: [], status, message, fields }
-    response.render(wantsFragment(request) ? 'errorPart' : 'error', { page })
+    render(request, response, wantsFragment(request) ? 'errorPart' : 'error', { page })
   }
 }

@@ -1,5 +1,6 @@
 import type { Request, Response } from 'express'
 import type { FormFault, FormState } from './forms/formState.js'
+import { decimalSign, readersNumbers } from './readersNumbers.js'
 
 export type NavName = 'check' | 'first-power' | 'fuse' | 'jobs' | 'shelf' | 'reference'
 
@@ -28,15 +29,24 @@ export interface Shown<Model extends { page: PageHead }> {
   status?: number
 }
 
+/** Answers with a view, its numbers written as this reader writes them. */
+export function render(request: Request, response: Response, view: string, model: object): void {
+  const sign = decimalSign(request.acceptsLanguages())
+  response.vary('HX-Request').vary('Accept-Language')
+  response.render(view, { ...model, decimalSign: sign }, (error, html) => {
+    if (error) request.next?.(error)
+    else response.send(readersNumbers(html, sign))
+  })
+}
+
 /** Answers with the page, or with its fragment when htmx asked. */
 export function show<Model extends { page: PageHead }>(
   request: Request,
   response: Response,
   { view, fragment, model, status }: Shown<Model>,
 ): void {
-  response.vary('HX-Request')
   response.status(status ?? (model.page.errors.length > 0 ? 422 : 200))
-  response.render(fragment !== undefined && wantsFragment(request) ? fragment : view, { ...model })
+  render(request, response, fragment !== undefined && wantsFragment(request) ? fragment : view, model)
 }
 
 /**

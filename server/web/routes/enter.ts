@@ -1,6 +1,7 @@
 import { Router } from 'express'
 import { accessCookie, sameSecret } from '../access.js'
 import type { Context } from '../context.js'
+import { render } from '../page.js'
 
 /** Only a path of this server: an address elsewhere ("//host", "/\host") must not be a target. */
 const localPath = (to: unknown): string => (typeof to === 'string' && /^\/(?![/\\])[^\r\n]*$/.test(to) ? to : '/')
@@ -12,7 +13,7 @@ const delayMs = 700
 export function enterRoutes({ config }: Context): Router {
   const router = Router()
   router.get('/enter', (request, response) => {
-    response.render('enter', { page: { title: 'Passphrase', to: localPath(request.query.to), error: null } })
+    render(request, response, 'enter', { page: { title: 'Passphrase', to: localPath(request.query.to), error: null } })
   })
   router.post('/enter', async (request, response) => {
     const { passphrase, to } = (request.body ?? {}) as Record<string, unknown>
@@ -28,7 +29,8 @@ export function enterRoutes({ config }: Context): Router {
     const error = passphrase
       ? 'The passphrase does not match the one this server was started with.'
       : 'Enter the passphrase.'
-    response.status(422).render('enter', { page: { title: 'Error: Passphrase', to: localPath(to), error } })
+    response.status(422)
+    render(request, response, 'enter', { page: { title: 'Error: Passphrase', to: localPath(to), error } })
   })
   return router
 }

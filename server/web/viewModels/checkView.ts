@@ -82,7 +82,8 @@ function resultView(request: CheckRequest, response: CheckResponse, state: FormS
     notJudged: notJudged(findings),
     entered: checkNames.flatMap((name) => {
       const value = state.shown[name]
-      return value === undefined ? [] : [{ label: labelOf(name), value }]
+      const typed = value === state.values[name]?.replace(/\r\n?/g, '\n').trim()
+      return value === undefined ? [] : [{ label: labelOf(name), value, typed }]
     }),
     onward: onward(request, response, address),
   }

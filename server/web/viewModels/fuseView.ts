@@ -33,6 +33,11 @@ export interface FuseLine {
   value: string
 }
 
+/** A field that holds something; `typed` is true where it stands as it was typed. */
+interface EnteredLine extends FuseLine {
+  typed: boolean
+}
+
 export interface FuseResult {
   outcome: Outcome
   title: string
@@ -49,7 +54,7 @@ export interface FuseResult {
   candidates: Table | null
   comparison: Table
   lampNote: string | null
-  entered: FuseLine[]
+  entered: EnteredLine[]
   address: string
 }
 
@@ -301,10 +306,13 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
 }
 
 /** Every field that holds something, as it was understood. */
-const enteredLines = ({ values, shown }: FormState): FuseLine[] =>
+const enteredLines = ({ values, shown }: FormState): EnteredLine[] =>
   fuseFields.flatMap((name) => {
     const typed = values[name]?.trim() ?? ''
-    return typed === '' ? [] : [{ label: fieldLabel(name), value: choiceWords(name, typed) ?? shown[name] ?? typed }]
+    const understood = choiceWords(name, typed) ?? shown[name]
+    return typed === ''
+      ? []
+      : [{ label: fieldLabel(name), value: understood ?? typed, typed: understood === undefined }]
   })
 
 const choiceWords = (name: string, value: string): string | undefined =>

@@ -68,7 +68,8 @@ export interface JobPage {
     outcome: Outcome | null
     title: string
     text: string
-    waits: { text: string; since: Moment; lasting: string }[]
+    /** `typed` is true where the text holds a name that was typed */
+    waits: { text: string; typed: boolean; since: Moment; lasting: string }[]
   }
   verdict: { outcome: Outcome; title: string; text: string }
   tally: string
@@ -89,7 +90,8 @@ export interface JobPage {
     captions: { value: string; label: string }[]
   }
   steps: StepLine[]
-  readings: { text: string; key: string; at: Moment; finding: Finding }[]
+  /** `typed` is true where what was read is in the words of who read it, not a step of the plan */
+  readings: { text: string; key: string; typed: boolean; at: Moment; finding: Finding }[]
   parts: PartLine[]
   log: { text: string; at: Moment }[]
   photos: PhotoView[]
@@ -222,7 +224,12 @@ export function jobView({
     name: job.name,
     standing: {
       ...standingWords[state],
-      waits: waits.map((wait) => ({ text: wait.text, since: day(wait.since), lasting: lasting(wait.since, now) })),
+      waits: waits.map((wait) => ({
+        text: wait.text,
+        typed: wait.for === 'part',
+        since: day(wait.since),
+        lasting: lasting(wait.since, now),
+      })),
     },
     verdict: verdictWords[job.assessment.verdict],
     tally: tally(job.assessment.findings),
@@ -255,12 +262,16 @@ export function jobView({
       expected: expected(step),
       last: line(last.get(step.key)),
     })),
-    readings: job.readings.toReversed().map((reading) => ({
-      text: readingText(reading),
-      key: job.limits.find(({ key }) => key === reading.key)?.text ?? reading.key,
-      at: moment(reading.at),
-      finding: reading.finding,
-    })),
+    readings: job.readings.toReversed().map((reading) => {
+      const step = job.limits.find(({ key }) => key === reading.key)
+      return {
+        text: readingText(reading),
+        key: step?.text ?? reading.key,
+        typed: step === undefined,
+        at: moment(reading.at),
+        finding: reading.finding,
+      }
+    }),
     parts: job.parts.map((part) => ({
       id: part.id,
       version: part.version,

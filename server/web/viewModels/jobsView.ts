@@ -12,7 +12,7 @@ interface JobLine {
   name: string
   since: Moment
   lasting: string
-  waits: { text: string; since: Moment }[]
+  waits: { text: string; typed: boolean; since: Moment }[]
   more: number
 }
 
@@ -58,7 +58,9 @@ const lineOf = (row: Row<JobSummary>, now: number): JobLine => ({
   name: row.name,
   since: day(row.summary.since),
   lasting: lasting(row.summary.since, now),
-  waits: row.summary.waits.slice(0, shownWaits).map(({ text, since }) => ({ text, since: day(since) })),
+  waits: row.summary.waits
+    .slice(0, shownWaits)
+    .map((wait) => ({ text: wait.text, typed: wait.for === 'part', since: day(wait.since) })),
   more: Math.max(0, row.summary.waits.length - shownWaits),
 })
 

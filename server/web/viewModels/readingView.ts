@@ -5,6 +5,8 @@ import { needRow, outputRow, rails } from '../forms/checkNames.js'
 export interface Line {
   label: string
   value: string
+  /** true: as it was typed or printed, not written by the program */
+  typed: boolean
 }
 
 /** What was made of a plate's words, for the page. */
@@ -55,7 +57,7 @@ const polarityWords = (reading: LabelReading): string => reading.polarity?.repla
 export function readingView(reading: LabelReading | null): ReadingView | null {
   if (reading === null) return null
   const { input, outputs, takes, protectionClass, fuse, unread } = reading
-  const lines = [
+  const lines: Omit<Line, 'typed'>[] = [
     { label: 'Input', value: input ? inputWords(input) : '' },
     ...outputs.map((rail, index) => ({
       label: outputs.length > 1 ? `Output ${index + 1}` : 'Output',
@@ -70,7 +72,11 @@ export function readingView(reading: LabelReading | null): ReadingView | null {
     { label: 'Protection', value: protectionClass ? `class ${protectionClass}` : '' },
     { label: 'Fuse', value: fuse ?? '' },
   ].filter(({ value }) => value !== '')
-  return { lines, unread, nothing: lines.length === 0 }
+  return {
+    lines: lines.map((line) => ({ ...line, typed: line.label === 'Fuse' })),
+    unread,
+    nothing: lines.length === 0,
+  }
 }
 
 /** What the plates say, by the name of the field that could correct it. */

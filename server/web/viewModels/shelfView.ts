@@ -175,7 +175,8 @@ export interface ShelfItemPage {
   kind: ShelfKind
   name: string
   folder: string
-  facts: { label: string; value: string }[]
+  /** `typed` is true where the value stands as it was typed */
+  facts: { label: string; value: string; typed: boolean }[]
   country: string
   countries: readonly CountryName[]
   matchTitle: string
@@ -223,6 +224,8 @@ const factNames: Record<string, string> = {
   'measured polarity': 'Measured polarity',
 }
 
+const typedFacts = new Set(['place', 'note', 'plate', 'inlet', 'plug name', 'fuse'])
+
 export interface ShelfItemShown {
   kind: ShelfKind
   kept: Kept<ShelfItem>
@@ -253,7 +256,7 @@ export function shelfItemView(shown: ShelfItemShown): ShelfItemPage {
     folder: `/shelf/${plurals[kind]}/${kept.id}`,
     facts: Object.entries(factNames).flatMap(([column, name]) => {
       const value = cells[column as keyof typeof cells]
-      return value === '' ? [] : [{ label: name, value }]
+      return value === '' ? [] : [{ label: name, value, typed: typedFacts.has(column) }]
     }),
     country,
     countries: countryNames,

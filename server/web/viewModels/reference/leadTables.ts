@@ -176,7 +176,7 @@ export const dcPlugsTable: Table = {
     { title: 'Voltage class' },
     { title: 'Contact', unit: 'A' },
     { title: 'Notes' },
-    { title: 'Also called' },
+    { title: 'Also called', names: true },
   ],
   rows: () =>
     dcPlugRows.map((plug) => {

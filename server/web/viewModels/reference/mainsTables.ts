@@ -154,7 +154,7 @@ export const plugTypesTable: Table = {
     { title: 'Polarised' },
     { title: 'Rewirable' },
     { title: 'Fused' },
-    { title: 'Also written' },
+    { title: 'Also written', names: true },
     { title: 'Notes' },
   ],
   rows: () =>

@@ -13,9 +13,16 @@ export function cellText(cell: Cell, column: Column | undefined): string {
 
 export const sourceText = ({ title, detail, kind }: Source): string => `${title}, ${detail} (${kind})`
 
-/** Without regard to case, accents, kinds of space and kinds of minus. */
+/** Without regard to case, accents, decimal sign, kinds of space and kinds of minus. */
 const folded = (text: string): string =>
-  text.normalize('NFKD').replace(/\p{M}/gu, '').replace(/−/g, '-').replace(/×/g, 'x').replace(/\s+/g, ' ').toLowerCase()
+  text
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .replace(/(\d),(?=\d)/g, '$1.')
+    .replace(/−/g, '-')
+    .replace(/×/g, 'x')
+    .replace(/\s+/g, ' ')
+    .toLowerCase()
 
 /** The words of a search; a text is found that holds every one of them. */
 export const wordsOf = (search: string): string[] =>

@@ -13,6 +13,8 @@ export interface Column {
   title: string
   /** of every number in the column; '' for a plain number, absent where the column holds text */
   unit?: string
+  /** true: names as others write them, so that their figures stay as they are */
+  names?: true
 }
 
 /** One row, linkable by its id: it is made of what names the row, so it stays when others come and go. */

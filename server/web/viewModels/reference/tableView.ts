@@ -12,6 +12,7 @@ interface CellView {
   links: readonly Link[]
   svg: string | null
   number: boolean
+  names: boolean
 }
 
 interface Citation {
@@ -53,6 +54,7 @@ function cellView(cell: Cell, column: Column): CellView {
     links: shape && !('svg' in shape) ? shape : [],
     svg: drawing,
     number: column.unit !== undefined,
+    names: column.names === true,
   }
 }
 
