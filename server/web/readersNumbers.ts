@@ -23,7 +23,7 @@ export function decimalSign([first = 'en']: readonly string[]): DecimalSign {
 const decimalNumber = /(?<![\p{L}\d.])(\d+)\.(\d+)(?![\p{L}\d]|[.:]\d)/gu
 
 /** What stands in “ ” was typed or printed so, and stays. */
-const quotation = /(“[^”]*”)/
+const quotation = /(“[^“”]*”)/
 
 const withComma = (text: string): string =>
   text

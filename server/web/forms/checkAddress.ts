@@ -37,7 +37,7 @@ export function checkValues({ site, supply, device, cord, converter }: CheckRequ
     in: (input?.voltages ?? [])
       .map(({ min, max }) => (min === max ? figures(min) : `${figures(min)}-${figures(max)}`))
       .join('/'),
-    inhz: (input?.frequenciesHz ?? []).join('/'),
+    inhz: (input?.frequenciesHz ?? []).map(figures).join('/'),
     ina: text(input?.currentA),
     inva: text(input?.powerVA),
     inw: text(input?.powerW),

@@ -10,6 +10,8 @@ export interface FormState {
   shown: Record<string, string>
   /** what the plate says for the same field: "100 V to 240 V" */
   read: Record<string, string>
+  /** true where the values are those that are kept, written by the program and not typed here */
+  filled?: boolean
 }
 
 export interface FormFault {

@@ -60,5 +60,8 @@ export function shelfFormOf(kind: ShelfKind, item: ShelfItem | null): FormState 
   const values = Object.fromEntries(
     Object.entries(checkValues({ site: {}, supply, device })).filter(([, value]) => value !== ''),
   )
-  return emptyState({ ...values, name: item.name, place: item.place ?? '', rownote: item.note ?? '' })
+  return {
+    ...emptyState({ ...values, name: item.name, place: item.place ?? '', rownote: item.note ?? '' }),
+    filled: true,
+  }
 }

@@ -25,6 +25,7 @@ import { caseName } from '../caseName.js'
 import type { Context } from '../context.js'
 import { dataVersion } from '../dataVersion.js'
 import { NotFound, Unprocessable } from '../errors.js'
+import { figures } from '../forms/checkAddress.js'
 import { type CheckForm, readCheckAddress, readCheckForm } from '../forms/checkForm.js'
 import { faultsOf } from '../forms/faultsOf.js'
 import { readFirstPowerForm } from '../forms/firstPowerForm.js'
@@ -225,7 +226,10 @@ export function jobsPageRoutes(context: Context): Router {
       if (!(error instanceof Stale)) throw error
       const kept = detailsForm((error.current as unknown as Kept<Job>).body).values
       const changed = Object.entries(detailLabels)
-        .map(([name, label]) => ({ label, kept: kept[name] ?? '', typed: read.text(name) ?? '' }))
+        .map(([name, label]) => {
+          const typed = name === 'drawn' ? (drawnA === null ? '' : figures(drawnA)) : (read.text(name) ?? '')
+          return { label, kept: kept[name] ?? '', typed }
+        })
         .filter((field) => field.kept !== field.typed)
       await page(request, response, { form: 'details', read, changed, status: 409 })
     }

@@ -140,7 +140,7 @@ export function shelfPageRoutes({ context, matching, matrix }: Needs): Router {
         }
         if (error instanceof Stale) {
           const now = error.current as unknown as Kept<ShelfItem>
-          const changed = changedFields(shelfFormOf(kind, now.body), sent.state)
+          const changed = changedFields(shelfFormOf(kind, now.body), shelfFormOf(kind, itemOf(kind, sent)))
           return form(request, response, now, sent.state, { changed, status: 409 })
         }
         throw error

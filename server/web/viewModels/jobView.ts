@@ -6,7 +6,7 @@ import { latestReadings, standing } from '../../jobs/standing.js'
 import { quantity } from '../../physics/quantity.js'
 import type { FirstPowerOptions } from '../../plan/planFirstPower.js'
 import type { Kept, Photo } from '../../store/store.js'
-import { checkAddress } from '../forms/checkAddress.js'
+import { checkAddress, figures } from '../forms/checkAddress.js'
 import { firstPowerQuery, firstPowerValues } from '../forms/firstPowerForm.js'
 import type { FormFault, FormState } from '../forms/formState.js'
 import { mostPhotos } from '../keepPhoto.js'
@@ -133,21 +133,23 @@ const readingText = ({ value, unit }: Reading): string => show(value, unit)
 
 const emptyForm = (values: Record<string, string> = {}): FormState => ({ values, errors: {}, shown: {}, read: {} })
 
-const text = (value: string | number | null): string => (value === null ? '' : String(value))
+const text = (value: string | null): string => value ?? ''
 
 /** The form of name and observations as they are kept. */
-export const detailsForm = ({ name, observations }: Job): FormState =>
-  emptyForm({
+export const detailsForm = ({ name, observations }: Job): FormState => ({
+  ...emptyForm({
     name,
     lamps: text(observations.lamps),
     display: text(observations.display),
     sounds: text(observations.sounds),
     smells: text(observations.smells),
     moved: text(observations.moved),
-    drawn: text(observations.drawnA),
+    drawn: observations.drawnA === null ? '' : figures(observations.drawnA),
     works: text(observations.works),
     note: text(observations.note),
-  })
+  }),
+  filled: true,
+})
 
 export const detailLabels: Record<string, string> = {
   name: 'Name of the job',
