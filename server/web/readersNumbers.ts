@@ -25,15 +25,18 @@ const decimalNumber = /(?<![\p{L}\d.])(\d+)\.(\d+)(?![\p{L}\d]|[.:]\d)/gu
 /** What stands in “ ” was typed or printed so, and stays. */
 const quotation = /(“[^“”]*”)/
 
-const withComma = (text: string): string =>
-  text
+function withComma(text: string): string {
+  // most texts of a page hold no number
+  if (!text.includes('.')) return text
+  return text
     .split(quotation)
     .map((part, index) => (index % 2 === 0 ? part.replace(decimalNumber, '$1,$2') : part))
     .join('')
+}
 
 const readAttribute = /(\s(?:aria-label|title|alt|placeholder|data-label)=")([^"]+)/g
 
-const tag = /<(\/?)([a-zA-Z][\w:-]*)((?:[^>"']|"[^"]*"|'[^']*')*)>|<!--[\s\S]*?-->/g
+const tag = /<(\/?)([a-zA-Z][\w:-]*)([^>"]*(?:"[^"]*"[^>"]*)*)>|<!--[\s\S]*?-->/g
 
 /** Elements without an end tag. */
 const single = new Set(['area', 'br', 'col', 'hr', 'img', 'input', 'link', 'meta', 'wbr'])
@@ -46,7 +49,7 @@ const kept = new Set(['head', 'textarea', 'script', 'style'])
  * people hear or read. What was typed, printed or quoted stays: the value of every box, every text area, what stands in
  * “ ”, and all inside an element with translate="no" (sources, clauses, names, notes, plate words).
  *
- * @param html  well-formed, as the views make it
+ * @param html  well-formed, with double quotes around attributes, as the views make it
  * @param sign  the point changes nothing
  */
 export function readersNumbers(html: string, sign: DecimalSign): string {
