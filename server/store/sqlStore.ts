@@ -131,9 +131,9 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
     if (version !== null && row.version !== version) throw new Stale(keptOf(row))
   }
 
-  const newRow = (kind: Kind, draft: Draft): RecordTable => {
+  const newRow = (kind: Kind, draft: Draft, id = newId()): RecordTable => {
     const at = now()
-    return { id: newId(), kind, version: 1, created_at: at, updated_at: at, deleted_at: null, ...columnsOf(draft) }
+    return { id, kind, version: 1, created_at: at, updated_at: at, deleted_at: null, ...columnsOf(draft) }
   }
 
   const count = async (kind: Kind, query: Query): Promise<number> => {
@@ -227,9 +227,17 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
   return {
     async ready() {},
 
-    async add<Body>(kind: Kind, draft: Draft<Body>) {
-      const row = await db.insertInto('record').values(newRow(kind, draft)).returningAll().executeTakeFirstOrThrow()
-      return keptOf<Body>(row)
+    async add<Body>(kind: Kind, draft: Draft<Body>, id?: string) {
+      const row = newRow(kind, draft, id)
+      const added = await db
+        .insertInto('record')
+        .values(row)
+        .onConflict((conflict) => conflict.column('id').doNothing())
+        .returningAll()
+        .executeTakeFirst()
+      if (added) return keptOf<Body>(added)
+      const known = db.selectFrom('record').selectAll().where('id', '=', row.id).where('kind', '=', kind)
+      return keptOf<Body>(await known.executeTakeFirstOrThrow())
     },
 
     async get<Body>(kind: Kind, id: string) {

@@ -94,7 +94,11 @@ export const undoMs = 30 * 24 * 3600 * 1000
 export interface Store {
   /** opens what is not open yet; throws StorageFault with words where that cannot be done */
   ready(): Promise<void>
-  add<Body>(kind: Kind, draft: Draft<Body>): Promise<Kept<Body>>
+  /**
+   * keeps a record once: one whose id is known already is not added again, and the answer is the one that is kept, also
+   * where it was deleted since; a new id where none is given
+   */
+  add<Body>(kind: Kind, draft: Draft<Body>, id?: string): Promise<Kept<Body>>
   get<Body>(kind: Kind, id: string): Promise<Kept<Body>>
   list<Summary>(kind: Kind, query: Query): Promise<Page<Row<Summary>>>
   /** like `list`, with whole records */

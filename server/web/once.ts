@@ -5,14 +5,19 @@ import { Unprocessable } from './errors.js'
 
 const keyForm = /^[\w-]{16,64}$/
 
+const keyOf = (sent: unknown): string | null => (typeof sent === 'string' && keyForm.test(sent) ? sent : null)
+
 /** The once-key that a form brought in its field "once"; null where there is none that can be used. */
-export const onceKey = (sent: unknown): string | null => (typeof sent === 'string' && keyForm.test(sent) ? sent : null)
+export const onceField = ({ body }: Request): string | null => keyOf((body as { once?: unknown } | undefined)?.once)
+
+/** The key for the forms of a page: that which a refused form brought, so that it stays the same form; else a new one. */
+export const onceForPage = (request: Request): string => onceField(request) ?? newId()
 
 /** The once-key of a call, in its header `Idempotency-Key`; null where there is none. */
 export function onceHeader(request: Request): string | null {
   const sent = request.get('Idempotency-Key')
   if (sent === undefined) return null
-  const key = onceKey(sent.replace(/^"(.*)"$/, '$1'))
+  const key = keyOf(sent.replace(/^"(.*)"$/, '$1'))
   if (key === null)
     throw new Unprocessable([
       { path: 'Idempotency-Key', message: 'Idempotency-Key must be 16 to 64 letters, figures, _ and -.' },

@@ -20,6 +20,8 @@ export interface Operation {
   answer: z.ZodType | 'csv' | 'nothing'
   /** of an answer that succeeds; 200 unless given */
   status?: 201 | 204
+  /** true: a call sent again with its Idempotency-Key adds nothing more */
+  once?: true
   /** the body is a file of this type instead of a described JSON object */
   file?: 'text/csv' | 'application/json' | 'multipart/form-data'
 }
@@ -43,7 +45,7 @@ function records(
   const one = `${path}/:id`
   return [
     { method: 'get', path, group, summary: `All ${plural}`, query: listQuery, answer: list(plural, record) },
-    { method: 'post', path, group, summary: `Keep a ${noun}`, body: create, answer: record, status: 201 },
+    { method: 'post', path, group, summary: `Keep a ${noun}`, body: create, answer: record, status: 201, once: true },
     { method: 'get', path: one, group, summary: `One ${noun}`, answer: record },
     { method: change.method, path: one, group, summary: `Change a ${noun}`, body: change.body, answer: record },
     {
@@ -234,6 +236,7 @@ export const operations: readonly Operation[] = [
     body: jobs.readingSchema,
     answer: answers.readingAnswer,
     status: 201,
+    once: true,
   },
   {
     method: 'post',
@@ -243,6 +246,7 @@ export const operations: readonly Operation[] = [
     body: jobs.partSchema,
     answer: answers.partAnswer,
     status: 201,
+    once: true,
   },
   {
     method: 'delete',
@@ -268,6 +272,7 @@ export const operations: readonly Operation[] = [
     body: jobs.logSchema,
     answer: z.looseObject({ text: z.string() }),
     status: 201,
+    once: true,
   },
   {
     method: 'get',
@@ -308,6 +313,7 @@ export const operations: readonly Operation[] = [
       file: 'multipart/form-data',
       answer: answers.photoAnswer,
       status: 201,
+      once: true,
     },
   ]),
   {
@@ -383,6 +389,15 @@ const parameter = (place: 'path' | 'query', name: string, description: string): 
   schema: { type: 'string' },
 })
 
+const onceParameter: Schema = {
+  name: 'Idempotency-Key',
+  in: 'header',
+  required: false,
+  description:
+    'a key made for this call, such as a UUID; the same call sent again with it adds nothing and has the same answer',
+  schema: { type: 'string', pattern: '^"?[A-Za-z0-9_-]{16,64}"?$' },
+}
+
 const pathMeaning: Record<string, string> = {
   id: 'the record’s id',
   partId: 'the part’s id',
@@ -423,6 +438,7 @@ export function openApiDocument(): Schema {
       parameters: [
         ...inPath.map((name) => parameter('path', name, pathMeaning[name] ?? name)),
         ...Object.entries(operation.query ?? {}).map(([name, meaning]) => parameter('query', name, meaning)),
+        ...(operation.once ? [onceParameter] : []),
       ],
       ...(operation.body
         ? {

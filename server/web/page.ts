@@ -1,5 +1,6 @@
 import type { Request, Response } from 'express'
 import type { FormFault, FormState } from './forms/formState.js'
+import { onceForPage } from './once.js'
 import { decimalSign, readersNumbers } from './readersNumbers.js'
 
 export type NavName = 'check' | 'first-power' | 'fuse' | 'jobs' | 'shelf' | 'reference'
@@ -29,11 +30,14 @@ export interface Shown<Model extends { page: PageHead }> {
   status?: number
 }
 
-/** Answers with a view, its numbers written as this reader writes them. */
+/**
+ * Answers with a view, its numbers written as this reader writes them. Beside its model each view has `decimalSign`, and
+ * `once`: the key that goes with each form that adds something, so that one sent twice is kept once.
+ */
 export function render(request: Request, response: Response, view: string, model: object): void {
   const sign = decimalSign(request.acceptsLanguages())
   response.vary('HX-Request').vary('Accept-Language')
-  response.render(view, { ...model, decimalSign: sign }, (error, html) => {
+  response.render(view, { ...model, decimalSign: sign, once: onceForPage(request) }, (error, html) => {
     if (error) request.next?.(error)
     else response.send(readersNumbers(html, sign))
   })

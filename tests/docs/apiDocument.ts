@@ -67,7 +67,16 @@ export function apiDocument(): string {
   const paths = document.paths as Described
   const { schemas } = document.components as { schemas: Record<string, Shape> }
   const groups = [...new Set(operations.map(({ group }) => group))]
-  const call = ({ method, path, summary, query, answer, status, file }: (typeof operations)[number]): string[] => {
+  const call = ({
+    method,
+    path,
+    summary,
+    query,
+    answer,
+    status,
+    file,
+    once,
+  }: (typeof operations)[number]): string[] => {
     const at = paths[path.replace(/:(\w+)/g, '{$1}')]?.[method]
     const answered = at?.responses[String(status ?? 200)]?.content?.['application/json']?.schema
     return [
@@ -83,6 +92,7 @@ export function apiDocument(): string {
             '',
           ]
         : []),
+      ...(once ? ['Honours the header `Idempotency-Key`.', ''] : []),
       ...(file
         ? [`Takes a file: \`${file}\`.`, '']
         : fields(at?.requestBody?.content['application/json']?.schema, 'Takes')),
@@ -103,6 +113,9 @@ export function apiDocument(): string {
     'refused, not dropped. Errors: 400 (the body is not JSON), 401 (the passphrase is asked for), 404, 409 (a stale `version`; `current` holds the record as it is),',
     '413, 415, or 422 with `{"error":{"message":"…","fields":[{"path":"…","message":"…"}]}}`: what is wrong, what was received, what would be accepted. Fields may be',
     'added to an answer; none is renamed or removed. `?` marks a field that may be left out.',
+    '',
+    'A call that adds something may carry a key of 16 to 64 letters, figures, `_` and `-` in the header `Idempotency-Key`, such as a UUID made for it. The same call',
+    'sent again with the same key, as after an answer that was lost, adds nothing more and is answered with what was kept the first time, as it is now.',
     '',
     ...groups.flatMap((group) => [
       `## ${group}`,

@@ -81,6 +81,20 @@ describe.each(places)('the store on %s', (_name, make) => {
     expect(await store.get('supply', first.id)).toEqual(first)
   })
 
+  it('adds a record of a given id once, also when it is sent several times at once, and never brings a deleted one back', async () => {
+    const id = `once-${place.dataDir ?? ''}-${Math.random()}`.replace(/\W/g, '-').slice(-30)
+    const all = await Promise.all(Array.from({ length: 5 }, () => store.add('supply', draft('Once'), id)))
+    for (const kept of all) expect(kept).toEqual(all[0])
+    expect(all[0]).toMatchObject({ id, version: 1, name: 'Once' })
+    expect((await store.list('supply', { limit: 10 })).total).toBe(1)
+    clock += 60_000
+    const changed = await store.change('supply', id, 1, () => draft('Twice'))
+    expect(await store.add('supply', draft('Once'), id)).toEqual(changed)
+    await store.remove('supply', id, null)
+    expect((await store.add('supply', draft('Once'), id)).id).toBe(id)
+    expect((await store.list('supply', { limit: 10 })).total).toBe(0)
+  })
+
   it('keeps every character of a body: quotes, NUL, a character outside the basic plane, a lone half of one', async () => {
     const body = { text: `"'\\;--\u0000\u2028😀 \ud83d Ω ≤`, list: [0, -0.5, 1e-12, null, true] }
     const { id } = await store.add('job', draft('Ω', { body }))

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import sharp from 'sharp'
 import request from 'supertest'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { exampleRows, examples } from '../../server/web/viewModels/examples.js'
 import { matching } from './exampleChecks.js'
 import { type TestApp, testApp } from './testApp.js'
 
@@ -123,6 +124,120 @@ describe('the form of a photo', () => {
     await request(test.app).delete(`/api/photos/${(await job()).photos[0].id}`)
     expect((await post(key, bytes)).status).toBe(303)
     expect((await job()).photos).toHaveLength(0)
+  })
+})
+
+const query = (examples[0]?.address ?? '').slice(2)
+
+const kept: {
+  of: string
+  page: string
+  path: string
+  typed: Record<string, string>
+  other: Record<string, string>
+  list: string
+}[] = [
+  {
+    of: 'a job from a check',
+    page: `/?${query}`,
+    path: '/jobs',
+    typed: { check: query },
+    other: { check: `${query}&hz=50` },
+    list: '/api/jobs',
+  },
+  {
+    of: 'a job from a first power-up',
+    page: `/first-power?${query}`,
+    path: '/jobs',
+    typed: { plan: query },
+    other: { plan: `${query}&years=20` },
+    list: '/api/jobs',
+  },
+  {
+    of: 'a supply of the shelf',
+    page: '/shelf/supplies/new',
+    path: '/shelf/supplies',
+    typed: exampleRows.supply,
+    other: { ...exampleRows.supply, name: 'Other' },
+    list: '/api/shelf/supplies',
+  },
+  {
+    of: 'a made-up machine',
+    page: '/shelf',
+    path: '/shelf/devices',
+    typed: exampleRows.device,
+    other: { ...exampleRows.device, name: 'Other' },
+    list: '/api/shelf/devices',
+  },
+]
+
+describe.each(kept)('the form that keeps $of', ({ page, path, typed, other, list }) => {
+  const key = async (): Promise<string> =>
+    /name="once" value="([\w-]+)"/.exec((await request(test.app).get(page)).text)?.[1] ?? ''
+  const post = (fields: Record<string, string>) => request(test.app).post(path).type('form').send(fields)
+  const total = async (): Promise<number> => (await request(test.app).get(list)).body.total
+
+  it('keeps one however often it is sent, answers each time with it, and another for another content or key', async () => {
+    const before = await total()
+    const once = await key()
+    expect(once).toMatch(/^[\w-]{22}$/)
+    const answers = await Promise.all(Array.from({ length: 5 }, () => post({ ...typed, once })))
+    for (const answer of answers)
+      expect([answer.status, answer.headers.location]).toEqual([303, answers[0]?.headers.location])
+    expect(await total()).toBe(before + 1)
+    await post({ ...other, once })
+    expect(await total()).toBe(before + 2)
+    await post({ ...typed, once: await key() })
+    expect(await total()).toBe(before + 3)
+    await post(typed)
+    expect(await total()).toBe(before + 4)
+  })
+})
+
+describe('a form of the shelf', () => {
+  it('keeps its key where an entry cannot be used', async () => {
+    const once = 'k'.repeat(22)
+    const answer = await request(test.app).post('/shelf/supplies').type('form').send({ plugouter: '1,500', once })
+    expect(answer.status).toBe(422)
+    expect(answer.text).toContain(`name="once" value="${once}"`)
+  })
+
+  it('keeps one photo', async () => {
+    const row = (await request(test.app).post('/shelf/supplies').type('form').send(exampleRows.supply)).headers.location
+    const [, once = ''] = /name="once" value="([\w-]+)"/.exec((await request(test.app).get(row ?? '')).text) ?? []
+    const bytes = await photo('#777')
+    const send = () =>
+      request(test.app)
+        .post(`${row}/photos`)
+        .field('once', once)
+        .field('caption', 'plug')
+        .attach('photo', bytes, 'a.jpg')
+    for (const answer of await Promise.all([send(), send(), send()])) expect(answer.status).toBe(303)
+    expect((await send()).status).toBe(303)
+    expect((await request(test.app).get(`/api${row}/photos`)).body.photos).toHaveLength(1)
+  })
+})
+
+describe('a call that keeps a record, with an Idempotency-Key', () => {
+  it.each([
+    { of: 'job', path: '/api/jobs', body: { name: 'Once', check: matching } },
+    { of: 'supply', path: '/api/shelf/supplies', body: { name: 'Once', supply: matching.supply } },
+    { of: 'machine', path: '/api/shelf/devices', body: { name: 'Once', device: matching.device } },
+  ])('keeps one $of however often it is sent, with the same answer', async ({ path, body }) => {
+    const before = (await request(test.app).get(path)).body.total
+    const send = () => request(test.app).post(path).set('Idempotency-Key', 'a-key-made-for-this-call').send(body)
+    const answers = await Promise.all(Array.from({ length: 4 }, send))
+    test.clock.now += 1000
+    answers.push(await send())
+    for (const answer of answers)
+      expect([answer.status, answer.headers.location, answer.body]).toEqual([
+        201,
+        `${path}/${answers[0]?.body.id}`,
+        answers[0]?.body,
+      ])
+    expect((await request(test.app).get(path)).body.total).toBe(before + 1)
+    await request(test.app).post(path).send(body)
+    expect((await request(test.app).get(path)).body.total).toBe(before + 2)
   })
 })
 

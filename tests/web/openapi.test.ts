@@ -34,6 +34,22 @@ describe('the description of the calls', () => {
     for (const name of names) expect(answer.body.components.schemas).toHaveProperty([name ?? ''])
   })
 
+  it('tells of the header Idempotency-Key at every call that adds something, and at no other', () => {
+    interface Described {
+      parameters: { name: string; in: string }[]
+      responses: Record<string, unknown>
+    }
+    const paths = openApiDocument().paths as Record<string, Record<string, Described>>
+    const calls = Object.entries(paths).flatMap(([path, methods]) =>
+      Object.entries(methods).map(([method, call]) => ({ name: `${method} ${path}`, ...call })),
+    )
+    const honouring = calls.filter(({ parameters }) => parameters.some((one) => one.name === 'Idempotency-Key'))
+    expect(honouring.map(({ name }) => name)).toEqual(
+      calls.filter(({ responses }) => '201' in responses).map(({ name }) => name),
+    )
+    expect(honouring.length).toBeGreaterThan(5)
+  })
+
   it('gives every operation a name of its own', () => {
     const paths = openApiDocument().paths as Record<string, Record<string, { operationId: string }>>
     const ids = Object.values(paths).flatMap((methods) => Object.values(methods).map(({ operationId }) => operationId))

@@ -25,7 +25,7 @@ export interface ShelfForm {
 
 /** Reads the form of a supply or a machine: its own boxes, and those boxes of a check that describe it. */
 export function readShelfForm(sent: Record<string, unknown>): ShelfForm {
-  const { name: _name, place: _place, rownote: _note, version: _version, ...facts } = sent
+  const { name: _name, place: _place, rownote: _note, version: _version, once: _once, ...facts } = sent
   const read = new FormReader(sent, own, shelfLabel)
   if (read.text('name') === null) read.fault('name', 'Enter the name.')
   const check = readCheckForm(facts)

@@ -62,10 +62,14 @@ export function jobsApiRoutes({ store, now }: Context): Router {
     response.json({ jobs: rows.map(jobRow), total, states: byState })
   })
   router.post(all, async (request, response) => {
-    const { name, check, plan } = parse(newJobSchema, request.body)
+    const given = parse(newJobSchema, request.body)
+    const { name, check, plan } = given
     const job = newJob({ name, ...judgedAndPlanned(check, plan ?? null, now()) })
-    const kept = await store.add('job', jobDraft(job))
-    response.status(201).location(`${all}/${kept.id}`).json(jobRecord(kept, []))
+    const kept = await store.add('job', jobDraft(job), newEntry(request, given))
+    response
+      .status(201)
+      .location(`${all}/${kept.id}`)
+      .json(await record(kept))
   })
   router.get(one, async (request, response) => {
     response.json(await record(await store.get<Job>('job', request.params.id)))

@@ -19,7 +19,6 @@ import { direction, findingChanges } from '../../jobs/rejudge.js'
 import { standingStates } from '../../jobs/standing.js'
 import type { FirstPowerOptions } from '../../plan/planFirstPower.js'
 import { Full, Stale, StorageFault } from '../../store/errors.js'
-import { newId } from '../../store/openStore.js'
 import type { Kept, Photo } from '../../store/store.js'
 import { caseName } from '../caseName.js'
 import type { Context } from '../context.js'
@@ -32,7 +31,7 @@ import { readFirstPowerForm } from '../forms/firstPowerForm.js'
 import { type FormFault, FormReader } from '../forms/formState.js'
 import { judged, judgedAndPlanned } from '../judge.js'
 import { keepPhoto, mostPhotos, photoForm } from '../keepPhoto.js'
-import { entryId, onceKey } from '../once.js'
+import { entryId, onceField } from '../once.js'
 import { head, show } from '../page.js'
 import { parse } from '../parse.js'
 import { phoneAddress } from '../phoneAddress.js'
@@ -49,7 +48,10 @@ import { verdictWords } from '../viewModels/verdictWords.js'
 type Sent = Record<string, unknown>
 
 /** What a form brings: the address of a check or of a first power-up in one field, or the fields of a check. */
-function askedOf(body: Sent): Pick<CheckForm, 'faults' | 'request'> & { given?: FirstPowerOptions } {
+function askedOf({
+  once: _once,
+  ...body
+}: Sent): Pick<CheckForm, 'faults' | 'request'> & { given?: FirstPowerOptions } {
   if (typeof body.plan !== 'string')
     return typeof body.check === 'string' ? readCheckAddress(body.check) : readCheckForm(body)
   const { check, faults, options } = readFirstPowerForm(parseQuery(body.plan))
@@ -90,7 +92,7 @@ export function jobsPageRoutes(context: Context): Router {
 
   /** the id of what a form adds: the same for the same form sent again, so that it is added once */
   const newEntry = (request: Request, form: JobFormName, { state }: FormReader, file?: Uint8Array): string =>
-    entryId(onceKey(sent(request).once), id(request), form, JSON.stringify(state.values), ...(file ? [file] : []))
+    entryId(onceField(request), id(request), form, JSON.stringify(state.values), ...(file ? [file] : []))
 
   interface Changing {
     form: JobFormName
@@ -119,7 +121,6 @@ export function jobsPageRoutes(context: Context): Router {
       deletedPhoto: deletedPhoto(request.query.photo),
       now: now(),
       dataVersion: dataVersion(),
-      once: onceKey(sent(request).once) ?? newId(),
       shared: !isLoopback(config.host),
       phone: phoneAddress({
         listensOn: config.host,
@@ -186,7 +187,10 @@ export function jobsPageRoutes(context: Context): Router {
     // the same form as a check sent as JSON, so that a job goes out and in again unchanged
     const check = parse(checkSchema, form.request)
     const name = caseName(check) ?? `Job of ${day(now()).text}`
-    const kept = await store.add('job', jobDraft(newJob({ name, ...judgedAndPlanned(check, null, now(), form.given) })))
+    const { once: _once, ...asked } = sent(request)
+    const entry = entryId(onceField(request), 'job', JSON.stringify(asked))
+    const job = newJob({ name, ...judgedAndPlanned(check, null, now(), form.given) })
+    const kept = await store.add('job', jobDraft(job), entry)
     response.redirect(303, `/jobs/${kept.id}`)
   })
 

@@ -8,6 +8,7 @@ import {
 } from '../../shelf/shelfItem.js'
 import type { Kept, Store } from '../../store/store.js'
 import type { Context } from '../context.js'
+import { entryId, onceHeader } from '../once.js'
 import { parse } from '../parse.js'
 import { conflictAs } from '../records/conflict.js'
 import { deviceRecord, supplyRecord } from '../records/shelfRecord.js'
@@ -69,7 +70,9 @@ function mount<Item extends ShelfItem>(router: Router, store: Store, collection:
     response.json({ [plural]: rows.map(record), total })
   })
   router.post(all, async (request, response) => {
-    const kept = await store.add(kind, shelfDraft(created(request.body)))
+    const item = created(request.body)
+    const entry = entryId(onceHeader(request), request.path, JSON.stringify(item))
+    const kept = await store.add(kind, shelfDraft(item), entry)
     response
       .status(201)
       .location(`${all}/${kept.id}`)

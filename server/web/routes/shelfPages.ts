@@ -8,7 +8,7 @@ import {
   shelfDraft,
 } from '../../shelf/shelfItem.js'
 import { Full, Stale, StorageFault } from '../../store/errors.js'
-import type { Kept } from '../../store/store.js'
+import type { Kept, Photo } from '../../store/store.js'
 import type { Context } from '../context.js'
 import { NotFound, Unprocessable } from '../errors.js'
 import { checkAddress } from '../forms/checkAddress.js'
@@ -16,9 +16,11 @@ import { faultsOf } from '../forms/faultsOf.js'
 import { type FormFault, FormReader, type FormState } from '../forms/formState.js'
 import { readShelfForm, type ShelfForm, shelfFormOf, shelfLabel } from '../forms/shelfForm.js'
 import { keepPhoto, mostPhotos, photoForm } from '../keepPhoto.js'
+import { entryId, onceField } from '../once.js'
 import { show } from '../page.js'
 import { parse } from '../parse.js'
 import { shelfDeviceSchema, shelfSupplySchema } from '../schemas/shelf.js'
+import { sharing } from '../sharing.js'
 import type { Match, ShelfMatching } from '../shelfMatching.js'
 import { finishedWithin, type ShelfMatrix } from '../shelfMatrix.js'
 import type { ChangedField } from '../viewModels/jobView.js'
@@ -71,6 +73,7 @@ export function shelfPageRoutes({ context, matching, matrix }: Needs): Router {
   const { store } = context
   const router = Router()
   const id = (request: Request): string => String(request.params.id)
+  const keepTogether = sharing<Photo>()
 
   router.get('/shelf', async (request, response) => {
     const { search, supplies, devices, undo, of } = request.query
@@ -149,7 +152,9 @@ export function shelfPageRoutes({ context, matching, matrix }: Needs): Router {
 
     router.get(`${folder}/new`, (request, response) => form(request, response, null, shelfFormOf(kind, null)))
     router.post(folder, (request, response) =>
-      saving(request, response, null, (item) => store.add(kind, shelfDraft(item))),
+      saving(request, response, null, (item) =>
+        store.add(kind, shelfDraft(item), entryId(onceField(request), kind, JSON.stringify(item))),
+      ),
     )
 
     const page = async (
@@ -245,7 +250,10 @@ export function shelfPageRoutes({ context, matching, matrix }: Needs): Router {
             })
           if (read.faults.length > 0) return refused(422)
           try {
-            await keepPhoto(context, id(request), read.text('caption') ?? '', request.file?.buffer ?? Buffer.alloc(0))
+            const caption = read.text('caption') ?? ''
+            const bytes = request.file?.buffer ?? Buffer.alloc(0)
+            const entry = entryId(onceField(request), id(request), caption, bytes)
+            await keepTogether(entry, () => keepPhoto(context, id(request), caption, bytes, entry))
           } catch (error) {
             if (error instanceof StorageFault) return refused(error.status, error.message)
             if (!(error instanceof Unprocessable || error instanceof Full)) throw error

@@ -57,8 +57,6 @@ export type JobFormName = keyof JobForms
 export interface JobPage {
   page: PageHead
   id: string
-  /** goes with each form that adds something, so that one sent twice is kept once */
-  once: string
   /** what the name and the observations were when the page was made */
   seen: string
   name: string
@@ -169,7 +167,6 @@ export interface JobShown {
   deletedPhoto: string | null
   now: number
   dataVersion: string
-  once: string
   /** whether the server can be reached over a network */
   shared: boolean
   /** the address of the job for a phone on that network; null where none is known */
@@ -200,17 +197,7 @@ function addressesOf(job: Job): { address: string; firstPower: string } {
 }
 
 /** Everything the page of one job shows. */
-export function jobView({
-  kept,
-  photos,
-  deletedPhoto,
-  now,
-  dataVersion,
-  once,
-  shared,
-  phone,
-  ...typed
-}: JobShown): JobPage {
+export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, phone, ...typed }: JobShown): JobPage {
   const job = kept.body
   const { state, waits } = standing(job)
   const last = new Map(latestReadings(job.readings).map((reading) => [reading.key, reading]))
@@ -220,7 +207,6 @@ export function jobView({
   return {
     page: head(job.name, 'jobs', typed.faults ?? []),
     id: kept.id,
-    once,
     seen: detailsMark(job),
     phone: shared ? { address: phone, code: phone === null ? null : qr(phone) } : null,
     name: job.name,
