@@ -1,4 +1,4 @@
-import { type Judgement, judging, type Text, unique, uniqueSources } from './judgement.js'
+import { type Judgement, type Text, unique, uniqueSources, unknown } from './judgement.js'
 import type { Mains } from './situation.js'
 import { listText, mainsText } from './words.js'
 
@@ -24,7 +24,7 @@ function agreed(systems: readonly Mains[], judged: readonly (Judgement | undefin
   if (!first) return []
   const alike = known.length === judged.length && known.every(({ outcome }) => outcome === first.outcome)
   if (alike) return [{ ...first, say: () => alikeWords(systems, known) }]
-  return [judging(first.topic).unknown(() => differentWords(systems, judged))]
+  return [unknown(() => differentWords(systems, judged))]
 }
 
 function alikeWords(systems: readonly Mains[], judged: readonly Judgement[]): Text {

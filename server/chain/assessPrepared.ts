@@ -1,20 +1,13 @@
 import { acrossSystems } from './acrossSystems.js'
 import { type Contradiction, tellingOverruled } from './contradiction.js'
-import { byWorst, type Finding, type Outcome, topics, type Verdict } from './finding.js'
-import { mainsTopics, pairTopics } from './index.js'
-import { type Judgement, toFinding, worstOf } from './judgement.js'
+import { byWorst, type Finding, type Outcome, type Verdict } from './finding.js'
+import { mainsTopics, pairTopics, type TopicName } from './index.js'
+import { type Judged, type Judgement, toFinding, worstFirst, worstOf } from './judgement.js'
 import { matchRails } from './matchRails.js'
 import { windowsInUse } from './plateWindow.js'
 import { reachOf } from './reach.js'
 import type { Converter, Cord } from './request.js'
-import type {
-  MainsSituation,
-  MainsTopic,
-  PairSituation,
-  PreparedDevice,
-  PreparedSite,
-  PreparedSupply,
-} from './situation.js'
+import type { MainsSituation, PairSituation, PreparedDevice, PreparedSite, PreparedSupply } from './situation.js'
 
 /** Findings of a check whose plates are read and whose site is resolved: worst first, within one outcome in chain order. */
 export function assessPrepared(
@@ -24,17 +17,11 @@ export function assessPrepared(
   cord: Cord | null | undefined = null,
   converter: Converter | null | undefined = null,
 ): Finding[] {
-  return inOrder([
+  return worstFirst([
     ...judgeSupplySide(site, supply, cord ?? null, converter ?? null, device),
     ...judgePair(supply, device, mainsRatioOf(site, supply, converter ?? null)),
-  ]).map(toFinding)
+  ]).map((judged) => toFinding(judged.topic, judged))
 }
-
-/** Worst first, within one outcome in chain order; rails of one topic keep their order. */
-export const inOrder = <Judged extends { topic: Finding['topic']; outcome: Outcome }>(
-  judged: readonly Judged[],
-): Judged[] =>
-  judged.toSorted((one, other) => byWorst(one, other) || topics.indexOf(one.topic) - topics.indexOf(other.topic))
 
 /** Everything between the wall and the supply: the same for every machine, so a shelf judges it once per supply. */
 export function judgeSupplySide(
@@ -43,7 +30,7 @@ export function judgeSupplySide(
   cord: Cord | null = null,
   converter: Converter | null = null,
   device: PreparedDevice | null = null,
-): Judgement[] {
+): Judged[] {
   const situations = (at: PreparedSite, of: PreparedSupply): MainsSituation[] =>
     at.systems.map((mains) => ({
       site: at,
@@ -58,13 +45,16 @@ export function judgeSupplySide(
     ...site.contradictions.map((one) => ({ ...one, otherwise: situations(one.otherwise, supply) })),
     ...supply.contradictions.map((one) => ({ ...one, otherwise: situations(site, one.otherwise) })),
   ]
+  const entered = situations(site, supply)
   return mainsTopics.flatMap((topic) =>
-    tellingOverruled((met: MainsSituation[]) => judgeMet(topic, met), situations(site, supply), overruled),
+    tellingOverruled((met: MainsSituation[]) => judgeMet(topic, met), entered, overruled).map((judgement) =>
+      on(topic.name, judgement),
+    ),
   )
 }
 
 /** A topic on the mains systems that may be met. */
-function judgeMet(topic: MainsTopic, met: readonly MainsSituation[]): Judgement[] {
+function judgeMet(topic: (typeof mainsTopics)[number], met: readonly MainsSituation[]): readonly Judgement[] {
   const [only] = met
   if (only && met.length === 1) return topic.judge(only)
   return acrossSystems(
@@ -73,18 +63,18 @@ function judgeMet(topic: MainsTopic, met: readonly MainsSituation[]): Judgement[
   )
 }
 
+const on = (topic: TopicName, { outcome, say }: Judgement): Judged => ({ topic, outcome, say })
+
 /**
  * Everything between the supply and the machine. Cheap: words are made only when a judgement is asked to say them.
  *
  * @param mainsRatio  mains voltage over the plate's [1], which an unregulated output follows; null where not known
  */
-export function judgePair(
-  supply: PreparedSupply,
-  device: PreparedDevice,
-  mainsRatio: number | null = null,
-): Judgement[] {
-  const judged: Judgement[] = []
-  for (const one of judgementsOfPair(supply, device, mainsRatio)) judged.push(...one)
+export function judgePair(supply: PreparedSupply, device: PreparedDevice, mainsRatio: number | null = null): Judged[] {
+  const judged: Judged[] = []
+  const { entered, overruled } = pairSituations(supply, device, mainsRatio)
+  for (const { name, judge } of pairTopics)
+    for (const judgement of tellingOverruled(judge, entered, overruled)) judged.push(on(name, judgement))
   return judged
 }
 
@@ -97,29 +87,38 @@ export function worstOfPair(
   supply: PreparedSupply,
   device: PreparedDevice,
   mainsRatio: number | null = null,
-): Judgement | undefined {
+): Judged | undefined {
   let worst: Judgement | undefined
-  for (const judged of judgementsOfPair(supply, device, mainsRatio)) {
-    for (const judgement of judged) {
-      if (judgement.outcome === 'stop') return judgement
-      if (!worst || byWorst(judgement, worst) < 0) worst = judgement
+  let topic: TopicName | undefined
+  const { entered, overruled } = pairSituations(supply, device, mainsRatio)
+  for (const { name, judge } of pairTopics) {
+    for (const judgement of tellingOverruled(judge, entered, overruled)) {
+      if (judgement.outcome === 'stop') return on(name, judgement)
+      if (worst && byWorst(judgement, worst) >= 0) continue
+      worst = judgement
+      topic = name
     }
   }
-  return worst
+  return worst && topic && on(topic, worst)
 }
 
-/** Topic by topic, so that who looks for the worst can leave off. */
-function* judgementsOfPair(
-  supply: PreparedSupply,
-  device: PreparedDevice,
-  mainsRatio: number | null,
-): Generator<readonly Judgement[]> {
-  const situation = pairSituation(supply, device, mainsRatio)
-  const overruled: Contradiction<PairSituation>[] = [
-    ...supply.contradictions.map((one) => ({ ...one, otherwise: pairSituation(one.otherwise, device, mainsRatio) })),
-    ...device.contradictions.map((one) => ({ ...one, otherwise: pairSituation(supply, one.otherwise, mainsRatio) })),
-  ]
-  for (const topic of pairTopics) yield tellingOverruled((of: PairSituation) => topic.judge(of), situation, overruled)
+interface PairSituations {
+  entered: PairSituation
+  overruled: readonly Contradiction<PairSituation>[]
+}
+
+const nothingOverruled: readonly Contradiction<PairSituation>[] = []
+
+function pairSituations(supply: PreparedSupply, device: PreparedDevice, mainsRatio: number | null): PairSituations {
+  const entered = pairSituation(supply, device, mainsRatio)
+  if (supply.contradictions.length + device.contradictions.length === 0) return { entered, overruled: nothingOverruled }
+  return {
+    entered,
+    overruled: [
+      ...supply.contradictions.map((one) => ({ ...one, otherwise: pairSituation(one.otherwise, device, mainsRatio) })),
+      ...device.contradictions.map((one) => ({ ...one, otherwise: pairSituation(supply, one.otherwise, mainsRatio) })),
+    ],
+  }
 }
 
 const pairSituation = (supply: PreparedSupply, device: PreparedDevice, mainsRatio: number | null): PairSituation => ({

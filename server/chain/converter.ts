@@ -8,15 +8,15 @@ import {
   extraLowVoltageMostV,
   voltageStopAbove,
 } from '../reference/thresholds.js'
+import { american, converterOf, plateOf } from './example.js'
 import { type InputPower, inputPower } from './inputPower.js'
-import { type Judgement, judging, type Text, together } from './judgement.js'
+import { type Judgement, stop, type Text, together, unknown } from './judgement.js'
 import { mainsVoltage } from './mainsVoltage.js'
 import { nominalOutputV } from './nominalOutput.js'
 import type { Converter as ConverterFacts } from './request.js'
-import type { MainsSituation, MainsTopic } from './situation.js'
+import type { MainsSituation } from './situation.js'
+import { mainsTopic } from './topic.js'
 import { listText, qualifiedHands, ratingPlate } from './words.js'
-
-const judged = judging('converter')
 
 /** Phase-cut converters and supplies: decided in one place for the check and for choosing a converter. */
 export const phaseCut = commonPractice(
@@ -35,30 +35,53 @@ export const standardSizeVA = (neededVA: number): number | null =>
   converterSizesVA.value.find((size) => atMost(neededVA, size)) ?? null
 
 /** Whether a voltage converter is needed, and whether the one that is used suits. */
-export const converter: MainsTopic = {
-  topic: 'converter',
+export const converter = mainsTopic({
+  name: 'converter',
+  words: 'a voltage converter',
+  link: 'converter',
+  when: {
+    stop: {
+      rule: 'The converter is electronic, or its rating is below what the supply takes.',
+      example: { supply: { ...american, ...plateOf(120, 120, [60], 1) }, converter: converterOf(100) },
+    },
+    unknown: {
+      rule: 'This mains needs a converter and none is described, or its kind, output, rating or the need is not known.',
+      example: { supply: plateOf(120) },
+    },
+    caution: {
+      rule: `The rating carries the need with less than ${decimal(converterReserve.value)} times in hand.`,
+      example: { supply: plateOf(120, 120, [60], 0.75), converter: converterOf(100) },
+    },
+    clear: {
+      rule: `The rating is ${decimal(converterReserve.value)} times the need or more.`,
+      example: { supply: plateOf(120, 120, [60], 0.5), converter: converterOf(100) },
+    },
+  },
   judge(situation) {
     const used = situation.converter
     if (used) return together([judgeUsed(situation, used), ...inputOpen(situation, used)])
-    return needed(situation) ? [judged.unknown(() => noneDescribed(situation))] : []
+    return needed(situation) ? [unknown(() => noneDescribed(situation))] : []
   },
-}
+})
 
-/** A converter is made for one mains: where several may be met it gives its output on one of them only. */
+/** A converter is made for one mains: on another, or on one of several that may be met, it gives something else. */
 function inputOpen({ site }: MainsSituation, used: ConverterFacts): Judgement[] {
   const voltages = [...new Set(site.systems.flatMap(({ voltageV }) => voltageV ?? []))].toSorted((a, b) => a - b)
   const [lowest] = voltages
   const highest = voltages[voltages.length - 1]
-  if (lowest === undefined || highest === undefined || atMost(highest, lowest * voltageStopAbove.value)) return []
-  const give = used.outputV === null ? 'its output' : volts(used.outputV)
+  const known = lowest !== undefined && highest !== undefined
+  if (known && atMost(highest, lowest * voltageStopAbove.value)) return []
+  const gives = `Whether the converter gives ${used.outputV === null ? 'its output' : volts(used.outputV)}`
   return [
-    judged.unknown(() => ({
-      title: `Whether the converter gives ${give} depends on which mains it meets: ${listText(
-        voltages.map((voltageV) => volts(voltageV)),
-        'or',
-      )}`,
-      why: 'A converter changes the voltage in one proportion: on the higher mains it gives as many times more.',
-      working: [`${volts(highest)} / ${volts(lowest)} = ${decimal(highest / lowest, 3)}`],
+    unknown(() => ({
+      title: known
+        ? `${gives} depends on which mains it meets: ${listText(
+            voltages.map((voltageV) => volts(voltageV)),
+            'or',
+          )}`
+        : `${gives} is not known: the mains it meets is not known`,
+      why: 'A converter changes the voltage in one proportion: on a higher mains it gives as many times more.',
+      working: known ? [`${volts(highest)} / ${volts(lowest)} = ${decimal(highest / lowest, 3)}`] : [],
       action:
         'Find out which mains the socket carries, enter its voltage, and read on the converter’s plate that its input names it.',
       sources: [ratingPlate, voltageStopAbove.source],
@@ -78,20 +101,20 @@ function needed(situation: MainsSituation): boolean {
 }
 
 function judgeUsed(situation: MainsSituation, used: ConverterFacts): Judgement {
-  if (used.kind === 'electronic') return judged.stop(electronic)
+  if (used.kind === 'electronic') return stop(electronic)
   const power = inputPower(situation.supply)
   const { ratedVA } = used
   if (used.kind === null || used.outputV === null || ratedVA === null || power === null) {
     if (ratedVA !== null && power !== null && !atMost(converterLeast.value * power.powerVA, ratedVA))
-      return judged.stop(() => rated(situation, used, ratedVA, power, 'stop'))
-    return judged.unknown(() => missing(used, power))
+      return stop(() => rated(situation, used, ratedVA, power, 'stop'))
+    return unknown(() => missing(used, power))
   }
   const outcome = atMost(converterReserve.value * power.powerVA, ratedVA)
     ? 'clear'
     : atMost(converterLeast.value * power.powerVA, ratedVA)
       ? 'caution'
       : 'stop'
-  return { topic: 'converter', outcome, say: () => rated(situation, used, ratedVA, power, outcome) }
+  return { outcome, say: () => rated(situation, used, ratedVA, power, outcome) }
 }
 
 function sizing(power: InputPower): { neededVA: number; line: string; advice: string } {

@@ -5,7 +5,7 @@ import { minimumAreaRows } from '../reference/cordRows.js'
 import { largestPlugFuseFor, minimumAreaFor } from '../reference/cords.js'
 import { bs1362Ratings } from '../reference/fuseRatings.js'
 import { connectorByName } from '../reference/inlets.js'
-import { fits, type PlugType, plugByName } from '../reference/sockets.js'
+import { type PlugType, plugByName } from '../reference/sockets.js'
 import { commonPractice, published, type Source } from '../reference/source.js'
 import {
   europlugMostA,
@@ -14,14 +14,15 @@ import {
   lowVoltageCordMostV,
   smallestPlugFuseA,
 } from '../reference/thresholds.js'
-import { allOf, type Judgement, judging, together } from './judgement.js'
+import { classOne, earthedCord } from './example.js'
+import { fitsAt } from './fitsAt.js'
+import { allOf, caution, clear, type Judgement, stop, together, unknown } from './judgement.js'
 import { type LoadCurrent, loadAtReach } from './loadCurrent.js'
 import { isPlugIn, protectionClassOf } from './protectionClass.js'
 import type { Cord } from './request.js'
-import type { MainsSituation, MainsTopic } from './situation.js'
+import type { MainsSituation } from './situation.js'
+import { mainsTopic } from './topic.js'
 import { qualifiedHands } from './words.js'
-
-const judged = judging('cord')
 
 const cordPrint = commonPractice(
   'Print on the cord set',
@@ -37,8 +38,25 @@ const neverRewirable = published(
 )
 
 /** Whether the cord set carries what the supply draws, at the voltage of the site. */
-export const cord: MainsTopic = {
-  topic: 'cord',
+export const cord = mainsTopic({
+  name: 'cord',
+  words: 'the cord',
+  link: 'cord',
+  when: {
+    stop: {
+      rule: `The cord is rated below the mains or below what the supply takes; its conductor is below the standard’s minimum; its fuse is too large for it; or a CEE 7/16 plug is used beyond ${plain(europlugMostA.value, 'A')}, with class I, or fitted by hand.`,
+      example: { cord: { ratedV: 125 } },
+    },
+    unknown: {
+      rule: 'The cord’s ratings, or what the supply takes, are not known.',
+      example: { cord: { ratedV: null, ratedA: null } },
+    },
+    caution: {
+      rule: 'The wall plug was fitted by hand, or the cord serves with something to be looked after.',
+      example: { supply: classOne, cord: { ...earthedCord, plugFitted: 'rewired' } },
+    },
+    clear: { rule: 'Voltage, current and plug of the cord suit the mains and the supply.', example: {} },
+  },
   judge(situation) {
     const { supply } = situation
     if (supply.input.kind === 'dc' || isPlugIn(supply.inlet)) return []
@@ -58,7 +76,7 @@ export const cord: MainsTopic = {
     ])
     return plug?.rewirable && set.plugFitted == null ? found.map(lookAtPlug) : found
   },
-}
+})
 
 /** Whether the plug was fitted by hand is seen at a glance, and not asked for before anything else is judged. */
 const lookAtPlug = (judgement: Judgement): Judgement => ({
@@ -80,7 +98,7 @@ function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
   const sources: Source[] = [cordPrint, lowVoltageCordMostV.source, highVoltageCordV.source]
   const topV = reach.maxV ?? reach.voltageV
   if (ratedV == null || reach.voltageV === null || topV === null)
-    return judged.unknown(() => ({
+    return unknown(() => ({
       title:
         ratedV == null
           ? 'The cord set’s rated voltage is not known'
@@ -101,14 +119,14 @@ function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
   const serves = atMost(Math.min(neededV, reach.voltageV), ratedV)
   const working = [`up to ${volts(topV)} on it: the ${volts(neededV)} class`]
   if (!serves)
-    return judged.stop(() => ({
+    return stop(() => ({
       title: `A cord set rated ${volts(ratedV)} must not carry ${volts(reach.voltageV ?? topV)}`,
       why: 'Its insulation, plug and connector are not approved for this voltage.',
       working,
       action: `Use a whole cord set rated ${volts(neededV)} or more. ${qualifiedHands}`,
       sources,
     }))
-  return judged.clear(() => ({
+  return clear(() => ({
     title: `The cord set’s ${volts(ratedV)} serves ${volts(reach.voltageV ?? topV)}`,
     why: 'Its insulation is approved for this voltage.',
     working,
@@ -120,7 +138,7 @@ function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
 function ratedCurrent({ supply }: MainsSituation, set: Cord, load: LoadCurrent | null): Judgement {
   const { ratedA } = set
   if (ratedA == null || !load)
-    return judged.unknown(() => ({
+    return unknown(() => ({
       title:
         ratedA == null
           ? `The cord set’s rated current is not known${load ? `; the supply draws up to ${amperes(load.currentA, 3, 'up')}` : ''}`
@@ -137,14 +155,14 @@ function ratedCurrent({ supply }: MainsSituation, set: Cord, load: LoadCurrent |
     }))
   const working = [...load.working, `${amperes(load.currentA, 4, 'up')} of ${amperes(ratedA)}`]
   if (!atMost(load.currentA, ratedA))
-    return judged.stop(() => ({
+    return stop(() => ({
       title: `The supply draws up to ${amperes(load.currentA, 3, 'up')}; the cord set is rated ${amperes(ratedA)}`,
       why: 'An overloaded cord or connector heats up where it cannot be seen, and its fuse does not protect it.',
       working,
       action: `Use a whole cord set rated ${amperes(load.currentA, 3, 'up')} or more. ${qualifiedHands}`,
       sources: [cordPrint, ...load.sources],
     }))
-  return judged.clear(() => ({
+  return clear(() => ({
     title: `The cord set’s ${amperes(ratedA)} carries the supply’s ${amperes(load.currentA, 3, 'up')}`,
     why: 'It stays cool.',
     working,
@@ -159,13 +177,11 @@ function plugVoltage({ reach, site, converter }: MainsSituation, set: Cord, plug
   if (!plug || voltageV === null || voltageV <= lowClassMostV.value || plug.ratedV > lowClassMostV.value) return []
   const sources: Source[] = [...plug.sources, lowVoltageCordMostV.source]
   const usedHere =
-    !set.adapter &&
-    !converter &&
-    site.sockets.some((letter) => fits(plug.name, letter, site.country ?? undefined)?.fits === 'yes')
+    !set.adapter && !converter && site.sockets.some((letter) => fitsAt(plug.name, letter, site)?.fits === 'yes')
   const working = [`${plug.name}: ${volts(plug.ratedV)} by its standard; ${volts(voltageV)} on it`]
   if (!usedHere)
     return [
-      judged.stop(() => ({
+      stop(() => ({
         title: `A ${plug.name} plug is made for ${volts(plug.ratedV)}, not for ${volts(voltageV)}, whatever the flex says`,
         why: 'The whole set is only as good as its weakest part, and nothing at the plug tells that it carries more.',
         working,
@@ -174,7 +190,7 @@ function plugVoltage({ reach, site, converter }: MainsSituation, set: Cord, plug
       })),
     ]
   return [
-    judged.caution(() => ({
+    caution(() => ({
       title: `A ${plug.name} plug is made for ${volts(plug.ratedV)} by its standard; here sockets of its shape carry ${volts(voltageV)}`,
       why: 'Sets of the same shape are made for both voltages, and only the print tells them apart.',
       working,
@@ -188,7 +204,7 @@ function plugCurrent(plug: PlugType | undefined, load: LoadCurrent | null): Judg
   // a CEE 7/16 and a fused plug have rules of their own
   if (!plug || !load || plug.fused || isEuroplug(plug) || atMost(load.currentA, plug.ratedA)) return []
   return [
-    judged.stop(() => ({
+    stop(() => ({
       title: `A ${plug.name} plug carries ${amperes(plug.ratedA)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`,
       why: 'Plug and socket run hot above their rating.',
       working: load.working,
@@ -210,7 +226,7 @@ function connectorCurrent({ reach }: MainsSituation, set: Cord, load: LoadCurren
   // marks above the international rating are seen on cord sets of the 125 V class
   if (lowClass && set.ratedA != null && atMost(load.currentA, set.ratedA))
     return [
-      judged.caution(() => ({
+      caution(() => ({
         title,
         why,
         working: load.working,
@@ -219,7 +235,7 @@ function connectorCurrent({ reach }: MainsSituation, set: Cord, load: LoadCurren
       })),
     ]
   return [
-    judged.stop(() => ({
+    stop(() => ({
       title,
       why,
       working: load.working,
@@ -238,7 +254,7 @@ function europlug({ supply }: MainsSituation, plug: PlugType | undefined, load: 
   const known = protectionClassOf(supply)
   if (known?.protectionClass === 'I')
     found.push(
-      judged.stop(() => ({
+      stop(() => ({
         title: `A CEE 7/16 plug is for class II only; the supply is class I (${known.from})`,
         why: 'It has no earth contact.',
         working: [],
@@ -248,7 +264,7 @@ function europlug({ supply }: MainsSituation, plug: PlugType | undefined, load: 
     )
   if (load && !atMost(load.currentA, europlugMostA.value))
     found.push(
-      judged.stop(() => ({
+      stop(() => ({
         title: `A CEE 7/16 plug carries ${amperes(europlugMostA.value)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`,
         why: 'Its thin pins run hot above that.',
         working: load.working,
@@ -263,7 +279,7 @@ function fittedByHand(set: Cord, plug: PlugType | undefined): Judgement[] {
   if (set.plugFitted !== 'rewired') return []
   if (isEuroplug(plug) || plug?.rewirable === false)
     return [
-      judged.stop(() => ({
+      stop(() => ({
         title: `A ${plug?.name} plug is never fitted by hand: by its standard it is moulded to its cord`,
         why: 'What is on this cord is not what it is called, or was cut open.',
         working: [],
@@ -272,7 +288,7 @@ function fittedByHand(set: Cord, plug: PlugType | undefined): Judgement[] {
       })),
     ]
   return [
-    judged.caution(() => ({
+    caution(() => ({
       title: 'The plug was fitted by hand',
       why: 'A loose screw, a stray strand or a swapped conductor makes heat, or puts mains on the case.',
       working: [],
@@ -297,7 +313,7 @@ function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
   const sources = [...needed.sources]
   if (!atMost(short, area.areaMm2))
     return [
-      judged.stop(() => ({
+      stop(() => ({
         title: `A conductor of ${mm2(area.areaMm2)} is too thin for ${amperes(load.currentA, 3, 'up')}: at least ${mm2(short)}`,
         why: 'A thin conductor heats up along its whole length, most where it is coiled or covered.',
         working,
@@ -307,7 +323,7 @@ function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
     ]
   if (!atMost(needed.areaMm2, area.areaMm2))
     return [
-      judged.caution(() => ({
+      caution(() => ({
         title: `A conductor of ${mm2(area.areaMm2)} serves ${amperes(load.currentA, 3, 'up')} only up to ${plain(needed.row.shortM ?? 0, 'm')}`,
         why: 'A longer thin conductor heats up, most where it is coiled or covered.',
         working,
@@ -316,7 +332,7 @@ function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
       })),
     ]
   return [
-    judged.clear(() => ({
+    clear(() => ({
       title: `A conductor of ${mm2(area.areaMm2)} is enough for ${amperes(load.currentA, 3, 'up')}`,
       why: 'It is at least the standard’s minimum.',
       working,
@@ -338,8 +354,8 @@ function beyondTable(areaMm2: number, load: LoadCurrent): Judgement {
   const action = `Read the input line of the plate again; if it stands, it needs its own connection. ${qualifiedHands}`
   const why = 'A thin conductor heats up along its whole length, most where it is coiled or covered.'
   return largest && !atMost(largest.areaMm2, areaMm2)
-    ? judged.stop(() => ({ title: `A conductor of ${figures} is too thin`, why, working, action, sources }))
-    : judged.unknown(() => ({
+    ? stop(() => ({ title: `A conductor of ${figures} is too thin`, why, working, action, sources }))
+    : unknown(() => ({
         title: `Whether ${figures} is enough is not known: so much current is beyond cord sets`,
         why,
         working,
@@ -366,7 +382,7 @@ function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | nul
   const sources: Source[] = [...bs1362Ratings.sources, smallestPlugFuseA.source]
   if (ratedA === undefined)
     return [
-      judged.stop(() => ({
+      stop(() => ({
         title: `No plug fuse-link carries ${amperes(load.currentA, 3, 'up')}: the largest is ${amperes(Math.max(...usable))}`,
         why: 'The plug is not made for so much current.',
         working: load.working,
@@ -379,7 +395,7 @@ function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | nul
   const working = [`smallest plug fuse-link that carries ${amperes(load.currentA, 3, 'up')}: ${amperes(ratedA)}`]
   if (allowed && ratedA > allowed.largestFuseA)
     return [
-      judged.stop(() => ({
+      stop(() => ({
         title: `The ${amperes(ratedA)} plug fuse-link it needs is larger than the ${amperes(allowed.largestFuseA)} allowed for ${plain(allowed.areaMm2, 'mm²')}`,
         why: 'The plug fuse is there to protect the flex; too large for it, the flex burns first.',
         working,
@@ -389,7 +405,7 @@ function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | nul
     ]
   if (set.ratedA != null && ratedA > set.ratedA)
     return [
-      judged.caution(() => ({
+      caution(() => ({
         title: `The smallest plug fuse-link that serves is ${amperes(ratedA)}, more than the cord set’s own ${amperes(set.ratedA ?? 0)}`,
         why: 'Between the two the cord is overloaded and the fuse-link does not open.',
         working,
@@ -398,7 +414,7 @@ function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | nul
       })),
     ]
   return [
-    judged.clear(() => ({
+    clear(() => ({
       title: `Plug fuse-link: ${amperes(ratedA)} to BS 1362`,
       why: 'The smallest that carries the load protects the flex best.',
       working,

@@ -4,11 +4,10 @@ import { type DcPlugRow, isSameBore } from '../reference/dcPlugs.js'
 import { commonPractice, type Source } from '../reference/source.js'
 import { plugBoreLoose, plugBoreTight, plugOuterMost } from '../reference/thresholds.js'
 import { dcInvolved } from './dcInvolved.js'
-import { type Judgement, judging, together, uniqueSources } from './judgement.js'
+import { caution, clear, type Judgement, stop, together, uniqueSources, unknown } from './judgement.js'
 import { drawnA, ends, ratedA } from './matchRails.js'
-import type { PairSituation, PairTopic, PreparedPlug } from './situation.js'
-
-const judged = judging('dc-plug')
+import type { PairSituation, PreparedPlug } from './situation.js'
+import { pairTopic } from './topic.js'
 
 const sizeNames = commonPractice(
   'Plug sizes',
@@ -16,15 +15,32 @@ const sizeNames = commonPractice(
 )
 
 /** Whether the plug on the lead fits the machine's jack, and may carry this voltage and current. */
-export const dcPlug: PairTopic = {
-  topic: 'dc-plug',
+export const dcPlug = pairTopic({
+  name: 'dc-plug',
+  words: 'the low-voltage plug in the jack',
+  link: 'jack',
+  when: {
+    stop: {
+      rule: `The outside differs by more than ${plain(plugOuterMost.value, 'mm')}, or the bore is smaller than the pin by more than ${plain(plugBoreTight.value, 'mm')}.`,
+      example: { device: { jack: { outerMm: 5.5, innerMm: 2.5, polarity: 'centre-positive' } } },
+    },
+    unknown: {
+      rule: 'A size of plug or jack is not known.',
+      example: { device: { jack: { outerMm: 5.5, polarity: 'centre-positive' } } },
+    },
+    caution: {
+      rule: `The bore is larger than the pin by ${plain(plugBoreLoose.value, 'mm')} or more, the plug’s voltage class is not this voltage, or its contacts carry more than usual.`,
+      example: { supply: { plug: { outerMm: 5.5, innerMm: 2.5, polarity: 'centre-positive' } } },
+    },
+    clear: { rule: 'Outside and bore suit the jack.', example: {} },
+  },
   judge(situation) {
     if (!dcInvolved(situation)) return []
     const { plug } = situation.supply
     const { jack } = situation.device
     return together([...outer(plug, jack), ...bore(plug, jack), ...missing(plug, jack), ...usage(situation)])
   },
-}
+})
 
 const size = ({ outerMm, innerMm }: PreparedPlug): string =>
   outerMm !== null && innerMm !== null
@@ -40,7 +56,7 @@ function outer(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
   const difference = Math.abs(plug.outerMm - jack.outerMm)
   if (atMost(difference, plugOuterMost.value)) return []
   return [
-    judged.stop(() => ({
+    stop(() => ({
       title: `A plug of ${size(plug)} is not the plug of a ${size(jack)} jack: the outside differs by ${millimetres(difference)}`,
       why: 'It does not go in, or sits loose and shorts or arcs.',
       working: [
@@ -61,7 +77,7 @@ function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
   const working = (): string[] => [`bore ${millimetres(hole)} − pin ${millimetres(pin)} = ${millimetres(hole - pin)}`]
   if (!atMost(-difference, plugBoreTight.value))
     return [
-      judged.stop(() => ({
+      stop(() => ({
         title: `The plug’s ${millimetres(hole)} bore does not go over a ${millimetres(pin)} pin`,
         why: 'Forced, it splits the plug or breaks the pin out of the machine.',
         working: working(),
@@ -71,7 +87,7 @@ function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
     ]
   if (atMost(plugBoreLoose.value, difference))
     return [
-      judged.caution(() => ({
+      caution(() => ({
         title: `The plug’s ${millimetres(hole)} bore is loose on a ${millimetres(pin)} pin`,
         why: 'It goes on and seems to fit, then arcs, heats up and drops out when moved.',
         working: working(),
@@ -82,7 +98,7 @@ function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
   if (plug.outerMm === null || jack.outerMm === null) return []
   if (!atMost(Math.abs(plug.outerMm - jack.outerMm), plugOuterMost.value)) return []
   return [
-    judged.clear(() => ({
+    clear(() => ({
       title: `A plug of ${size(plug)} belongs in a ${size(jack)} jack`,
       why: 'Both contacts are made. The size says nothing of voltage or polarity.',
       working: working(),
@@ -101,7 +117,7 @@ function missing(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
     ...(jack.innerMm === null ? ['the jack’s pin'] : []),
   ]
   return [
-    judged.unknown(() => ({
+    unknown(() => ({
       title:
         open.length === 4
           ? 'Neither the size of the plug nor that of the jack is known'
@@ -140,7 +156,7 @@ function voltageClass({ supply, device }: PairSituation, rows: readonly DcPlugRo
   const [row] = rows
   if (!outside || !row) return []
   return [
-    judged.caution(() => ({
+    caution(() => ({
       title: `A plug of the ${row.name} size is coded for ${volts(row.voltageMinV ?? 0)} to ${volts(row.voltageMaxV ?? 0)}; the supply gives ${volts(Math.max(low ?? 0, high ?? 0))}`,
       why: 'The series codes the voltage by size so that nothing can be mixed up: here something was changed, or the plug is not of the series.',
       working: [],
@@ -156,11 +172,11 @@ function contactCurrent({ supply, pairs }: PairSituation, rows: readonly DcPlugR
   for (const row of rows) contactA = Math.min(contactA, row.contactA ?? contactA)
   const [pair] = pairs
   const drawn = pair ? drawnA(pair.device) : null
-  const rail = supply.rails[0]
-  const currentA = drawn ?? (rail && pairs.length === 0 ? ratedA(rail) : null)
+  const [rail, second] = supply.rails
+  const currentA = drawn ?? (rail && !second && pairs.length === 0 ? ratedA(rail) : null)
   if (currentA === null || atMost(currentA, contactA)) return []
   return [
-    judged.caution(() => ({
+    caution(() => ({
       title: `${amperes(currentA, 3, 'up')} through contacts usually rated ${amperes(contactA)}`,
       why: 'The contact heats up, its spring softens, and it heats up more.',
       working: [

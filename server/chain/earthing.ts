@@ -1,14 +1,15 @@
 import { volts } from '../physics/quantity.js'
 import { connectorByName, inletByName } from '../reference/inlets.js'
-import { fits, plugByName, plugsFor } from '../reference/sockets.js'
+import { plugByName, plugsFor } from '../reference/sockets.js'
 import { commonPractice, fromMemory, type Source } from '../reference/source.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
-import { judging, type Text, uniqueSources } from './judgement.js'
+import { classOne, earthedCord } from './example.js'
+import { fitsAt } from './fitsAt.js'
+import { clear, stop, type Text, uniqueSources, unknown } from './judgement.js'
 import { isCaptive, isPlugIn, type KnownClass, protectionClassOf } from './protectionClass.js'
-import type { MainsSituation, MainsTopic } from './situation.js'
+import type { MainsSituation } from './situation.js'
+import { mainsTopic } from './topic.js'
 import { listText, qualifiedHands, ratingPlate, windowText } from './words.js'
-
-const judged = judging('earthing')
 
 const classes = fromMemory(
   'IEC 61140, classes of equipment',
@@ -29,21 +30,35 @@ interface Link {
 }
 
 /** Whether the protective earth reaches the supply, if it needs one. */
-export const earthing: MainsTopic = {
-  topic: 'earthing',
+export const earthing = mainsTopic({
+  name: 'earthing',
+  words: 'the earth path',
+  link: 'cord',
+  when: {
+    stop: {
+      rule: 'A class I supply has a link that is known not to carry the earth: inlet, cord, plug, socket or adapter; or a class III unit claims mains.',
+      example: { supply: classOne, cord: { ...earthedCord, adapter: { earthed: false } } },
+    },
+    unknown: {
+      rule: 'The class of protection is not known, or a link of a class I supply is not known to carry the earth.',
+      example: { supply: classOne, cord: { ...earthedCord, earthed: null } },
+    },
+    caution: { never: 'An earth that may be missing counts as not known: there is no half of an earth.' },
+    clear: { rule: 'The supply is of class II, or every link of a class I supply carries the earth.', example: {} },
+  },
   judge(situation) {
     const { supply } = situation
     if (supply.input.kind === 'dc') return []
     const known = protectionClassOf(supply)
-    if (!known) return [judged.unknown(() => classNotKnown(situation))]
-    if (known.protectionClass === 'II') return [judged.clear(() => classTwo(known))]
+    if (!known) return [unknown(() => classNotKnown(situation))]
+    if (known.protectionClass === 'II') return [clear(() => classTwo(known))]
     if (known.protectionClass === 'III') return [classThree(situation)]
     const links = linksOf(situation)
-    if (links.some(({ carries }) => carries === 'no')) return [judged.stop(() => lost(known, links))]
-    if (links.some(({ carries }) => carries === 'not known')) return [judged.unknown(() => notKnown(known, links))]
-    return [judged.clear(() => carried(known, links))]
+    if (links.some(({ carries }) => carries === 'no')) return [stop(() => lost(known, links))]
+    if (links.some(({ carries }) => carries === 'not known')) return [unknown(() => notKnown(known, links))]
+    return [clear(() => carried(known, links))]
   },
-}
+})
 
 function linksOf(situation: MainsSituation): Link[] {
   const captive = isCaptive(situation.supply.inlet)
@@ -145,7 +160,7 @@ function plugLinks({ cord, site, converter }: MainsSituation): Link[] {
         sources: plug.sources,
       },
     ]
-  return [socketLink(plug.name, site.sockets, site.country)]
+  return [socketLink(plug.name, site)]
 }
 
 /** Behind an adapter the plug is not known, but a socket that gives no plug an earth gives none to an adapter. */
@@ -166,10 +181,11 @@ function adapterSocketLink({ sockets, country }: MainsSituation['site']): Link {
   }
 }
 
-function socketLink(plug: string, sockets: readonly string[], country: string | null): Link {
+function socketLink(plug: string, site: MainsSituation['site']): Link {
+  const { sockets } = site
   const made: { letter: string; earth: string; sources: readonly Source[] }[] = []
   for (const letter of sockets) {
-    const fit = fits(plug, letter, country ?? undefined)
+    const fit = fitsAt(plug, letter, site)
     if (!fit) made.push({ letter, earth: 'depends', sources: [] })
     else if (fit.fits !== 'no')
       made.push({ letter, earth: fit.earth, sources: fit.rows.flatMap(({ sources }) => sources) })
@@ -249,7 +265,7 @@ function classThree({ supply }: MainsSituation) {
   const claimed = windows.filter(({ max }) => max > extraLowVoltageMostV.value)
   const sources = [classes, extraLowVoltageMostV.source, ratingPlate]
   if (claimed.length > 0)
-    return judged.stop(() => ({
+    return stop(() => ({
       title: `Class III cannot take mains, yet its input is entered as ${listText(claimed.map(windowText), 'or')}`,
       why: 'Class III equipment is built for extra-low voltage and has no insulation against mains: one of the two facts is wrong.',
       working: [
@@ -260,14 +276,14 @@ function classThree({ supply }: MainsSituation) {
       sources,
     }))
   if (windows.length === 0)
-    return judged.unknown(() => ({
+    return unknown(() => ({
       title: 'Class III takes extra-low voltage only; the input on the plate is not known',
       why: 'Equipment of class III has no insulation against mains.',
       working: [],
       action: 'Read the input line of the plate and enter it. Never connect class III equipment to mains.',
       sources,
     }))
-  return judged.clear(() => ({
+  return clear(() => ({
     title: `Class III on ${listText(windows.map(windowText), 'or')} needs no earth`,
     why: 'It takes extra-low voltage only, from a unit that is itself judged.',
     working: [],

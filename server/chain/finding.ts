@@ -1,25 +1,8 @@
 import type { LabelReading } from '../plate/labelReading.js'
 import type { Source } from '../reference/source.js'
+import type { TopicName } from './index.js'
 
-/** In the order of the power chain, from the wall to the machine. */
-export const topics = [
-  'mains-voltage',
-  'mains-frequency',
-  'converter',
-  'earthing',
-  'socket',
-  'cord',
-  'inlet',
-  'fuse',
-  'output-kind',
-  'output-voltage',
-  'output-current',
-  'polarity',
-  'dc-plug',
-  'lead-drop',
-] as const
-
-export type TopicName = (typeof topics)[number]
+export type { TopicName }
 
 /** Worst first. */
 export const outcomes = ['stop', 'unknown', 'caution', 'clear'] as const
@@ -53,18 +36,3 @@ export interface CheckResponse {
   findings: Finding[]
   readings: { supply: LabelReading | null; device: LabelReading | null }
 }
-
-type Rest = Omit<Finding, 'topic' | 'outcome' | 'title'>
-
-const finding =
-  (outcome: Outcome) =>
-  (topic: TopicName, title: string, rest: Rest): Finding => ({ topic, outcome, title, ...rest })
-
-/** Must not be connected as it stands. */
-export const stop = finding('stop')
-/** Too little was entered to judge; `action` says how to find out. */
-export const unknown = finding('unknown')
-/** May go on with care. */
-export const caution = finding('caution')
-/** No conflict in what was entered. */
-export const clear = finding('clear')

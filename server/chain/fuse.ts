@@ -1,35 +1,45 @@
-import type { Finding } from './finding.js'
 import type { FuseRequest } from './fuseRequest.js'
-import { reviewFuse } from './fuseReview.js'
-import { type Judgement, judging, type Text, together } from './judgement.js'
+import { judgeFuse } from './fuseReview.js'
+import { type Judgement, type Text, together, unknown } from './judgement.js'
 import { loadAtReach } from './loadCurrent.js'
 import { windowsInUse } from './plateWindow.js'
-import type { MainsSituation, MainsTopic } from './situation.js'
+import type { MainsSituation } from './situation.js'
+import { mainsTopic } from './topic.js'
 import { qualifiedHands, ratingPlate } from './words.js'
 
-const judged = judging('fuse')
-
 /** The mains-side fuse-link: what is fitted against what the plate prescribes, through the fuse review. */
-export const fuse: MainsTopic = {
-  topic: 'fuse',
+export const fuse = mainsTopic({
+  name: 'fuse',
+  words: 'the mains fuse-link',
+  link: 'fuse',
+  when: {
+    stop: {
+      rule: 'The link’s rated voltage, current, speed or breaking capacity does not suit the circuit or what is prescribed.',
+      example: { supply: { fuse: 'T2A 125V' } },
+    },
+    unknown: {
+      rule: 'The marking leaves out something that decides, or the mains voltage or the current is not known.',
+      example: { supply: { fuse: '2A' } },
+    },
+    caution: {
+      rule: 'The link serves with something to be looked after, such as one that is quicker or smaller than prescribed.',
+      example: { supply: { fuse: 'F500mAH250V', label: 'FUSE T500mAH250V' } },
+    },
+    clear: {
+      rule: 'Every question of the fuse review is answered without conflict.',
+      example: { supply: { fuse: 'T500mAH250V', label: 'FUSE T500mAH250V' } },
+    },
+  },
   judge(situation) {
     const { fitted, prescribed } = situation.supply.fuse
     if (fitted === null && prescribed === null) return []
     const request = fuseRequestOf(situation)
-    if (!request) return [judged.unknown(() => voltageNotKnown(fitted ?? prescribed ?? ''))]
-    const found = together(reviewFuse(request).findings.map(asJudgement))
+    if (!request) return [unknown(() => voltageNotKnown(fitted ?? prescribed ?? ''))]
+    const found = together(judgeFuse(request))
     if (situation.reach.voltageV !== null) return found
     // judged at the plate's own voltage: what it refuses stays refused, what it allows is not known for this mains
-    return found.map((judgement) =>
-      judgement.outcome === 'stop' ? judgement : judged.unknown(() => otherVoltage(judgement)),
-    )
+    return found.map((judgement) => (judgement.outcome === 'stop' ? judgement : unknown(() => otherVoltage(judgement))))
   },
-}
-
-const asJudgement = ({ outcome, title, why, working, action, sources }: Finding): Judgement => ({
-  topic: 'fuse',
-  outcome,
-  say: () => ({ title, why, working, action, sources: sources.length > 0 ? sources : [ratingPlate] }),
 })
 
 /**

@@ -1,11 +1,12 @@
 import type { FittedFuse } from '../plate/fuseMarking.js'
 import { nominalMatchOfMains } from '../reference/fuseSelection.js'
-import { byWorst, type Finding, type Outcome } from './finding.js'
+import type { Outcome } from './finding.js'
 import { fittedLink, gatesOf, prescriptionAt } from './fuseLink.js'
 import type { FuseOutcome, FuseRequest, FuseResponse } from './fuseRequest.js'
 import { demandOf } from './fuseRequired.js'
 import { fuseRules } from './fuseRules.js'
 import type { FuseSituation } from './fuseSituation.js'
+import { type Judgement, toFinding, worstFirst } from './judgement.js'
 
 const facts = ({ ratedA, ratedV, characteristic, breaking, breakingCapacityA, scheme }: FittedFuse): FittedFuse => ({
   ratedA,
@@ -39,6 +40,11 @@ function situationOf(request: FuseRequest): FuseSituation {
   }
 }
 
+/** Every rule on one fuse-link, worst first; its words are made only when they are read. */
+export const judgeFuse = (request: FuseRequest): Judgement[] => judgementsOn(situationOf(request))
+
+const judgementsOn = (situation: FuseSituation): Judgement[] => worstFirst(fuseRules.flatMap((rule) => rule(situation)))
+
 /**
  * Judges a fuse-link: what is fitted, what is prescribed, what the circuit asks.
  *
@@ -52,16 +58,16 @@ function situationOf(request: FuseRequest): FuseSituation {
 export function reviewFuse(request: FuseRequest): FuseResponse {
   const situation = situationOf(request)
   const { fitted, prescription, demand } = situation
-  const findings = fuseRules.flatMap((rule) => rule(situation)).sort(byWorst)
+  const judged = judgementsOn(situation)
   const drawn = fitted.ratedA === null && prescription ? prescription.link : fitted
   const { points, notes } = gatesOf(drawn)
   const ratedA = drawn.ratedA ?? 0
   return {
-    outcome: outcomeOf(situation, findings),
+    outcome: outcomeOf(situation, judged),
     fitted: facts(fitted),
     prescribed: prescription && prescription.link.ratedA !== null ? facts(prescription.link) : null,
     required: demand.required,
-    findings,
+    findings: judged.map((judgement) => toFinding('fuse', judgement)),
     curve: points.map(({ multiple, minS, maxS }) => ({
       multiple,
       // 12 figures: 2.1 × 0.8 A is 1.68 A
@@ -73,12 +79,10 @@ export function reviewFuse(request: FuseRequest): FuseResponse {
   }
 }
 
-const holds = (findings: readonly Finding[], outcome: Outcome): boolean =>
-  findings.some((one) => one.outcome === outcome)
-
-function outcomeOf({ request, usable }: FuseSituation, findings: FuseResponse['findings']): FuseOutcome {
+function outcomeOf({ request, usable }: FuseSituation, judged: readonly Judgement[]): FuseOutcome {
+  const holds = (one: Outcome): boolean => judged.some(({ outcome }) => outcome === one)
   if (request.blown === true) return 'find-out-first'
-  const known = usable || (request.position === 'plug' && !holds(findings, 'unknown'))
-  if (holds(findings, 'stop')) return known ? 'replace' : 'find-out-first'
-  return holds(findings, 'unknown') ? 'find-out-first' : 'keep'
+  const known = usable || (request.position === 'plug' && !holds('unknown'))
+  if (holds('stop')) return known ? 'replace' : 'find-out-first'
+  return holds('unknown') ? 'find-out-first' : 'keep'
 }

@@ -1,8 +1,10 @@
+import { breaking, voltage } from './fuseBreakingRules.js'
 import { ambient, blown, inrush, lamp, operating } from './fuseCircuitRules.js'
-import { entered } from './fuseEntryRules.js'
-import { breaking, family, marking, size, speed, voltage } from './fuseLinkRules.js'
+import { family, size } from './fuseFamilyRules.js'
+import { entered, marking } from './fuseMarkingRules.js'
 import { prescribed, rating } from './fusePrescriptionRules.js'
 import type { Rule } from './fuseSituation.js'
+import { speed } from './fuseSpeedRules.js'
 import { asFound } from './fuseStateRules.js'
 
 /** In the order in which a person looks; the review sorts them worst first. */

@@ -1,9 +1,8 @@
 import { likeWithLike, sourceOfPrescription } from '../reference/fuseSelection.js'
-import type { Source } from '../reference/source.js'
-import type { Finding } from './finding.js'
 import { describe, type FuseLink, type Prescription } from './fuseLink.js'
 import type { FuseRequest } from './fuseRequest.js'
 import type { Demand } from './fuseRequired.js'
+import type { Judgement } from './judgement.js'
 
 /** Everything a rule may look at. */
 export interface FuseSituation {
@@ -20,19 +19,11 @@ export interface FuseSituation {
 }
 
 /** One thing a person would look at; nothing to say gives an empty list. */
-export type Rule = (situation: FuseSituation) => Finding[]
+export type Rule = (situation: FuseSituation) => Judgement[]
 
 /** Who may change a link, and what comes first. */
 export const who =
   'Unplug the supply first. A link in a holder that opens from outside can be changed by you; one inside the mains enclosure is for a licensed electrician or other qualified person, under local codes.'
-
-/** The parts of a finding after its title. */
-export const rest = (why: string, action: string | null, working: string[] = [], sources: Source[] = []) => ({
-  why,
-  action,
-  working,
-  sources,
-})
 
 export const fitThis = (link: FuseLink): string => `Fit ${describe(link)}, in every detail as prescribed. ${who}`
 

@@ -1,7 +1,7 @@
 import { commonPractice } from '../reference/source.js'
-import { stop } from './finding.js'
 import { blown } from './fuseCircuitRules.js'
-import { fitThis, type Rule, rest, who } from './fuseSituation.js'
+import { fitThis, type Rule, who } from './fuseSituation.js'
+import { stop } from './judgement.js'
 
 const opened =
   /\bblown\b|\bburnt?\b|\bburned\b|\bopen(?:ed)?\b|\bbroken\b|\bmelted\b|durchgebrannt|\bdefekt|grill[ée]\b|fundido|saltad[oa]/i
@@ -19,16 +19,14 @@ export const asFound: Rule = (situation) => {
   const text = request.marking ?? ''
   if (bridged.test(text))
     return [
-      stop(
-        'fuse',
-        'What is fitted is described as bridged: it breaks no fault',
-        rest(
-          'Foil, wire or a nail in place of a link, or around it, carries any fault until something else burns.',
+      stop(() => ({
+        title: 'What is fitted is described as bridged: it breaks no fault',
+        why: 'Foil, wire or a nail in place of a link, or around it, carries any fault until something else burns.',
+        working: [],
+        action:
           usable && prescription ? fitThis(prescription.link) : `Take it out and find the prescribed link. ${who}`,
-          [],
-          [noLink],
-        ),
-      ),
+        sources: [noLink],
+      })),
     ]
   // the same as where it is ticked as open
   if (opened.test(text) && request.blown !== true) return blown({ ...situation, request: { ...request, blown: true } })

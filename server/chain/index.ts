@@ -11,20 +11,18 @@ import { outputCurrent } from './outputCurrent.js'
 import { outputKind } from './outputKind.js'
 import { outputVoltage } from './outputVoltage.js'
 import { polarity } from './polarity.js'
-import type { MainsTopic, PairTopic } from './situation.js'
 import { socket } from './socket.js'
 
-/** Topics between the wall and the supply, in chain order: they ask nothing of the machine. */
-export const mainsTopics: readonly MainsTopic[] = [
-  mainsVoltage,
-  mainsFrequency,
-  converter,
-  earthing,
-  socket,
-  cord,
-  inlet,
-  fuse,
-]
+/** Topics between the wall and the supply, in chain order. */
+export const mainsTopics = [mainsVoltage, mainsFrequency, converter, earthing, socket, cord, inlet, fuse] as const
 
 /** Topics between the supply and the machine, in chain order. */
-export const pairTopics: readonly PairTopic[] = [outputKind, outputVoltage, outputCurrent, polarity, dcPlug, leadDrop]
+export const pairTopics = [outputKind, outputVoltage, outputCurrent, polarity, dcPlug, leadDrop] as const
+
+/** Every topic, from the wall to the machine. */
+export const topics = [...mainsTopics, ...pairTopics] as const
+
+export type TopicName = (typeof topics)[number]['name']
+
+/** In the order of the power chain. */
+export const topicNames = topics.map(({ name }) => name)

@@ -1,28 +1,44 @@
 import { connectorByName, connectorFits, inletByName } from '../reference/inlets.js'
 import { commonPractice, fromMemory } from '../reference/source.js'
-import { judging, type Text } from './judgement.js'
+import { classOne, earthedCord } from './example.js'
+import { clear, stop, type Text, unknown } from './judgement.js'
 import { isCaptive, isPlugIn } from './protectionClass.js'
-import type { MainsTopic } from './situation.js'
+import { mainsTopic } from './topic.js'
 import { qualifiedHands } from './words.js'
-
-const judged = judging('inlet')
 
 const sheets = fromMemory('IEC 60320-1 and IEC 60320-3', 'standard sheets of connectors and appliance inlets')
 const noCoupler = commonPractice('Captive flex', 'a flex led into the unit has no appliance coupler')
 
 /** Whether the cord's connector goes into the supply's appliance inlet. */
-export const inlet: MainsTopic = {
-  topic: 'inlet',
+export const inlet = mainsTopic({
+  name: 'inlet',
+  words: 'the connector in the inlet',
+  link: 'inlet',
+  when: {
+    stop: {
+      rule: 'The connector does not mate with the inlet.',
+      example: { supply: classOne, cord: { ...earthedCord, connector: 'C7' } },
+    },
+    unknown: {
+      rule: 'Inlet or connector is not known or not one of IEC 60320, or a captive flex and a connector are both named.',
+      example: { supply: { inlet: null } },
+    },
+    caution: { never: 'Two shapes fit or do not; there is nothing between.' },
+    clear: {
+      rule: 'The connector is the inlet’s own, or a hotter one that mates; or the flex is captive.',
+      example: {},
+    },
+  },
   judge({ supply, cord }) {
     if (supply.input.kind === 'dc') return []
     const has = supply.inlet
     const connector = cord?.connector?.trim() || null
     const captive = isCaptive(has) || isPlugIn(has)
-    if (captive && (connector === null || isCaptive(connector))) return [judged.clear(captiveBoth)]
-    if (has === null || connector === null) return [judged.unknown(() => missing(has, connector))]
-    if (captive || isCaptive(connector)) return [judged.unknown(() => contradiction(has, connector))]
+    if (captive && (connector === null || isCaptive(connector))) return [clear(captiveBoth)]
+    if (has === null || connector === null) return [unknown(() => missing(has, connector))]
+    if (captive || isCaptive(connector)) return [unknown(() => contradiction(has, connector))]
     const mating = connectorFits(connector, has)
-    if (!mating) return [judged.unknown(() => notListed(has, connector))]
+    if (!mating) return [unknown(() => notListed(has, connector))]
     const text: Text = {
       title: mating.fits
         ? `A ${name(connector)} connector goes into the ${inletName(has)} inlet`
@@ -34,9 +50,9 @@ export const inlet: MainsTopic = {
         : `Buy a whole cord set with a ${inletByName(has)?.connector ?? 'matching'} connector; change neither connector nor inlet by hand. ${qualifiedHands}`,
       sources: [...mating.sources],
     }
-    return [mating.fits ? judged.clear(() => text) : judged.stop(() => text)]
+    return [mating.fits ? clear(() => text) : stop(() => text)]
   },
-}
+})
 
 const name = (connector: string): string => connectorByName(connector)?.connector ?? connector
 const inletName = (has: string): string => inletByName(has)?.inlet ?? has

@@ -17,24 +17,25 @@ export interface Text {
 
 /** A decided outcome whose words are made only when someone reads them: a shelf decides a million and shows a few. */
 export interface Judgement {
-  readonly topic: TopicName
   readonly outcome: Outcome
   readonly say: () => Text
 }
 
-/** Makes the judgements of one topic. */
-export const judging = (topic: TopicName) => ({
-  /** Must not be connected as it stands. */
-  stop: (say: () => Text): Judgement => ({ topic, outcome: 'stop', say }),
-  /** Too little was entered to judge; the action says how to find out. */
-  unknown: (say: () => Text): Judgement => ({ topic, outcome: 'unknown', say }),
-  /** May go on with care. */
-  caution: (say: () => Text): Judgement => ({ topic, outcome: 'caution', say }),
-  /** No conflict in what was entered. */
-  clear: (say: () => Text): Judgement => ({ topic, outcome: 'clear', say }),
-})
+/** A judgement with the topic it is on. */
+export interface Judged extends Judgement {
+  readonly topic: TopicName
+}
 
-export const toFinding = ({ topic, outcome, say }: Judgement): Finding => ({ topic, outcome, ...say() })
+/** Must not be connected as it stands. */
+export const stop = (say: () => Text): Judgement => ({ outcome: 'stop', say })
+/** Too little was entered to judge; the action says how to find out. */
+export const unknown = (say: () => Text): Judgement => ({ outcome: 'unknown', say })
+/** May go on with care. */
+export const caution = (say: () => Text): Judgement => ({ outcome: 'caution', say })
+/** No conflict in what was entered. */
+export const clear = (say: () => Text): Judgement => ({ outcome: 'clear', say })
+
+export const toFinding = (topic: TopicName, { outcome, say }: Judgement): Finding => ({ topic, outcome, ...say() })
 
 /** The worst of some outcomes; undefined of none. */
 export const worstOf = (judged: readonly { outcome: Outcome }[]): Outcome | undefined =>
@@ -56,7 +57,6 @@ export function together(judged: readonly Judgement[]): Judgement[] {
   if (!first) return []
   return [
     {
-      topic: first.topic,
       outcome: first.outcome,
       say: () => {
         const lead = leading.map(({ say }) => say())

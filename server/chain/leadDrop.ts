@@ -3,27 +3,46 @@ import { amperes, decimal, ohms, percent, plain, volts } from '../physics/quanti
 import { atMost } from '../physics/tolerance.js'
 import { copperResistivity, leadDropStopAbove } from '../reference/thresholds.js'
 import type { Outcome } from './finding.js'
-import { type Judgement, judging, type Text } from './judgement.js'
+import { type Judgement, type Text, unknown } from './judgement.js'
 import { drawnA, ends } from './matchRails.js'
 import { toleranceOf } from './outputVoltage.js'
 import { railText } from './railText.js'
 import type { Lead } from './request.js'
-import type { PairSituation, PairTopic, RailPair } from './situation.js'
+import type { PairSituation, RailPair } from './situation.js'
+import { pairTopic } from './topic.js'
 import { measuredThere, ratingPlate } from './words.js'
 
-const judged = judging('lead-drop')
-
 /** Whether the lead between supply and machine leaves enough of the voltage. */
-export const leadDrop: PairTopic = {
-  topic: 'lead-drop',
+export const leadDrop = pairTopic({
+  name: 'lead-drop',
+  words: 'the voltage lost along the lead',
+  link: 'lead',
+  when: {
+    stop: {
+      rule: `The lead loses more than ${percent(leadDropStopAbove.value)} of the voltage.`,
+      example: { supply: { lead: { lengthM: 20, areaMm2: 0.5 } } },
+    },
+    unknown: {
+      rule: 'The lead’s size, the voltage or the current is not known.',
+      example: { supply: { lead: { lengthM: 2 } } },
+    },
+    caution: {
+      rule: 'The machine gets less than its tolerance allows, though the lead loses no more than that share.',
+      example: { supply: { lead: { lengthM: 10, areaMm2: 0.5 } } },
+    },
+    clear: {
+      rule: 'What is left at the machine’s end is within its tolerance.',
+      example: { supply: { lead: { lengthM: 1.5, areaMm2: 0.5 } } },
+    },
+  },
   judge(situation) {
     const { lead } = situation.supply
     if (!lead) return []
     const areaMm2 = leadArea(lead)
-    if (areaMm2 === null || situation.pairs.length === 0) return [judged.unknown(() => missing(lead, areaMm2, null))]
+    if (areaMm2 === null || situation.pairs.length === 0) return [unknown(() => missing(lead, areaMm2, null))]
     return situation.pairs.map((pair) => judgePair(situation, lead, areaMm2, pair))
   },
-}
+})
 
 /** Cross-section of a lead [mm²], as stated or by its gauge; null where neither is known. */
 export const leadArea = ({ areaMm2, awg }: Pick<Lead, 'areaMm2' | 'awg'>): number | null =>
@@ -34,8 +53,7 @@ function judgePair(situation: PairSituation, lead: Lead, areaMm2: number, pair: 
   const currentA = drawnA(device)
   const wantedV = Math.min(...ends(device).map(Math.abs))
   const suppliedV = startV(situation, pair)
-  if (currentA === null || !(wantedV > 0) || suppliedV === null)
-    return judged.unknown(() => missing(lead, areaMm2, pair))
+  if (currentA === null || !(wantedV > 0) || suppliedV === null) return unknown(() => missing(lead, areaMm2, pair))
   const resistanceOhm = loopResistanceOhm(lead.lengthM, areaMm2, copperResistivity.value)
   const lostV = dropV(currentA, resistanceOhm)
   const share = lostV / wantedV
@@ -48,7 +66,6 @@ function judgePair(situation: PairSituation, lead: Lead, areaMm2: number, pair: 
       ? 'clear'
       : 'caution'
   return {
-    topic: 'lead-drop',
     outcome,
     say: (): Text => {
       const figures = `${plain(lead.lengthM, 'm')} of ${plain(areaMm2, 'mm²', 3)} loses ${volts(lostV, 3, 'up')} (${percent(share, 3, 'up')}) at ${amperes(currentA, 3, 'up')}`

@@ -11,15 +11,15 @@ import {
   usualFrequencyLeastHz,
   usualFrequencyMostHz,
 } from '../reference/thresholds.js'
+import { american, converterOf, plateOf } from './example.js'
 import type { Outcome } from './finding.js'
-import { type Judgement, judging, type Text, uniqueSources } from './judgement.js'
+import { clear, type Judgement, type Text, uniqueSources, unknown } from './judgement.js'
 import { plateFrequencies } from './plateFrequencies.js'
 import { windowsInUse } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
-import type { MainsSituation, MainsTopic } from './situation.js'
+import type { MainsSituation } from './situation.js'
+import { mainsTopic } from './topic.js'
 import { listText, qualifiedHands, ratingPlate } from './words.js'
-
-const judged = judging('mains-frequency')
 
 const rectifiesFirst = commonPractice(
   'Switch-mode supplies and frequency',
@@ -27,28 +27,51 @@ const rectifiesFirst = commonPractice(
 )
 
 /** Whether the frequency of the mains suits what is inside the supply. */
-export const mainsFrequency: MainsTopic = {
-  topic: 'mains-frequency',
+export const mainsFrequency = mainsTopic({
+  name: 'mains-frequency',
+  words: 'the mains frequency',
+  link: 'mains',
+  when: {
+    stop: {
+      rule: `A transformer is driven at more than ${decimal(fluxStopAbove.value)} times the flux of its plate.`,
+      example: { supply: american, converter: converterOf(100) },
+    },
+    unknown: {
+      rule: 'The flux would be above the plate’s and it is not known whether the supply is a transformer or switch-mode, or the frequency of the place is not known.',
+      example: { supply: { ...plateOf(230, 230, [60]), technology: 'unknown' } },
+    },
+    caution: {
+      rule: `A transformer is driven above the flux of its plate, by no more than ${decimal(fluxStopAbove.value)} times.`,
+      example: {
+        supply: { ...plateOf(127, 127, [60]), technology: 'transformer' },
+        converter: converterOf(100, 110),
+      },
+    },
+    clear: {
+      rule: 'The frequency stands on the plate, or the supply is switch-mode, or a transformer carries no more flux than its plate allows.',
+      example: {},
+    },
+  },
   judge(situation) {
     const { supply, reach } = situation
     if (supply.input.kind === 'dc') return []
     const siteHz = reach.frequencyHz
     const odd = siteHz !== null && isOdd(siteHz, supply.input.frequenciesHz)
     if (supply.technology === 'switch-mode')
-      return [odd ? judged.unknown(() => oddFrequency(siteHz)) : judged.clear(() => switchMode(situation))]
-    if (siteHz === null) return [judged.unknown(() => frequencyNotKnown(situation))]
+      return [odd ? unknown(() => oddFrequency(siteHz)) : clear(() => switchMode(situation))]
+    if (siteHz === null) return [unknown(() => frequencyNotKnown(situation))]
     const { windows } = windowsInUse(supply.input)
     const plates = windows.length > 0 ? windows : [null]
     const each = plates.map((window) => {
       const flux = judgeWindow(situation, siteHz, window)
-      return odd && flux.outcome !== 'stop' ? judged.unknown(() => oddFrequency(siteHz)) : flux
+      return odd && flux.outcome !== 'stop' ? unknown(() => oddFrequency(siteHz)) : flux
     })
     const first = each[0]
     if (!first) return []
     if (each.every(({ outcome }) => outcome === first.outcome)) return [first]
-    return [judged.unknown(() => dependsOnSelector(each))]
+    return [unknown(() => dependsOnSelector(each))]
   },
-}
+})
 
 /** Neither on the plate, or between what it lists, nor near any frequency supplies are made for. */
 function isOdd(siteHz: number, listedHz: readonly number[]): boolean {
@@ -60,7 +83,7 @@ function isOdd(siteHz: number, listedHz: readonly number[]): boolean {
 function judgeWindow(situation: MainsSituation, siteHz: number, window: VoltageWindow | null): Judgement {
   const { supply, reach } = situation
   const plate = plateFrequencies(supply.input.frequenciesHz, window)
-  if (!plate) return judged.unknown(() => plateSaysNothing(situation, siteHz))
+  if (!plate) return unknown(() => plateSaysNothing(situation, siteHz))
   const { frequenciesHz, assumed } = plate
   const notes = [...(assumed ? [assumed] : []), ...speedNote(situation, siteHz, frequenciesHz)]
   const sources = uniqueSources([
@@ -69,7 +92,7 @@ function judgeWindow(situation: MainsSituation, siteHz: number, window: VoltageW
     ...(situation.device?.turns ? [speedFollowsFrequency] : []),
   ])
   if (frequenciesHz.some((hz) => Math.abs(siteHz - hz) <= frequencyMatch.value * hz))
-    return judged.clear(() => ({
+    return clear(() => ({
       title: assumed
         ? `The plate names no frequency; ${hertz(siteHz)} is what its voltage is used with at home`
         : `${hertz(siteHz)} is what the supply is made for: ${listText(frequenciesHz.map((hz) => hertz(hz)))}`,
@@ -80,11 +103,10 @@ function judgeWindow(situation: MainsSituation, siteHz: number, window: VoltageW
     }))
   const voltageV = reach.voltageV
   const lowestHz = Math.min(...frequenciesHz)
-  if (voltageV === null || window === null) return judged.unknown(() => fluxNotKnown(situation, siteHz, frequenciesHz))
+  if (voltageV === null || window === null) return unknown(() => fluxNotKnown(situation, siteHz, frequenciesHz))
   const ratio = fluxRatio(voltageV, siteHz, window.max, lowestHz)
   const outcome = fluxOutcome(ratio, supply.technology === 'transformer')
   return {
-    topic: 'mains-frequency',
     outcome,
     say: () => {
       const text = fluxWords({ outcome, ratio, voltageV, siteHz, ratedV: window.max, ratedHz: lowestHz })

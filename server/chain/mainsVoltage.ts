@@ -7,38 +7,58 @@ import {
   voltageStopAbove,
   voltageStopBelow,
 } from '../reference/thresholds.js'
-import { judging, type Text, uniqueSources } from './judgement.js'
+import { plateOf } from './example.js'
+import { stop, type Text, uniqueSources, unknown } from './judgement.js'
 import { windowsInUse } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
-import type { MainsSituation, MainsTopic } from './situation.js'
+import type { MainsSituation } from './situation.js'
+import { mainsTopic } from './topic.js'
 import { outcomeOf, testedTop, type WindowFit, windowAgainstMains } from './windowAgainstMains.js'
 import { listText, qualifiedHands, ratingPlate, windowText } from './words.js'
 
-const judged = judging('mains-voltage')
-
 /** Whether the supply may meet the voltage that reaches it. */
-export const mainsVoltage: MainsTopic = {
-  topic: 'mains-voltage',
+export const mainsVoltage = mainsTopic({
+  name: 'mains-voltage',
+  words: 'the mains voltage',
+  link: 'mains',
+  when: {
+    stop: {
+      rule: `The mains is more than ${decimal(voltageStopAbove.value)} times the top of the plate, or less than ${decimal(voltageStopBelow.value)} times its bottom; or the selector is set so.`,
+      example: { supply: plateOf(120) },
+    },
+    unknown: {
+      rule: 'The plate gives no input voltage, the mains of the place is not known, or the plate has several settings and the selector’s place is not given.',
+      example: { supply: { input: { frequenciesHz: [50], currentA: 0.2 } } },
+    },
+    caution: {
+      rule: `The top of the mains band is above what the plate was tested at, or the mains or the bottom of its band is below ${decimal(voltageCautionBelow.value)} times the plate.`,
+      example: { supply: plateOf(220) },
+    },
+    clear: {
+      rule: `The mains lies within the plate’s window, or within ${percent(nominalMatch.value)} of its voltage.`,
+      example: {},
+    },
+  },
   judge(situation) {
     const { supply, reach } = situation
     const { input } = supply
-    if (input.kind === 'dc') return [judged.stop(() => directCurrentInput(situation))]
-    if (input.threePhase) return [judged.stop(threePhaseInput)]
+    if (input.kind === 'dc') return [stop(() => directCurrentInput(situation))]
+    if (input.threePhase) return [stop(threePhaseInput)]
     const inUse = windowsInUse(input)
-    if (inUse.decidedBy === 'nothing') return [judged.unknown(() => plateSaysNothing(situation))]
+    if (inUse.decidedBy === 'nothing') return [unknown(() => plateSaysNothing(situation))]
     const voltageV = reach.voltageV
-    if (voltageV === null) return [judged.unknown(() => mainsNotKnown(situation, inUse.windows))]
+    if (voltageV === null) return [unknown(() => mainsNotKnown(situation, inUse.windows))]
     const band = reach.minV === null || reach.maxV === null ? null : { minV: reach.minV, maxV: reach.maxV }
     const fitted = inUse.windows.map((window) => ({ window, fit: windowAgainstMains(window, voltageV, band) }))
     const [only] = fitted
     if (only && (inUse.decidedBy === 'one' || inUse.decidedBy === 'position')) {
       const at = { ...only, voltageV, situation }
-      return [{ topic: 'mains-voltage', outcome: outcomeOf[only.fit], say: () => windowWords(at) }]
+      return [{ outcome: outcomeOf[only.fit], say: () => windowWords(at) }]
     }
     const say = (): Text => selectorWords(situation, voltageV, fitted, inUse.decidedBy === 'contradiction')
-    return [fitted.every(({ fit }) => outcomeOf[fit] === 'stop') ? judged.stop(say) : judged.unknown(say)]
+    return [fitted.every(({ fit }) => outcomeOf[fit] === 'stop') ? stop(say) : unknown(say)]
   },
-}
+})
 
 /** "230 V mains", or "the converter's 120 V". */
 const named = ({ reach }: MainsSituation, voltageV: number): string =>

@@ -2,15 +2,15 @@ import { amperes, decimal, percent, volts, watts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { commonPractice } from '../reference/source.js'
 import { measuredDemandHeadroom, plateDemandHeadroom } from '../reference/thresholds.js'
+import { wanting } from './example.js'
 import type { Outcome } from './finding.js'
-import { type Judgement, judging, type Text, together } from './judgement.js'
+import { type Judgement, type Text, together, unknown } from './judgement.js'
 import { drawnA, ratedA } from './matchRails.js'
 import { railText } from './railText.js'
-import type { DeviceRail, PairTopic, Rail, RailPair } from './situation.js'
+import type { DeviceRail, Rail, RailPair } from './situation.js'
+import { pairTopic } from './topic.js'
 import { type TotalPower, totalPower } from './totalPower.js'
 import { measuredThere, ratingPlate } from './words.js'
-
-const judged = judging('output-current')
 
 const fedHarder = commonPractice(
   'Spare current',
@@ -18,30 +18,46 @@ const fedHarder = commonPractice(
 )
 
 /** Whether the supply gives the current each rail draws, and the power all of them draw. */
-export const outputCurrent: PairTopic = {
-  topic: 'output-current',
+export const outputCurrent = pairTopic({
+  name: 'output-current',
+  words: 'the output current',
+  link: 'machine',
+  when: {
+    stop: {
+      rule: 'The supply gives less than the machine takes.',
+      example: { device: wanting({ currentA: 3 }) },
+    },
+    unknown: { rule: 'Either current is not known.', example: { device: wanting({ currentA: null }) } },
+    caution: {
+      rule: `The machine’s current was measured and the supply has less than ${decimal(measuredDemandHeadroom.value)} times of it.`,
+      example: { device: wanting({ currentA: 1.8, currentIs: 'measured' }) },
+    },
+    clear: {
+      rule: `The supply gives what the machine’s plate says or more, or ${decimal(measuredDemandHeadroom.value)} times what was measured.`,
+      example: {},
+    },
+  },
   judge(situation) {
     const { supply, device, pairs } = situation
     if (pairs.length === 0 || supply.rails.length === 0)
-      return [judged.unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
+      return [unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
     const total = totalPower(situation)
     const rails = pairs.map((pair) => judgePair(pair, total))
     if (!total || total.outcome === 'clear') return rails
     return pairs.length === 1 ? together([...rails, overTotal(total)]) : [...rails, overTotal(total)]
   },
-}
+})
 
 function judgePair(pair: RailPair, total: TotalPower | null): Judgement {
   const { supply, device, sharedWith } = pair
   const available = supply && ratedA(supply)
   const demand = sumOf(sharedWith.map(drawnA))
   if (supply === null || available === null || available === undefined || demand === null || !(demand > 0))
-    return judged.unknown(() => missing(pair, available ?? null, demand))
+    return unknown(() => missing(pair, available ?? null, demand))
   const measured = sharedWith.some(({ currentIs }) => currentIs === 'measured')
   const ratio = available / demand
   const outcome = outcomeOf(ratio, measured)
   return {
-    topic: 'output-current',
     outcome,
     say: () => words({ supply, device, sharedWith, available, demand, ratio, measured, outcome, total }),
   }
@@ -124,7 +140,6 @@ function powerLine(rail: Rail, currentA: number, of: 'supply' | 'machine'): stri
 }
 
 const overTotal = ({ outcome, givenW, takenW, wantedW, working, sources }: TotalPower): Judgement => ({
-  topic: 'output-current',
   outcome,
   say: () => ({
     title: `All outputs together: the supply gives ${watts(givenW, 4, 'down')}, the machine takes ${watts(takenW, 4, 'up')}`,

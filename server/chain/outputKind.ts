@@ -1,10 +1,10 @@
 import { commonPractice } from '../reference/source.js'
-import { type Judgement, judging, type Text } from './judgement.js'
+import { wanting } from './example.js'
+import { clear, type Judgement, stop, type Text, unknown } from './judgement.js'
 import { kindText, railText } from './railText.js'
-import type { PairTopic, RailPair } from './situation.js'
+import type { RailPair } from './situation.js'
+import { pairTopic } from './topic.js'
 import { ratingPlate } from './words.js'
-
-const judged = judging('output-kind')
 
 const kinds = commonPractice(
   'Direct and alternating current',
@@ -12,28 +12,36 @@ const kinds = commonPractice(
 )
 
 /** Direct against alternating current, rail by rail. */
-export const outputKind: PairTopic = {
-  topic: 'output-kind',
+export const outputKind = pairTopic({
+  name: 'output-kind',
+  words: 'AC or DC',
+  link: 'supply',
+  when: {
+    stop: { rule: 'One side is alternating, the other direct current.', example: { device: wanting({ kind: 'ac' }) } },
+    unknown: { rule: 'Either side does not say which it is.', example: { device: wanting({ kind: null }) } },
+    caution: { never: 'Alternating current is not nearly direct current.' },
+    clear: { rule: 'Both sides are of one kind.', example: {} },
+  },
   judge({ supply, device, pairs }) {
     if (pairs.length === 0 || supply.rails.length === 0)
-      return [judged.unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
+      return [unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
     return pairs.map(judgePair)
   },
-}
+})
 
 function judgePair(pair: RailPair): Judgement {
   const { device, supply } = pair
-  if (device.kind === null || supply?.kind == null) return judged.unknown(() => kindMissing(pair))
+  if (device.kind === null || supply?.kind == null) return unknown(() => kindMissing(pair))
   const wanted = device.kind
   if (wanted === supply.kind)
-    return judged.clear(() => ({
+    return clear(() => ({
       title: `Both are ${kindText(wanted)}: the supply gives ${railText(supply)}, the machine wants ${railText(device)}`,
       why: 'The kind of current agrees.',
       working: [],
       action: null,
       sources: [ratingPlate],
     }))
-  return judged.stop(() => ({
+  return stop(() => ({
     title: `The supply gives ${railText(supply)}; the machine wants ${railText(device)}`,
     why:
       supply.kind === 'ac'

@@ -7,15 +7,15 @@ import { diodeDrop } from '../reference/rectifiers.js'
 import { commonPractice, published, type Source } from '../reference/source.js'
 import { outputToleranceRegulated, outputToleranceWidest } from '../reference/thresholds.js'
 import { regulationFor } from '../reference/transformerRegulation.js'
+import { wanting } from './example.js'
 import type { Outcome } from './finding.js'
-import { type Judgement, judging, type Text, together } from './judgement.js'
+import { caution, clear, type Judgement, stop, type Text, together, unknown } from './judgement.js'
 import { distanceV, ends, ratedA } from './matchRails.js'
 import { isWide } from './plateWindow.js'
 import { railText } from './railText.js'
-import type { DeviceRail, PairSituation, PairTopic, PreparedDevice, Rail, RailPair } from './situation.js'
+import type { DeviceRail, PairSituation, PreparedDevice, Rail, RailPair } from './situation.js'
+import { pairTopic } from './topic.js'
 import { listText, measuredThere, ratingPlate } from './words.js'
-
-const judged = judging('output-voltage')
 
 const ownTolerance = commonPractice('The machine’s own tolerance', 'as its maker states it, or as entered')
 const plateAtFullLoad = commonPractice(
@@ -28,23 +28,40 @@ const windingRule = published(
 )
 
 /** Whether each rail of the machine gets the voltage it wants. */
-export const outputVoltage: PairTopic = {
-  topic: 'output-voltage',
+export const outputVoltage = pairTopic({
+  name: 'output-voltage',
+  words: 'the output voltage',
+  link: 'supply',
+  when: {
+    stop: {
+      rule: `The voltages differ by more than ${percent(outputToleranceWidest.value)}, no output matches, or an unregulated supply meets a machine that needs a regulated one.`,
+      example: { device: wanting({ voltageV: 9 }) },
+    },
+    unknown: {
+      rule: 'Either voltage is not known, the output is adjustable and its setting not given, or whether the machine needs a regulated supply is not known of an unregulated one.',
+      example: { device: { inputs: null } },
+    },
+    caution: {
+      rule: `The difference is beyond the machine’s tolerance (${percent(outputToleranceRegulated.value)} where it states none) and within ${percent(outputToleranceWidest.value)}.`,
+      example: { device: wanting({ voltageV: 13 }) },
+    },
+    clear: { rule: 'The difference is within the machine’s tolerance.', example: {} },
+  },
   judge(situation) {
     const { supply, device, pairs } = situation
     if (pairs.length === 0 || supply.rails.length === 0)
-      return [judged.unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
+      return [unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
     return [
       ...pairs.flatMap((pair) => judgePair(situation, pair)),
-      ...(supply.railsMayBePositions ? [judged.unknown(() => positionOpen(situation))] : []),
+      ...(supply.railsMayBePositions ? [unknown(() => positionOpen(situation))] : []),
       ...strayReading(situation),
     ]
   },
-}
+})
 
 function judgePair(situation: PairSituation, pair: RailPair): Judgement[] {
   const { supply: rail, device } = pair
-  if (!rail) return [judged.stop(() => noOutput(situation, device))]
+  if (!rail) return [stop(() => noOutput(situation, device))]
   const tolerance = toleranceOf(device, situation.device)
   const measured = measuredOf(situation, rail)
   const unregulated = isUnregulated(situation, rail)
@@ -53,7 +70,7 @@ function judgePair(situation: PairSituation, pair: RailPair): Judgement[] {
     return together([plate, ...implausible(situation, rail, measured), judgeUnregulated(situation, rail, device)])
   const compared = measured.length === 0 ? [plate] : measured.map((one) => compare({ pair, rail, tolerance, ...one }))
   return together(
-    regulationOpen(situation, rail) ? [...compared, judged.unknown(() => regulationNotKnown(rail, device))] : compared,
+    regulationOpen(situation, rail) ? [...compared, unknown(() => regulationNotKnown(rail, device))] : compared,
   )
 }
 
@@ -116,17 +133,16 @@ function compare(compared: Compared): Judgement {
   const { device } = pair
   const [low, high] = ends(value)
   const wanted = nearestEnd(device, value)
-  if (!(Math.abs(wanted) > 0)) return judged.unknown(() => zeroVolts(device))
+  if (!(Math.abs(wanted) > 0)) return unknown(() => zeroVolts(device))
   const share = distanceV(value, device) / Math.abs(wanted)
   // an adjustable output may stand anywhere in its range
-  if (low !== high && share === 0 && !within(value, device, tolerance.share))
-    return judged.unknown(() => adjustable(compared))
+  if (low !== high && share === 0 && !within(value, device, tolerance.share)) return unknown(() => adjustable(compared))
   const outcome: Outcome = atMost(share, tolerance.share)
     ? 'clear'
     : atMost(share, outputToleranceWidest.value)
       ? 'caution'
       : 'stop'
-  return { topic: 'output-voltage', outcome, say: () => comparedWords(compared, wanted, share, outcome, low, high) }
+  return { outcome, say: () => comparedWords(compared, wanted, share, outcome, low, high) }
 }
 
 /** Whether the whole range of a value lies within what the device accepts. */
@@ -261,7 +277,7 @@ function strayReading({ supply }: PairSituation): Judgement[] {
   )
   if (stray.length === 0) return []
   return [
-    judged.unknown(() => ({
+    unknown(() => ({
       title: `${listText(stray.map((readV) => volts(readV)))} was measured, which is none of the supply’s outputs: ${listText(supply.rails.map(railText))}`,
       why: 'An output that does not give what its plate says is faulty, or the plate is another unit’s.',
       working: [],
@@ -290,11 +306,11 @@ function isUnregulated({ supply }: PairSituation, rail: Rail): boolean {
 
 function judgeUnregulated(situation: PairSituation, rail: Rail, device: DeviceRail): Judgement {
   const { regulatedNeeded } = situation.device
-  if (regulatedNeeded === true) return judged.stop(() => unregulatedWords(situation, rail, device, 'stop'))
-  if (regulatedNeeded === null) return judged.unknown(() => unregulatedWords(situation, rail, device, 'unknown'))
+  if (regulatedNeeded === true) return stop(() => unregulatedWords(situation, rail, device, 'stop'))
+  if (regulatedNeeded === null) return unknown(() => unregulatedWords(situation, rail, device, 'unknown'))
   return offLoadEstimate(situation, rail)
-    ? judged.clear(() => unregulatedWords(situation, rail, device, 'clear'))
-    : judged.unknown(() => sizeMissing(rail))
+    ? clear(() => unregulatedWords(situation, rail, device, 'clear'))
+    : unknown(() => sizeMissing(rail))
 }
 
 /**
@@ -315,7 +331,7 @@ function implausible(
     const high = !atMost(readV, mostV)
     if (!high && atMost(leastV, readV)) return what === 'loaded' ? lightlyLoaded(rail, plateV, readV) : []
     return [
-      judged.stop(() => ({
+      stop(() => ({
         title: high
           ? `${volts(readV)} measured ${what} is more than an unregulated ${railText(rail)} gives: ${volts(mostV, 3)} at most`
           : `${volts(readV)} measured ${what} is less than an unregulated ${railText(rail)} gives: ${volts(leastV, 3)} at least`,
@@ -333,7 +349,7 @@ function implausible(
 function lightlyLoaded(rail: Rail, plateV: number, readV: number): Judgement[] {
   if (atMost(readV, plateV * (1 + outputToleranceWidest.value))) return []
   return [
-    judged.caution(() => ({
+    caution(() => ({
       title: `${volts(readV)} measured loaded is well above the ${railText(rail)} of the plate`,
       why: 'The load was small, or the supply gives more than its plate says; the machine gets what was measured.',
       working: [`${volts(readV)} / ${volts(plateV)} = ${decimal(readV / plateV, 3)}`],

@@ -1,11 +1,10 @@
 import { commonPractice, fromMemory } from '../reference/source.js'
 import { dcInvolved } from './dcInvolved.js'
-import { judging, type Text } from './judgement.js'
+import { clear, stop, type Text, unknown } from './judgement.js'
 import type { Polarity } from './request.js'
-import type { PairSituation, PairTopic } from './situation.js'
+import type { PairSituation } from './situation.js'
+import { pairTopic } from './topic.js'
 import { measuredThere, ratingPlate } from './words.js'
-
-const judged = judging('polarity')
 
 const symbols = fromMemory(
   'IEC 60417-5926',
@@ -17,8 +16,25 @@ const reversed = commonPractice(
 )
 
 /** Whether centre and sleeve of plug and jack carry the same sign. */
-export const polarity: PairTopic = {
-  topic: 'polarity',
+export const polarity = pairTopic({
+  name: 'polarity',
+  words: 'the polarity',
+  link: 'plug',
+  when: {
+    stop: {
+      rule: 'Plug and jack carry opposite signs, or the plug measures otherwise than it is printed.',
+      example: { device: { jack: { outerMm: 5.5, innerMm: 2.1, polarity: 'centre-negative' } } },
+    },
+    unknown: {
+      rule: 'The polarity of plug or jack is not known.',
+      example: { device: { jack: { outerMm: 5.5, innerMm: 2.1 } } },
+    },
+    caution: { never: 'A sign is right or wrong.' },
+    clear: {
+      rule: 'Centre and sleeve carry the same sign on both sides; measured counts before printed.',
+      example: {},
+    },
+  },
   judge(situation) {
     if (!dcInvolved(situation)) return []
     const { supply, device } = situation
@@ -26,14 +42,14 @@ export const polarity: PairTopic = {
     const measured = supply.measured.polarity ?? null
     const given = measured ?? printed
     const wanted = device.jack.polarity
-    if (measured && printed && measured !== printed) return [judged.stop(() => disagreement(measured, printed))]
-    if (!given || !wanted) return [judged.unknown(() => missing(given, wanted))]
-    if (!measured && given === 'centre-positive' && readsNegative(situation)) return [judged.unknown(minusSign)]
+    if (measured && printed && measured !== printed) return [stop(() => disagreement(measured, printed))]
+    if (!given || !wanted) return [unknown(() => missing(given, wanted))]
+    if (!measured && given === 'centre-positive' && readsNegative(situation)) return [unknown(minusSign)]
     const from = measured ? 'measured' : 'as printed'
     const sources = [measured ? measuredThere : ratingPlate, symbols]
     if (given === wanted)
       return [
-        judged.clear(() => ({
+        clear(() => ({
           title: `Plug and jack are both ${words(given)} (plug ${from})`,
           why: 'Centre and sleeve carry the same sign.',
           working: [],
@@ -44,7 +60,7 @@ export const polarity: PairTopic = {
         })),
       ]
     return [
-      judged.stop(() => ({
+      stop(() => ({
         title: `The plug is ${words(given)} (${from}); the jack wants ${words(wanted)}`,
         why: 'Reversed, the machine’s chips and capacitors fail within seconds.',
         working: [],
@@ -53,7 +69,7 @@ export const polarity: PairTopic = {
       })),
     ]
   },
-}
+})
 
 /** A minus sign on the meter, of an only output that is not itself negative, while nobody says which lead was where. */
 const readsNegative = ({ supply }: PairSituation): boolean => {

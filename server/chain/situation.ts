@@ -2,8 +2,6 @@ import type { LabelReading } from '../plate/labelReading.js'
 import type { DcPlugRow } from '../reference/dcPlugs.js'
 import type { Source } from '../reference/source.js'
 import type { Contradiction } from './contradiction.js'
-import type { TopicName } from './finding.js'
-import type { Judgement } from './judgement.js'
 import type { Converter, Cord, Lead, Measured, Polarity, ProtectionClass, VoltageWindow } from './request.js'
 
 /** One mains system that may be met at the site. What is not known is null. */
@@ -131,14 +129,4 @@ export interface PairSituation {
   pairs: readonly RailPair[]
   /** mains voltage over the plate's [1], for what an unregulated output follows; null where not known */
   mainsRatio: number | null
-}
-
-export interface MainsTopic {
-  topic: TopicName
-  judge(situation: MainsSituation): Judgement[]
-}
-
-export interface PairTopic {
-  topic: TopicName
-  judge(situation: PairSituation): Judgement[]
 }

@@ -1,15 +1,15 @@
 import { amperes, volts } from '../physics/quantity.js'
 import { inletByName } from '../reference/inlets.js'
-import { fits, plugByName, plugsFor } from '../reference/sockets.js'
+import { plugByName, plugsFor } from '../reference/sockets.js'
 import { commonPractice } from '../reference/source.js'
 import { highVoltageCordV, lowClassMostV, lowVoltageCordMostV } from '../reference/thresholds.js'
-import { type Judgement, judging, type Text, uniqueSources } from './judgement.js'
+import { fitsAt } from './fitsAt.js'
+import { caution, clear, type Judgement, stop, type Text, uniqueSources, unknown } from './judgement.js'
 import { loadAtReach } from './loadCurrent.js'
 import { isCaptive, isPlugIn, protectionClassOf } from './protectionClass.js'
-import type { MainsSituation, MainsTopic } from './situation.js'
+import type { MainsSituation } from './situation.js'
+import { mainsTopic } from './topic.js'
 import { listText, qualifiedHands } from './words.js'
-
-const judged = judging('socket')
 
 const wholeSet = commonPractice(
   'Cord sets',
@@ -21,26 +21,43 @@ const adapters = commonPractice(
 )
 
 /** Whether the plug goes into the socket. */
-export const socket: MainsTopic = {
-  topic: 'socket',
+export const socket = mainsTopic({
+  name: 'socket',
+  words: 'the wall plug in the socket',
+  link: 'socket',
+  when: {
+    stop: {
+      rule: 'The plug does not go into the socket, or goes in by force only.',
+      example: { cord: { plug: 'NEMA 1-15' } },
+    },
+    unknown: {
+      rule: 'The plug or the socket is not known or not listed, or the sockets met at the place disagree.',
+      example: { cord: { plug: null } },
+    },
+    caution: {
+      rule: 'An adapter stands between, or the plug goes into a converter whose outlets are not described.',
+      example: { cord: { plug: 'NEMA 1-15', adapter: { earthed: false } } },
+    },
+    clear: { rule: 'The table of fits says that the plug goes into every socket that may be met.', example: {} },
+  },
   judge(situation) {
     const { supply, cord, site } = situation
     if (supply.input.kind === 'dc') return []
-    if (!cord?.plug) return [judged.unknown(() => plugNotKnown(situation))]
+    if (!cord?.plug) return [unknown(() => plugNotKnown(situation))]
     const plug = plugByName(cord.plug)
-    if (!plug) return [judged.unknown(() => plugNotListed(situation, cord.plug ?? ''))]
-    if (cord.adapter) return [judged.caution(() => withAdapter(situation, plug.name))]
-    if (site.sockets.length === 0) return [judged.unknown(() => socketNotKnown(plug.name))]
+    if (!plug) return [unknown(() => plugNotListed(situation, cord.plug ?? ''))]
+    if (cord.adapter) return [caution(() => withAdapter(situation, plug.name))]
+    if (site.sockets.length === 0) return [unknown(() => socketNotKnown(plug.name))]
     const found = judgePlug(situation, plug.name)
     // the plug goes into the converter, whose outlets are not described
-    return [situation.converter ? judged.caution(() => intoConverter(plug.name, found.outcome === 'clear')) : found]
+    return [situation.converter ? caution(() => intoConverter(plug.name, found.outcome === 'clear')) : found]
   },
-}
+})
 
 function judgePlug(situation: MainsSituation, plug: string): Judgement {
   const { sockets, country } = situation.site
   const each = sockets.map((letter) => {
-    const fit = fits(plug, letter, country ?? undefined)
+    const fit = fitsAt(plug, letter, situation.site)
     return {
       letter,
       fits: fit?.fits ?? 'not known',
@@ -60,7 +77,7 @@ function judgePlug(situation: MainsSituation, plug: string): Judgement {
   const listed = uniqueSources(each.flatMap((entry) => entry.sources))
   const sources = listed.length > 0 ? listed : [wholeSet]
   const refuse = (title: string, why: string): Judgement =>
-    judged.stop(() => ({ title, why, working, action: whatToBuy(situation), sources: [...sources, wholeSet] }))
+    stop(() => ({ title, why, working, action: whatToBuy(situation), sources: [...sources, wholeSet] }))
 
   if (no.length === sockets.length)
     return refuse(
@@ -73,7 +90,7 @@ function judgePlug(situation: MainsSituation, plug: string): Judgement {
       'Forced, it defeats shutters or makes poor contact; it runs hot and may leave the fuse or the earth out.',
     )
   if (yes.length > 0 && yes.length + no.length === sockets.length)
-    return judged.clear(() => ({
+    return clear(() => ({
       title: `A ${plug} plug fits socket ${listText(yes)}${no.length > 0 ? `, and does not go into ${listText(no)}` : ''}`,
       why: 'Plug and socket are made for each other.',
       working,
@@ -83,11 +100,11 @@ function judgePlug(situation: MainsSituation, plug: string): Judgement {
           : null,
       sources,
     }))
-  return judged.unknown(() => ({
+  return unknown(() => ({
     title: `Whether a ${plug} plug fits depends on the socket: ${each.map((entry) => `${entry.letter} ${entry.fits}`).join(', ')}`,
     why: 'Forced into the wrong one it makes poor contact or loses the earth.',
     working,
-    action: 'Look at the socket where it will be used and enter its letter; never push a plug in by force.',
+    action: `Look at the socket where it will be used and enter its letter${country === null ? ', and the country' : ''}; never push a plug in by force.`,
     sources,
   }))
 }

@@ -1,4 +1,4 @@
-import { caution, clear, type Finding, stop, type TopicName, unknown } from '../chain/finding.js'
+import type { Finding, TopicName } from '../chain/finding.js'
 import { quantity } from '../physics/quantity.js'
 import { commonPractice } from '../reference/source.js'
 import type { ReadingLimits } from './job.js'
@@ -75,19 +75,25 @@ export function readingFinding(given: Given, limits: ReadingLimits | null): Find
   const topic = topicOf(key, unit)
   const read = show(given.value, unit)
   if (limits === null)
-    return unknown(topic, `Read ${read}; this job’s plan has no step named “${key}”.`, {
+    return {
+      topic,
+      outcome: 'unknown',
+      title: `Read ${read}; this job’s plan has no step named “${key}”.`,
       why: 'Without limits a number tells nothing about what to do next.',
       working: [],
       action: 'Compare it with the machine’s manual, or choose the step of the plan that it belongs to.',
       sources: [limitsSource],
-    })
+    }
   if (limits.unit === null || (limits.low === null && limits.high === null))
-    return unknown(topic, `Read ${read}; the plan gives no limits for this step.`, {
+    return {
+      topic,
+      outcome: 'unknown',
+      title: `Read ${read}; the plan gives no limits for this step.`,
       why: 'The check says too little to work limits out, so the number is kept but not judged.',
       working: [],
       action: 'Add what is missing to the check and judge the job again, or compare with the machine’s manual.',
       sources: [limitsSource],
-    })
+    }
   const value = inUnit(given.value, unit, limits.unit)
   if (value === null) throw new RangeError(`a reading in ${unit} cannot be held against limits in ${limits.unit}`)
   const within = (limits.low === null || value >= limits.low) && (limits.high === null || value <= limits.high)
@@ -103,14 +109,20 @@ export function readingFinding(given: Given, limits: ReadingLimits | null): Find
       : [`${shown} ${value <= limits.high ? '≤' : '>'} ${show(limits.high, limits.unit)}, the most expected`]),
   ]
   if (within)
-    return clear(topic, `Read ${read}, within the expected ${expected}.`, {
+    return {
+      topic,
+      outcome: 'clear',
+      title: `Read ${read}, within the expected ${expected}.`,
       why: 'It is what the plan works out for a supply and a machine without this fault.',
       working,
       action: null,
       sources: [limitsSource],
-    })
-  const outside = limits.stopIf === null ? caution : stop
-  return outside(topic, `Read ${read}, outside the expected ${expected}.`, {
+    }
+  const outcome = limits.stopIf === null ? 'caution' : 'stop'
+  return {
+    topic,
+    outcome,
+    title: `Read ${read}, outside the expected ${expected}.`,
     why:
       limits.stopIf === null
         ? 'Something differs from what the check says.'
@@ -121,5 +133,5 @@ export function readingFinding(given: Given, limits: ReadingLimits | null): Find
         ? 'Measure once more; if it stays, find the cause before the next stage.'
         : 'Switch off, unplug, let it discharge, and find the cause before anything else is tried.',
     sources: [limitsSource],
-  })
+  }
 }

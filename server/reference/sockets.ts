@@ -52,6 +52,13 @@ export interface Fit {
   readonly rows: readonly FitRow[]
 }
 
+/** Countries whose sockets of a letter are a case of their own for a plug. */
+export function countriesOfFit(plug: string, socketLetter: string): string[] {
+  const name = plugByName(plug)?.name
+  const pair = rowsOf.get(`${name} ${socketLetter.trim().toUpperCase()}`) ?? []
+  return [...new Set(pair.flatMap(({ countries }) => countries ?? []))]
+}
+
 const agreed = <Value extends string>(values: readonly Value[]): Value | undefined =>
   values.every((value) => value === values[0]) ? values[0] : undefined
 

@@ -1,6 +1,6 @@
 import { judgePair, judgeSupplySide, mainsRatioOf, verdictOf } from '../chain/assessPrepared.js'
 import { byWorst, type Finding, outcomes, type TopicName, type Verdict } from '../chain/finding.js'
-import { type Judgement, toFinding } from '../chain/judgement.js'
+import { type Judged, toFinding } from '../chain/judgement.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situation.js'
 
 /**
@@ -11,7 +11,7 @@ const ofTheCord: ReadonlySet<TopicName> = new Set(['socket', 'cord', 'inlet'])
 
 /** What stands between the wall and a supply, whatever machine it feeds. */
 export interface SupplySide {
-  judged: Judgement[]
+  judged: Judged[]
   mainsRatio: number | null
 }
 
@@ -34,7 +34,7 @@ export function pairing(side: SupplySide, supply: PreparedSupply, device: Prepar
   const [worst] = judged.toSorted(byWorst)
   return {
     verdict: verdictOf(judged),
-    against: worst === undefined || worst.outcome === 'clear' ? null : toFinding(worst),
+    against: worst === undefined || worst.outcome === 'clear' ? null : toFinding(worst.topic, worst),
     counts: outcomes.map((outcome) => judged.filter((judgement) => judgement.outcome === outcome).length),
   }
 }

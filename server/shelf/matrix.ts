@@ -1,12 +1,13 @@
 import { worstOfPair } from '../chain/assessPrepared.js'
-import { byWorst, type Outcome, outcomes, type TopicName, topics } from '../chain/finding.js'
-import type { Judgement } from '../chain/judgement.js'
+import { byWorst, type Outcome, outcomes, type TopicName } from '../chain/finding.js'
+import { topicNames } from '../chain/index.js'
+import type { Judged } from '../chain/judgement.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situation.js'
 import { supplySide } from './matches.js'
 
 /** One cell: the worst outcome and the topic it comes from, in one number below 256. */
 export const cellCode = (outcome: Outcome, topic: TopicName): number =>
-  outcomes.indexOf(outcome) * 16 + topics.indexOf(topic)
+  outcomes.indexOf(outcome) * 16 + topicNames.indexOf(topic)
 
 export interface Cell {
   outcome: Outcome
@@ -15,7 +16,7 @@ export interface Cell {
 
 export function cellOf(code: number): Cell {
   const outcome = outcomes[code >> 4]
-  const topic = topics[code & 15]
+  const topic = topicNames[code & 15]
   if (!outcome || !topic) throw new RangeError(`no cell has the code ${code}`)
   return { outcome, topic }
 }
@@ -67,7 +68,7 @@ export function matrixRow(site: PreparedSite, supply: PreparedSupply, { count, g
   return row
 }
 
-function code(pair: Judgement | undefined, side: Judgement | undefined): number {
+function code(pair: Judged | undefined, side: Judged | undefined): number {
   const worst = !pair || (side && byWorst(side, pair) < 0) ? side : pair
   // nothing to judge at all means that everything is still to be found out
   return worst ? cellCode(worst.outcome, worst.topic) : cellCode('unknown', 'output-voltage')

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Outcome } from '../../server/chain/finding.js'
-import { changed, onlyFinding } from './cases.js'
+import { changed, onlyFinding, outcomesOn } from './cases.js'
 
 type Size = [outerMm: number | null, innerMm: number | null]
 const of = (plug: Size, jack: Size, more: Parameters<typeof changed>[0] = {}) =>
@@ -78,5 +78,17 @@ describe('dc-plug', () => {
       }).outcome
     expect(drawing(2)).toBe('clear')
     expect(drawing(2.1)).toBe('caution')
+  })
+})
+
+describe('the current through the contacts of a supply with several outputs', () => {
+  it('is not taken from the first that is listed, where nothing is known of the machine', () => {
+    const rails = [
+      { kind: 'dc' as const, voltageV: 12, currentA: 10 },
+      { kind: 'dc' as const, voltageV: 5, currentA: 0.1 },
+    ]
+    const on = (outputs: typeof rails) =>
+      outcomesOn('dc-plug', changed({ supply: { outputs }, device: { inputs: null } }))
+    expect(on(rails)).toEqual(on(rails.toReversed()))
   })
 })

@@ -66,3 +66,16 @@ describe('socket', () => {
     expect(finding.action).toMatch(/only through the converter/)
   })
 })
+
+describe('a socket letter without its country', () => {
+  const american = { cord: { plug: 'NEMA 1-15', ratedV: 125 } }
+  const on = (voltageV: number | null, country: string | null = null) =>
+    onlyFinding('socket', changed({ ...american, site: { country, socket: 'A', voltageV, frequencyHz: null } }))
+  // the wide blade of a polarised plug does not go into the older sockets of Japan, which has 100 V
+  it('is no better than the country it may be', () => {
+    expect(on(null, 'JP').outcome).toBe('unknown')
+    expect(on(null)).toMatchObject({ outcome: 'unknown', action: expect.stringMatching(/and the country/) })
+    expect(on(100).outcome).toBe('unknown')
+    expect(on(120).outcome).toBe('clear')
+  })
+})

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { topics } from '../../server/chain/finding.js'
 
 const text = readFileSync(join(import.meta.dirname, '../../docs/method.md'), 'utf8')
 
@@ -56,9 +55,5 @@ describe('docs/method.md', () => {
     const result = functions[name]?.(...args)
     expect(result).toBeTypeOf('number')
     expect(Math.abs((result ?? Number.NaN) - Number(printed))).toBeLessThanOrEqual(halfDigit(printed) * 1.0001)
-  })
-
-  it.each(topics)('has a row for the topic %s', (topic) => {
-    expect(text).toContain(`| \`${topic}\` |`)
   })
 })

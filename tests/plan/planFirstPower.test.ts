@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type CheckResponse, type Finding, stop, unknown } from '../../server/chain/finding.js'
+import type { CheckResponse, Finding } from '../../server/chain/finding.js'
 import type { CheckRequest } from '../../server/chain/request.js'
 import type { LampOnHand } from '../../server/plan/firstPower/lampChoice.js'
 import type { FirstPowerPlan, FirstPowerStage, StageName } from '../../server/plan/firstPowerPlan.js'
@@ -16,6 +16,13 @@ const found = (...findings: Finding[]): CheckResponse => ({
 const flat = (text: string | null | undefined): string => (text ?? '').replaceAll('\u00a0', ' ')
 
 const rest = { why: '', working: [], sources: [] }
+const notKnown = (topic: Finding['topic'], action: string | null): Finding => ({
+  topic,
+  outcome: 'unknown',
+  title: 'not known',
+  action,
+  ...rest,
+})
 
 const check: CheckRequest = {
   site: { country: 'DE' },
@@ -121,10 +128,13 @@ describe('the first power-up plan', () => {
   })
 
   it('keeps a supply for another voltage off the mains, with what must change, and still plans the machine alone', () => {
-    const wrong = stop('mains-voltage', '120 V plate on 230 V: 1.92 times over', {
+    const wrong: Finding = {
+      topic: 'mains-voltage',
+      outcome: 'stop',
+      title: '120 V plate on 230 V: 1.92 times over',
       ...rest,
       action: 'Use a step-down transformer.',
-    })
+    }
     const kept = planFirstPower(check, found(wrong), lamps)
     for (const name of ['supply-alone', 'dummy-load', 'together'] as const) {
       expect(stage(kept, name).leftOut).toMatch(/1\.92 times over/)
@@ -135,18 +145,14 @@ describe('the first power-up plan', () => {
   })
 
   it.each(['mains-voltage', 'earthing'] as const)('waits where %s is unknown', (topic) => {
-    const open = planFirstPower(
-      check,
-      found(unknown(topic, 'not known', { ...rest, action: 'Look at the plate.' })),
-      lamps,
-    )
+    const open = planFirstPower(check, found(notKnown(topic, 'Look at the plate.')), lamps)
     expect(stage(open, 'supply-alone').leftOut).toMatch(/Find out first: not known/)
   })
 
   it.each(['polarity', 'output-kind', 'output-voltage'] as const)(
     'does not join supply and machine while %s is unknown',
     (topic) => {
-      const open = planFirstPower(check, found(unknown(topic, 'not known', { ...rest, action: null })), lamps)
+      const open = planFirstPower(check, found(notKnown(topic, null)), lamps)
       expect(stage(open, 'together').leftOut).toMatch(/Find out first/)
       expect(stage(open, 'supply-alone').leftOut).toBeNull()
     },

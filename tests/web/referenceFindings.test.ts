@@ -1,17 +1,20 @@
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../server/chain/assess.js'
-import { outcomes, topics } from '../../server/chain/finding.js'
+import { exampleCheck } from '../../server/chain/example.js'
+import { outcomes } from '../../server/chain/finding.js'
+import { topics } from '../../server/chain/index.js'
 import { parse } from '../../server/web/parse.js'
 import { checkSchema } from '../../server/web/schemas/check.js'
-import { outcomeRules } from '../../server/web/viewModels/reference/findingExamples.js'
 import { testApp } from './testApp.js'
 
 const { app } = testApp()
-const every = topics.flatMap((topic) =>
-  outcomes.map((outcome) => ({ topic, outcome, rule: outcomeRules[topic][outcome] })),
+const every = topics.flatMap(({ name: topic, when }) =>
+  outcomes.map((outcome) => ({ topic, outcome, rule: when[outcome] })),
 )
-const occurring = every.flatMap(({ topic, outcome, rule }) => ('check' in rule ? [{ topic, outcome, ...rule }] : []))
+const occurring = every.flatMap(({ topic, outcome, rule }) =>
+  'example' in rule ? [{ topic, outcome, check: exampleCheck(rule.example) }] : [],
+)
 
 describe('the findings catalogue', { timeout: 30_000 }, () => {
   it.each(occurring)(

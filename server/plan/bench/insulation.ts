@@ -1,4 +1,4 @@
-import { byWorst, caution, clear, type Finding, stop, unknown } from '../../chain/finding.js'
+import { byWorst, type Finding } from '../../chain/finding.js'
 import { conductorEarthLimit, steppedEarthLimit } from '../../physics/insulation.js'
 import { amperes, ohms, plain, quantity } from '../../physics/quantity.js'
 import { flexibleCores } from '../../reference/benchSupply.js'
@@ -93,32 +93,30 @@ function earth(request: InsulationRequest, scheme: SafetyScheme): Finding[] {
     return earthOhm == null
       ? []
       : [
-          caution(
+          {
             topic,
-            `An earth path of ${ohms(earthOhm)} was read on a class ${protectionClass} unit, which has no earth`,
-            {
-              why: 'The class or the reading is not what it seems: a metal case that is earthed makes the unit class I, with other limits.',
-              working: [],
-              action: 'Look at the plate for the double square of class II, and at the inlet for an earth contact.',
-              sources: [competentPerson],
-            },
-          ),
+            outcome: 'caution',
+            title: `An earth path of ${ohms(earthOhm)} was read on a class ${protectionClass} unit, which has no earth`,
+            why: 'The class or the reading is not what it seems: a metal case that is earthed makes the unit class I, with other limits.',
+            working: [],
+            action: 'Look at the plate for the double square of class II, and at the inlet for an earth contact.',
+            sources: [competentPerson],
+          },
         ]
   }
   const row = limitFor(scheme, 'earth-resistance', 'I')
   if (!row || row.limit === null) return [noLimit(scheme, 'earth path')]
   if (earthOhm == null)
     return [
-      unknown(
+      {
         topic,
-        `Earth path not measured: ${titleOf(scheme)} allows ${ohms(row.limit)}${row.addsConductor ? ' and the cord’s conductor' : ''}`,
-        {
-          why: 'A class I unit protects people only through its earth; a broken one shows nothing until a fault makes the case live.',
-          working: [row.condition],
-          action: `Measure from the earth pin of the plug to the bare metal of the case. ${who}`,
-          sources: [row.source, competentPerson],
-        },
-      ),
+        outcome: 'unknown',
+        title: `Earth path not measured: ${titleOf(scheme)} allows ${ohms(row.limit)}${row.addsConductor ? ' and the cord’s conductor' : ''}`,
+        why: 'A class I unit protects people only through its earth; a broken one shows nothing until a fault makes the case live.',
+        working: [row.condition],
+        action: `Measure from the earth pin of the plug to the bare metal of the case. ${who}`,
+        sources: [row.source, competentPerson],
+      },
     ]
   const judged = earthLimits(row, cordLengthM ?? null, request.cordAreaMm2 ?? null)
   const rest = {
@@ -128,27 +126,32 @@ function earth(request: InsulationRequest, scheme: SafetyScheme): Finding[] {
   }
   if (earthOhm > judged.most)
     return [
-      stop(topic, `Earth path ${ohms(earthOhm)} is above the ${ohms(judged.most)} of ${titleOf(scheme)}`, {
+      {
+        topic,
+        outcome: 'stop',
+        title: `Earth path ${ohms(earthOhm)} is above the ${ohms(judged.most)} of ${titleOf(scheme)}`,
         ...rest,
         action: `Do not connect it to the mains. Have cord, plug and earth connection inspected. ${who}`,
-      }),
+      },
     ]
   if (earthOhm > judged.least)
     return [
-      unknown(
+      {
         topic,
-        `Earth path ${ohms(earthOhm)} lies between ${ohms(judged.least)} and ${ohms(judged.most)}: the cord decides`,
-        {
-          ...rest,
-          action: `${judged.ask} ${who}`,
-        },
-      ),
+        outcome: 'unknown',
+        title: `Earth path ${ohms(earthOhm)} lies between ${ohms(judged.least)} and ${ohms(judged.most)}: the cord decides`,
+        ...rest,
+        action: `${judged.ask} ${who}`,
+      },
     ]
   return [
-    clear(topic, `Earth path ${ohms(earthOhm)} is within the ${ohms(judged.least)} of ${titleOf(scheme)}`, {
+    {
+      topic,
+      outcome: 'clear',
+      title: `Earth path ${ohms(earthOhm)} is within the ${ohms(judged.least)} of ${titleOf(scheme)}`,
       ...rest,
       action: null,
-    }),
+    },
   ]
 }
 
@@ -228,34 +231,39 @@ function insulating(request: InsulationRequest, scheme: SafetyScheme): Finding[]
     'Low insulation lets mains reach the case or the output: damp, dirt, a cracked filter capacitor or a scorched transformer are the usual causes.'
   if (insulationMOhm == null)
     return [
-      unknown(
+      {
         topic,
-        `Insulation not measured: ${titleOf(scheme)} asks for ${megohms(row.limit)} in class ${protectionClass}`,
-        {
-          why,
-          working: [row.condition],
-          action: `${voltageNote} ${who}`,
-          sources,
-        },
-      ),
+        outcome: 'unknown',
+        title: `Insulation not measured: ${titleOf(scheme)} asks for ${megohms(row.limit)} in class ${protectionClass}`,
+        why,
+        working: [row.condition],
+        action: `${voltageNote} ${who}`,
+        sources,
+      },
     ]
   const working = [`${megohms(insulationMOhm)} read, at least ${megohms(row.limit)} asked for (${row.condition})`]
   return insulationMOhm < row.limit
     ? [
-        stop(topic, `Insulation ${megohms(insulationMOhm)} is below the ${megohms(row.limit)} of ${titleOf(scheme)}`, {
+        {
+          topic,
+          outcome: 'stop',
+          title: `Insulation ${megohms(insulationMOhm)} is below the ${megohms(row.limit)} of ${titleOf(scheme)}`,
           why,
           working,
           action: `Do not connect it to the mains. ${voltageNote} ${who}`,
           sources,
-        }),
+        },
       ]
     : [
-        clear(topic, `Insulation ${megohms(insulationMOhm)} meets the ${megohms(row.limit)} of ${titleOf(scheme)}`, {
+        {
+          topic,
+          outcome: 'clear',
+          title: `Insulation ${megohms(insulationMOhm)} meets the ${megohms(row.limit)} of ${titleOf(scheme)}`,
           why,
           working,
           action: null,
           sources,
-        }),
+        },
       ]
 }
 
@@ -269,49 +277,48 @@ function touching(request: InsulationRequest, scheme: SafetyScheme): Finding[] {
     'This is what flows through a person who touches the unit and earth. Filter capacitors make some of it; more is a fault.'
   if (touchmA == null)
     return [
-      unknown(
+      {
         topic,
-        `Touch current not measured: ${titleOf(scheme)} allows ${milliamperes(row.limit)} in class ${protectionClass}`,
-        {
-          why,
-          working: [row.condition],
-          action: `It is measured with the unit on the mains, through an instrument made for it. ${who}`,
-          sources,
-        },
-      ),
+        outcome: 'unknown',
+        title: `Touch current not measured: ${titleOf(scheme)} allows ${milliamperes(row.limit)} in class ${protectionClass}`,
+        why,
+        working: [row.condition],
+        action: `It is measured with the unit on the mains, through an instrument made for it. ${who}`,
+        sources,
+      },
     ]
   const working = [`${milliamperes(touchmA)} read, at most ${milliamperes(row.limit)} allowed (${row.condition})`]
   return touchmA > row.limit
     ? [
-        stop(
+        {
           topic,
-          `Touch current ${milliamperes(touchmA)} is above the ${milliamperes(row.limit)} of ${titleOf(scheme)}`,
-          {
-            why,
-            working,
-            action: `Disconnect it and do not touch it meanwhile. ${who}`,
-            sources,
-          },
-        ),
+          outcome: 'stop',
+          title: `Touch current ${milliamperes(touchmA)} is above the ${milliamperes(row.limit)} of ${titleOf(scheme)}`,
+          why,
+          working,
+          action: `Disconnect it and do not touch it meanwhile. ${who}`,
+          sources,
+        },
       ]
     : [
-        clear(
+        {
           topic,
-          `Touch current ${milliamperes(touchmA)} is within the ${milliamperes(row.limit)} of ${titleOf(scheme)}`,
-          {
-            why,
-            working,
-            action: null,
-            sources,
-          },
-        ),
+          outcome: 'clear',
+          title: `Touch current ${milliamperes(touchmA)} is within the ${milliamperes(row.limit)} of ${titleOf(scheme)}`,
+          why,
+          working,
+          action: null,
+          sources,
+        },
       ]
 }
 
-const noLimit = (scheme: SafetyScheme, what: string, row?: SafetyLimit): Finding =>
-  unknown(topic, `${titleOf(scheme)} gives no limit here for ${what}`, {
-    why: 'Without a limit a reading cannot be judged; the schemes of other places may be used for comparison.',
-    working: row ? [row.condition] : [],
-    action: `Compare with another scheme. ${who}`,
-    sources: [...(row ? [row.source] : []), competentPerson],
-  })
+const noLimit = (scheme: SafetyScheme, what: string, row?: SafetyLimit): Finding => ({
+  topic,
+  outcome: 'unknown',
+  title: `${titleOf(scheme)} gives no limit here for ${what}`,
+  why: 'Without a limit a reading cannot be judged; the schemes of other places may be used for comparison.',
+  working: row ? [row.condition] : [],
+  action: `Compare with another scheme. ${who}`,
+  sources: [...(row ? [row.source] : []), competentPerson],
+})

@@ -1,64 +1,23 @@
-import { byWorst, type CheckResponse, type Outcome, type TopicName } from '../../chain/finding.js'
+import { chainLinks, type LinkKey } from '../../chain/chainLinks.js'
+import { byWorst, type CheckResponse, type Outcome } from '../../chain/finding.js'
+import { topics } from '../../chain/index.js'
 import { kindText } from '../../chain/railText.js'
 import type { CheckRequest } from '../../chain/request.js'
 import { amperes, hertz, millimetres, voltAmperes, volts } from '../../physics/quantity.js'
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
 import { countryName } from '../viewModels/countryNames.js'
 
-export type LinkKey =
-  | 'mains'
-  | 'socket'
-  | 'cord'
-  | 'converter'
-  | 'inlet'
-  | 'fuse'
-  | 'supply'
-  | 'lead'
-  | 'plug'
-  | 'jack'
-  | 'machine'
-
 export interface ChainLink {
   key: LinkKey
   name: string
   /** what is there, in short; `null` where nothing was entered */
   what: string | null
+  /** true: a name or marking as it was given, not written by the program */
+  typed: boolean
   /** the worst finding about it; `null` where no topic judged it */
   outcome: Outcome | null
   /** that finding's title */
   title: string | null
-}
-
-const names: Record<LinkKey, string> = {
-  mains: 'Site mains',
-  socket: 'Socket',
-  cord: 'Cord',
-  converter: 'Converter',
-  inlet: 'Inlet',
-  fuse: 'Fuse',
-  supply: 'Supply',
-  lead: 'Lead',
-  plug: 'Plug',
-  jack: 'Jack',
-  machine: 'Machine',
-}
-
-/** At which link each topic shows. */
-export const linkOf: Record<TopicName, LinkKey> = {
-  'mains-voltage': 'mains',
-  'mains-frequency': 'mains',
-  converter: 'converter',
-  earthing: 'cord',
-  socket: 'socket',
-  cord: 'cord',
-  inlet: 'inlet',
-  fuse: 'fuse',
-  'output-kind': 'supply',
-  'output-voltage': 'supply',
-  'output-current': 'machine',
-  polarity: 'plug',
-  'dc-plug': 'jack',
-  'lead-drop': 'lead',
 }
 
 const join = (parts: (string | null | undefined)[], glue = ' '): string | null =>
@@ -66,6 +25,8 @@ const join = (parts: (string | null | undefined)[], glue = ' '): string | null =
 
 const rail = ({ voltageV, kind, currentA }: Pick<LabelRail, 'voltageV' | 'kind'> & { currentA?: number | null }) =>
   join([volts(voltageV), kind && kindText(kind), currentA == null ? null : amperes(currentA)])
+
+const sized = (plug: CheckRequest['supply']['plug']): boolean => plug?.outerMm != null && plug.innerMm != null
 
 const size = (plug: CheckRequest['supply']['plug']): string | null =>
   join([
@@ -102,12 +63,28 @@ function contents(request: CheckRequest, supply: LabelReading | null, device: La
   return what
 }
 
+/** Whether a link is called by a name or marking that was given. */
+const given = (key: LinkKey, { supply, device }: CheckRequest): boolean =>
+  key === 'cord' ||
+  key === 'inlet' ||
+  key === 'fuse' ||
+  (key === 'plug' && !sized(supply.plug)) ||
+  (key === 'jack' && !sized(device.jack))
+
 /** The power chain from the wall to the machine, each link with the worst that was found about it. */
 export function powerChain(request: CheckRequest, { findings, readings }: CheckResponse): ChainLink[] {
   const what = contents(request, readings.supply, readings.device)
-  const links = (Object.keys(names) as LinkKey[]).map((key) => {
-    const [found] = findings.filter(({ topic }) => linkOf[topic] === key).sort(byWorst)
-    return { key, name: names[key], what: what[key], outcome: found?.outcome ?? null, title: found?.title ?? null }
+  const links = (Object.keys(chainLinks) as LinkKey[]).map((key) => {
+    const here: readonly string[] = topics.filter(({ link }) => link === key).map(({ name }) => name)
+    const [found] = findings.filter(({ topic }) => here.includes(topic)).sort(byWorst)
+    return {
+      key,
+      name: chainLinks[key],
+      what: what[key],
+      typed: given(key, request),
+      outcome: found?.outcome ?? null,
+      title: found?.title ?? null,
+    }
   })
   // a converter stands in the chain only where one is used or needed
   return links.filter(({ key, outcome }) => key !== 'converter' || request.converter != null || outcome !== null)

@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import { outcomes, topics } from '../../chain/finding.js'
+import { outcomes } from '../../chain/finding.js'
+import { topicNames } from '../../chain/index.js'
 import { stageNames } from '../../plan/firstPowerPlan.js'
 
 /**
@@ -17,7 +18,7 @@ export const sourceAnswer = z
 
 export const findingAnswer = z
   .object({
-    topic: z.enum(topics),
+    topic: z.enum(topicNames),
     outcome: z.enum(outcomes),
     title: text,
     why: text,

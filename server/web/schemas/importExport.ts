@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import { outcomes, topics } from '../../chain/finding.js'
+import { outcomes } from '../../chain/finding.js'
+import { topicNames } from '../../chain/index.js'
 import { partStates } from '../../jobs/job.js'
 import { checkSchema } from './check.js'
 import { planSchema } from './jobs.js'
@@ -29,7 +30,7 @@ const asSent = <Schema extends z.ZodType>(schema: Schema) =>
 const text = z.string().max(20_000)
 
 const findingSchema = z.looseObject({
-  topic: z.enum(topics),
+  topic: z.enum(topicNames),
   outcome: z.enum(outcomes),
   title: text,
   why: text,

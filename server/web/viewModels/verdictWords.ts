@@ -1,4 +1,5 @@
-import { type Finding, type Outcome, outcomes, type TopicName, topics, type Verdict } from '../../chain/finding.js'
+import { type Finding, type Outcome, outcomes, type Verdict } from '../../chain/finding.js'
+import { topics } from '../../chain/index.js'
 
 interface VerdictWords {
   outcome: Outcome
@@ -53,23 +54,6 @@ export const tally = (findings: readonly Finding[]): string =>
     .map(([outcome, count]) => `${count} ${counted[outcome][count === 1 ? 0 : 1]}`)
     .join(', ')
 
-const topicWords: Record<TopicName, string> = {
-  'mains-voltage': 'the mains voltage',
-  'mains-frequency': 'the mains frequency',
-  converter: 'a voltage converter',
-  earthing: 'the earth path',
-  socket: 'the wall plug in the socket',
-  cord: 'the cord',
-  inlet: 'the connector in the inlet',
-  fuse: 'the mains fuse-link',
-  'output-kind': 'AC or DC',
-  'output-voltage': 'the output voltage',
-  'output-current': 'the output current',
-  polarity: 'the polarity',
-  'dc-plug': 'the low-voltage plug in the jack',
-  'lead-drop': 'the voltage lost along the lead',
-}
-
 /** The topics no finding speaks of, in chain order, in words. */
 export const notJudged = (findings: readonly Finding[]): string[] =>
-  topics.filter((topic) => !findings.some((finding) => finding.topic === topic)).map((topic) => topicWords[topic])
+  topics.filter(({ name }) => !findings.some(({ topic }) => topic === name)).map(({ words }) => words)

@@ -1,9 +1,10 @@
 import { assess } from '../../../chain/assess.js'
-import { type Finding, type Outcome, outcomes, type TopicName, topics } from '../../../chain/finding.js'
+import { exampleCheck } from '../../../chain/example.js'
+import { type Finding, type Outcome, outcomes, type TopicName } from '../../../chain/finding.js'
+import { topics } from '../../../chain/index.js'
 import { commonPractice } from '../../../reference/source.js'
 import { checkAddress } from '../../forms/checkAddress.js'
 import { outcomeWords } from '../verdictWords.js'
-import { outcomeRules } from './findingExamples.js'
 import { slug, type Table } from './table.js'
 
 interface Example {
@@ -27,14 +28,15 @@ export interface Catalogued {
  * @throws Error where an example does not come to its outcome
  */
 export const catalogue = (): Catalogued[] =>
-  topics.flatMap((topic) =>
+  topics.flatMap(({ name: topic, when }) =>
     outcomes.map((outcome): Catalogued => {
-      const entry = outcomeRules[topic][outcome]
+      const entry = when[outcome]
       const id = slug(topic, outcome)
       if ('never' in entry) return { id, topic, outcome, rule: `Does not occur. ${entry.never}`, example: null }
-      const finding = assess(entry.check).findings.find((one) => one.topic === topic && one.outcome === outcome)
+      const check = exampleCheck(entry.example)
+      const finding = assess(check).findings.find((one) => one.topic === topic && one.outcome === outcome)
       if (!finding) throw new Error(`the example of ${topic}, ${outcome} does not come to that`)
-      return { id, topic, outcome, rule: entry.rule, example: { finding, address: checkAddress(entry.check) } }
+      return { id, topic, outcome, rule: entry.rule, example: { finding, address: checkAddress(check) } }
     }),
   )
 

@@ -1,0 +1,80 @@
+import { amperes } from '../physics/quantity.js'
+import { readFuseMarking } from '../plate/fuseMarking.js'
+import { iecBreakingMark, iecColourCode, iecMarking } from '../reference/fuseMarks.js'
+import { bs1362LargestA } from '../reference/fuseRatings.js'
+import { describe, isCounterfeit } from './fuseLink.js'
+import type { Rule } from './fuseSituation.js'
+import { caution, type Judgement, stop, unknown } from './judgement.js'
+import { ratingPlate } from './words.js'
+
+/** The marking itself: what could not be read and what cannot be true. */
+export const marking: Rule = ({ request, fitted, fittedEntered }) => {
+  if (!fittedEntered)
+    return [
+      unknown(() => ({
+        title: 'Nothing is known of the link that is fitted',
+        why: 'Without its rating and speed nothing can be compared.',
+        working: [],
+        action: 'Unplug the supply and read the cap of the link with a lens: letter, current, letter, voltage.',
+        sources: [ratingPlate],
+      })),
+    ]
+  const found: Judgement[] = []
+  const about = request.marking?.trim().slice(0, 60) ?? ''
+  if (isCounterfeit(fitted))
+    found.push(
+      stop(() => ({
+        title: about
+          ? `“${about}” cannot be a true BS 1362 link`
+          : 'A link with this rating cannot be a true BS 1362 link',
+        why: 'A counterfeit link may not open on a short circuit, or may burst.',
+        working: [`BS 1362 stops at ${amperes(bs1362LargestA.value)}`],
+        action: `Take it out of use. ${fitted.notes.join(' ')}`,
+        sources: [bs1362LargestA.source],
+      })),
+    )
+  else if (fitted.ratedA === null)
+    found.push(
+      unknown(() => ({
+        title: about
+          ? `No rated current could be read from “${about}”`
+          : 'The rated current of the fitted link is not known',
+        why: 'Without its rated current the link protects nothing that can be worked out.',
+        working:
+          fitted.unread.length > 0 ? [`Not understood: ${fitted.unread.slice(0, 12).join(' ').slice(0, 120)}`] : [],
+        action: `Read the cap again with a lens. ${fitted.notes.join(' ')}`.trim(),
+        sources: [iecMarking, iecBreakingMark],
+      })),
+    )
+  else if (fitted.notes.length > 0 && request.marking)
+    found.push(
+      caution(() => ({
+        title: 'The marking asks for a second look',
+        why: fitted.notes.join(' '),
+        working: [],
+        action: 'Compare the cap with what was read here.',
+        sources: [iecMarking, iecColourCode],
+      })),
+    )
+  return found
+}
+
+const facts = ['ratedA', 'ratedV', 'characteristic', 'breaking', 'scheme'] as const
+
+/** What was entered by hand against what the marking reads. The entry decides. */
+export const entered: Rule = ({ request: { marking, fuse } }) => {
+  if (!marking?.trim() || !fuse) return []
+  const read = readFuseMarking(marking)
+  const differs = facts.filter((fact) => fuse[fact] != null && read[fact] !== null && fuse[fact] !== read[fact])
+  if (differs.length === 0) return []
+  const own = { ...read, ...Object.fromEntries(differs.map((fact) => [fact, fuse[fact]])) }
+  return [
+    caution(() => ({
+      title: `The marking reads ${describe(read)}, ${describe(own)} was entered`,
+      why: 'What was entered decides here; if it is the entry that is wrong, so is all that follows.',
+      working: [],
+      action: 'Read the cap again with a lens, and put the marking right, or the entry.',
+      sources: [ratingPlate],
+    })),
+  ]
+}

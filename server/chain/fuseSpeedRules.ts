@@ -1,0 +1,81 @@
+import { slowness } from '../plate/fuseMarking.js'
+import { iecMarking } from '../reference/fuseMarks.js'
+import { likeWithLike } from '../reference/fuseSelection.js'
+import { fitThis, makers, type Rule } from './fuseSituation.js'
+import { caution, clear, stop, unknown } from './judgement.js'
+
+/** Fitted against prescribed: speed. */
+export const speed: Rule = ({ fitted, prescription, request }) => {
+  const link = prescription?.link
+  if (request.position === 'plug' || !link || link.ratedA === null || fitted.ratedA === null) return []
+  const [want, have] = [link.characteristic, fitted.characteristic]
+  if (want === null && have === null)
+    return [
+      unknown(() => ({
+        title: 'Neither the print nor the link tells the speed',
+        why: 'A time-lag link where a fast one belongs lets a fault last hundreds of times longer.',
+        working: [],
+        action: 'Look in the service manual; a letter F or T stands before the current on IEC links.',
+        sources: [iecMarking],
+      })),
+    ]
+  if (have === null)
+    return [
+      unknown(() => ({
+        title: `The speed of the fitted link is not marked; ${want} is prescribed`,
+        why: 'A slower link lets a fault last longer.',
+        working: [],
+        action: fitThis(link),
+        sources: [iecMarking, likeWithLike.replacing],
+      })),
+    ]
+  if (want === null)
+    return slowness(have) <= slowness('F')
+      ? [
+          caution(() => ({
+            title: `The print gives no speed; the fitted link is ${have}`,
+            why: 'A fast link cannot be slower than intended, but it may open at switch-on.',
+            working: [],
+            action: 'Look in the service manual before fitting a slower one.',
+            sources: [likeWithLike.replacing],
+          })),
+        ]
+      : [
+          unknown(() => ({
+            title: `The print gives no speed; the fitted link is ${have}`,
+            why: 'Where a fast link was meant, this one lets a fault last longer.',
+            working: [],
+            action: 'Look in the service manual for the letter.',
+            sources: [likeWithLike.replacing],
+          })),
+        ]
+  if (slowness(have) > slowness(want))
+    return [
+      stop(() => ({
+        title: `The fitted link is slower (${have}) than prescribed (${want})`,
+        why: 'A fault lasts longer before the link opens.',
+        working: [],
+        action: fitThis(link),
+        sources: makers.sources,
+      })),
+    ]
+  if (slowness(have) < slowness(want))
+    return [
+      caution(() => ({
+        title: `The fitted link is faster (${have}) than prescribed (${want})`,
+        why: 'It protects at least as well, but may open at every switch-on.',
+        working: [],
+        action: fitThis(link),
+        sources: [likeWithLike.replacing],
+      })),
+    ]
+  return [
+    clear(() => ({
+      title: `The speed is ${have} as prescribed`,
+      why: 'The pre-arcing behaviour is the one marked on the unit.',
+      working: [],
+      action: null,
+      sources: makers.sources,
+    })),
+  ]
+}

@@ -1,0 +1,26 @@
+import type { LinkKey } from './chainLinks.js'
+import type { ExampleChanges } from './example.js'
+import type { Outcome } from './finding.js'
+import type { Judgement } from './judgement.js'
+import type { MainsSituation, PairSituation } from './situation.js'
+
+/** What makes a topic come to an outcome, with an example that does; or why it never does. */
+export type OutcomeRule = { rule: string; example: ExampleChanges } | { never: string }
+
+/** One topic of findings, with all that other places need to know of it. */
+export interface Topic<Name extends string, Situation> {
+  readonly name: Name
+  /** its name within a sentence */
+  readonly words: string
+  /** at which link of the drawn chain it shows */
+  readonly link: LinkKey
+  readonly when: Readonly<Record<Outcome, OutcomeRule>>
+  /** empty where it does not apply; several where there is one for each rail */
+  judge(situation: Situation): readonly Judgement[]
+}
+
+/** A topic between the wall and the supply: it asks nothing of the machine. */
+export const mainsTopic = <const Name extends string>(topic: Topic<Name, MainsSituation>) => topic
+
+/** A topic between the supply and the machine. */
+export const pairTopic = <const Name extends string>(topic: Topic<Name, PairSituation>) => topic
