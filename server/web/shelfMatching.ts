@@ -5,6 +5,7 @@ import { deviceReady, eachInTurn, supplyReady } from '../shelf/prepared.js'
 import type { ShelfDevice, ShelfSupply } from '../shelf/shelfItem.js'
 import { type Wanted, wantedFor } from '../shelf/wanted.js'
 import type { Kept, Store } from '../store/store.js'
+import { byName } from './language.js'
 
 /** One supply for the machine asked about, or one machine for the supply. */
 export interface Match extends Pairing {
@@ -38,9 +39,7 @@ export interface ShelfMatching {
 }
 
 const ranked = (matches: Match[]): Match[] =>
-  matches.sort(
-    (one, other) => byBest(one, other) || one.name.localeCompare(other.name, 'en') || (one.id < other.id ? -1 : 1),
-  )
+  matches.sort((one, other) => byBest(one, other) || byName(one.name, other.name) || (one.id < other.id ? -1 : 1))
 
 /** Which supply suits which machine, asked about one of them. */
 export function shelfMatching(store: Store): ShelfMatching {

@@ -190,6 +190,13 @@ describe('a page for a reader who writes a decimal comma', () => {
     expect((await both(pages['a fuse'] ?? '')).comma).toContain(`<bdi translate="no">${typed.marking}</bdi>`)
   })
 
+  it.each(names)('%s: shows nothing that was typed with another sign', async (name) => {
+    const { comma } = await both(pages[name] ?? '')
+    for (const text of Object.values(typed))
+      for (const line of text.split('\n').filter((part) => /\d\.\d/.test(part)))
+        expect(comma).not.toContain(line.replace(/(\d)\.(?=\d)/g, '$1,'))
+  })
+
   it('keeps a refused entry as it was typed, and says in the reader’s sign what can be written', async () => {
     const { status, comma } = await both('/?plugouter=1.500')
     expect(status).toBe(422)

@@ -1,6 +1,7 @@
 import { countries } from '../../reference/mains.js'
+import { byName, language } from '../language.js'
 
-const english = new Intl.DisplayNames(['en'], { type: 'region' })
+const names = new Intl.DisplayNames([language], { type: 'region' })
 
 export interface CountryName {
   /** ISO 3166-1 alpha-2 */
@@ -8,10 +9,10 @@ export interface CountryName {
   name: string
 }
 
-/** Every country of the mains table under its English name, in the order of the names. */
+/** Every country of the mains table under its name in the language of the pages, in the order of the names. */
 export const countryNames: readonly CountryName[] = countries
-  .map(({ country }) => ({ code: country, name: english.of(country) ?? country }))
-  .sort((a, b) => a.name.localeCompare(b.name, 'en'))
+  .map(({ country }) => ({ code: country, name: names.of(country) ?? country }))
+  .sort((one, other) => byName(one.name, other.name))
 
 const plain = (text: string): string =>
   text
@@ -26,7 +27,7 @@ for (const { code, name } of countryNames) byText.set(plain(name), code)
 // codes last: no name has two letters, but a code must win
 for (const { code } of countryNames) byText.set(plain(code), code)
 
-/** The code of a country written as its code or its English name, without regard to case and accents. */
+/** The code of a country written as its code or its name on the pages, without regard to case and accents. */
 export const countryCode = (text: string): string | undefined => byText.get(plain(text))
 
 /** "Germany" for "DE"; the text itself where it is no code of the table. */

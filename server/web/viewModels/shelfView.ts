@@ -1,4 +1,5 @@
 import type { Outcome, Verdict } from '../../chain/finding.js'
+import { plateWords } from '../../reference/plateWords.js'
 import { cellsOf } from '../../shelf/shelfCells.js'
 import type { ShelfItem, ShelfKind, ShelfSummary } from '../../shelf/shelfItem.js'
 import type { Wanted } from '../../shelf/wanted.js'
@@ -7,6 +8,7 @@ import * as choices from '../forms/checkChoices.js'
 import { needRow, outputRow, rails } from '../forms/checkNames.js'
 import type { FormFault, FormState } from '../forms/formState.js'
 import { mostPhotos } from '../keepPhoto.js'
+import { language } from '../language.js'
 import { head, type PageHead } from '../page.js'
 import type { Match } from '../shelfMatching.js'
 import { type CountryName, countryNames } from './countryNames.js'
@@ -182,7 +184,7 @@ export interface ShelfItemPage {
   matchTitle: string
   matches: MatchLine[]
   more: number
-  wanted: Wanted[]
+  wanted: { lines: string[]; words: { text: string; lang: string | null }[] }[]
   photos: PhotoView[]
   /** a photo that was just deleted and can be brought back */
   deletedPhoto: string | null
@@ -242,6 +244,14 @@ export interface ShelfItemShown {
 
 const verdictOf = (verdict: Verdict): { outcome: Outcome; title: string } => verdictWords[verdict]
 
+/** The language of a search that begins with a word of a plate; null for that of the page, and where none is known. */
+function languageOf(search: string): string | null {
+  const found = plateWords
+    .filter(({ words }) => words.some((word) => `${search} `.startsWith(`${word} `)))
+    .map((row) => row.language)
+  return found.find((one) => one === language || one === 'any') ? null : (found[0] ?? null)
+}
+
 /** One row of the shelf with what suits it. */
 export function shelfItemView(shown: ShelfItemShown): ShelfItemPage {
   const { kind, kept, country, matches, wanted, photos } = shown
@@ -270,7 +280,10 @@ export function shelfItemView(shown: ShelfItemShown): ShelfItemPage {
       against: match.against?.title ?? '',
     })),
     more: Math.max(0, matches.length - mostMatches),
-    wanted,
+    wanted: wanted.map(({ lines, words }) => ({
+      lines,
+      words: words.map((text) => ({ text, lang: languageOf(text) })),
+    })),
     photos: photoViews(photos, kind === 'supply' ? { supply: label } : { machine: label }),
     deletedPhoto: shown.deletedPhoto,
     roomForPhotos: photos.length < mostPhotos,

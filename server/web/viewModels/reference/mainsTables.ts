@@ -9,6 +9,7 @@ import { plugTypes } from '../../../reference/plugTypes.js'
 import { ratingTests } from '../../../reference/ratingTests.js'
 import { socketFaces } from '../../../reference/socketFaces.js'
 import { socketFaceDrawing } from '../../charts/socketFace.js'
+import { byName } from '../../language.js'
 import { countryName } from '../countryNames.js'
 import { type Cell, slug, type Table } from './table.js'
 
@@ -54,7 +55,7 @@ export const countriesTable: Table = {
           doubt,
         }
       })
-      .sort((one, other) => String(one.cells[0]).localeCompare(String(other.cells[0]), 'en')),
+      .sort((one, other) => byName(String(one.cells[0]), String(other.cells[0]))),
 }
 
 export const bandsTable: Table = {

@@ -1,8 +1,9 @@
 import { plateSymbols } from '../../../reference/plateSymbols.js'
 import { plateUnits, plateWords } from '../../../reference/plateWords.js'
+import { language as ours } from '../../language.js'
 import { slug, type Table } from './table.js'
 
-const languages = new Intl.DisplayNames(['en'], { type: 'language' })
+const languages = new Intl.DisplayNames([ours], { type: 'language' })
 const languageName = (code: string): string => (code === 'any' ? 'any language' : (languages.of(code) ?? code))
 
 export const plateWordsTable: Table = {
@@ -13,6 +14,7 @@ export const plateWordsTable: Table = {
   rows: () =>
     plateWords.map(({ language, meaning, words, source }) => ({
       id: slug(language, meaning, words[0] ?? ''),
+      lang: language === 'any' ? undefined : language,
       cells: [words.join('; '), languageName(language), meaning],
       sources: [source],
     })),

@@ -20,6 +20,8 @@ export interface Column {
 /** One row, linkable by its id: it is made of what names the row, so it stays when others come and go. */
 export interface Row {
   id: string
+  /** of the first cell, where it is in another language than the page: a BCP 47 tag */
+  lang?: string | undefined
   /** one a column; the first names the row */
   cells: readonly Cell[]
   sources: readonly Source[]

@@ -23,6 +23,7 @@ interface Citation {
 
 interface RowView {
   id: string
+  lang: string | null
   cells: CellView[]
   citations: Citation[]
   doubt: string | null
@@ -83,6 +84,7 @@ export function tableView(table: Table, search: string): TableView {
   const { sources, numberOf } = numbering()
   const rowView = (row: Row): RowView => ({
     id: row.id,
+    lang: row.lang ?? null,
     cells: table.columns.map((column, index) => cellView(row.cells[index] ?? null, column)),
     citations: kinds.flatMap((kind) => {
       const numbers = [...new Set(row.sources.filter((source) => source.kind === kind).map(numberOf))]

@@ -1,5 +1,6 @@
 import { commonPractice } from '../../../reference/source.js'
 import { glossary, type Word } from '../../glossary.js'
+import { byName } from '../../language.js'
 import type { Table } from './table.js'
 
 const usage = commonPractice(
@@ -15,5 +16,5 @@ export const wordsTable: Table = {
   rows: () =>
     Object.entries<Word>(glossary)
       .map(([id, { word, also, text }]) => ({ id, cells: [word, also.join(', '), text], sources: [usage] }))
-      .sort((one, other) => String(one.cells[0]).localeCompare(String(other.cells[0]), 'en')),
+      .sort((one, other) => byName(String(one.cells[0]), String(other.cells[0]))),
 }
