@@ -41,7 +41,7 @@ export const marking: Rule = ({ request, fitted, fittedEntered }) => {
           : 'The rated current of the fitted link is not known',
         why: 'Without its rated current the link protects nothing that can be worked out.',
         working:
-          fitted.unread.length > 0 ? [`Not understood: ${fitted.unread.slice(0, 12).join(' ').slice(0, 120)}`] : [],
+          fitted.unread.length > 0 ? [`Not understood: “${fitted.unread.slice(0, 12).join(' ').slice(0, 120)}”`] : [],
         action: `Read the cap again with a lens. ${fitted.notes.join(' ')}`.trim(),
         sources: [iecMarking, iecBreakingMark],
       })),

@@ -139,7 +139,7 @@ function fuseLine({ supply }: ChecklistFacts): ChecklistLine[] {
   return [
     line('before.fuse', 'Fuse-link, plug out: read the print on its cap and write it down.', {
       writes: true,
-      expect: prescribed ? `as prescribed: ${prescribed}` : `as entered: ${fitted}`,
+      expect: prescribed ? `as prescribed: “${prescribed}”` : `as entered: “${fitted}”`,
       stopIf: 'a higher rating, another letter or a lower voltage than prescribed; or it has blown',
     }),
   ]

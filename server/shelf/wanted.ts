@@ -130,6 +130,7 @@ const unknownText = 'not known: find out before buying'
 
 function linesOf(wanted: Omit<Wanted, 'lines'>, site: PreparedSite): string[] {
   const { kind, voltageV, leastA, polarity, plug, regulated } = wanted
+  const size = sizeText(plug)
   const kindWords = kind === null ? `AC or DC ${unknownText}` : kindText(kind)
   const mains = site.systems
     .filter(({ voltageV: system }) => system !== null)
@@ -141,7 +142,8 @@ function linesOf(wanted: Omit<Wanted, 'lines'>, site: PreparedSite): string[] {
     `Output: ${volts(voltageV)} ${kindWords}`,
     `Current: ${leastA === null ? unknownText : `${amperes(upToTenth(leastA))} or more`}`,
     ...(kind === 'ac' ? [] : [`Polarity: ${polarity === null ? unknownText : polarityMeaning[polarity]}`]),
-    `Plug: ${sizeText(plug) ?? unknownText}`,
+    // a name stands in quotation marks, as it was given
+    `Plug: ${size === null ? unknownText : size === plug?.name ? `“${size}”` : size}`,
     `Regulated: ${regulated === null ? 'not known; a regulated one leaves less to find out' : regulated ? 'yes' : 'either'}`,
     `Input: ${mains.length === 0 ? 'site not known' : `its plate names ${mains.join(' and ')}, or a range that holds it, such as 100-240 V`}`,
     `Class II (a square in a square), with inlet ${wanted.inlets.join(' or ')} or a plug of its own that fits the wall`,

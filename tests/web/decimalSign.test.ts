@@ -43,6 +43,8 @@ const pages: Record<string, string> = {
   'a check of typed names': `/?${new URLSearchParams({ supply: typed.plate, fuse: typed.marking, plugname: typed.plugName, machine: typed.plate })}`,
   'a first power-up': `/first-power?${query(0)}&lamp1v=230&lamp1w=60&lamp1n=2&years=20&bulk=68&bulkv=400&ohm=3.5`,
   'a fuse': `/fuse?${new URLSearchParams({ marking: typed.marking, prescribed: 'F 1.6 A 250 V', position: 'mains', volts: '230', watts: '60.5', peak: '20', pulse: '1.5 ms', shape: 'exponential', a: 'T2.5AL250V' })}`,
+  'a checklist of typed names': `/checklist?${new URLSearchParams({ country: 'DE', supply: `${typed.plate}\nINPUT 230V`, fuse: typed.marking, plugname: typed.plugName })}`,
+  'a fuse whose rating is not read': `/fuse?${new URLSearchParams({ marking: 'reads 1.7 or 7.7, 2.5 x', prescribed: typed.marking, position: 'mains', volts: '230' })}`,
   'a checklist': `/checklist?${query(0)}&lamp1v=230&lamp1w=60&lamp1n=2`,
   'what is not there': '/nowhere',
   ...Object.fromEntries(tables.map(({ name }) => [`the table ${name}`, `/reference/${name}`])),
@@ -83,7 +85,9 @@ beforeAll(async () => {
       offload: '12.75',
     })
   ).headers.location as string
-  const device = (await post('/shelf/devices', { ...exampleRows.device, name: typed.name })).headers.location as string
+  const { jackouter: _outer, jackinner: _inner, ...machine } = exampleRows.device
+  const named = { ...machine, name: typed.name, jackname: typed.plugName, need1: '12.5', need1a: '1.25' }
+  const device = (await post('/shelf/devices', named)).headers.location as string
   Object.assign(pages, {
     'a job': job,
     'a job judged again': `${job}/rejudge`,
