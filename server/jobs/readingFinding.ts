@@ -1,5 +1,5 @@
 import type { Finding, TopicName } from '../chain/finding.js'
-import { quantity } from '../physics/quantity.js'
+import { quantity, quantityRange } from '../physics/quantity.js'
 import { commonPractice } from '../reference/source.js'
 import type { ReadingLimits } from './job.js'
 
@@ -49,12 +49,22 @@ const limitsSource = commonPractice(
   'the limits worked out for this step from the check; the plan shows each with its numbers',
 )
 
-const show = (value: number, unit: string): string =>
-  /^(V|A|W|Ω|F|Hz|J|s)$/.test(unit) ? quantity(value, unit) : `${String(value).replace('-', '−')}\u00a0${unit}`
+/** Units that take a prefix. */
+const prefixed = /^(V|A|W|Ω|F|Hz|J|s)$/
 
-function range({ low, high }: ReadingLimits, unit: string): string {
-  if (low !== null && high !== null) return `${show(low, unit)} to ${show(high, unit)}`
-  return low !== null ? `${show(low, unit)} or more` : `${show(high ?? Number.NaN, unit)} or less`
+/** A reading as it is shown: "350 mA", "−3 °C". */
+export const readingText = (value: number, unit: string): string =>
+  prefixed.test(unit) ? quantity(value, unit) : `${String(value).replace('-', '−')}\u00a0${unit}`
+
+/** Limits as they are shown: "0 mA to 120 mA", "10 Ω or more"; '' where the plan gives none. */
+export function limitsText({ low, high, unit }: ReadingLimits): string {
+  if (unit === null) return ''
+  if (low !== null && high !== null)
+    return prefixed.test(unit)
+      ? quantityRange(low, high, unit)
+      : `${readingText(low, unit)} to ${readingText(high, unit)}`
+  if (low !== null) return `${readingText(low, unit)} or more`
+  return high !== null ? `${readingText(high, unit)} or less` : ''
 }
 
 export interface Given {
@@ -73,7 +83,7 @@ export interface Given {
 export function readingFinding(given: Given, limits: ReadingLimits | null): Finding {
   const { key, unit } = given
   const topic = topicOf(key, unit)
-  const read = show(given.value, unit)
+  const read = readingText(given.value, unit)
   if (limits === null)
     return {
       topic,
@@ -88,25 +98,26 @@ export function readingFinding(given: Given, limits: ReadingLimits | null): Find
     return {
       topic,
       outcome: 'unknown',
-      title: `Read ${read}; the plan gives no limits for this step.`,
-      why: 'The check says too little to work limits out, so the number is kept but not judged.',
+      title: `Read ${read}; no limit is known for this step.`,
+      why: 'The check says too little to work a limit out, so the number is kept but not judged.',
       working: [],
-      action: 'Add what is missing to the check and judge the job again, or compare with the machine’s manual.',
+      action:
+        'A limit takes what the first power-up lists as still missing: add it to the check and judge the job again. Else compare with the machine’s manual.',
       sources: [limitsSource],
     }
   const value = inUnit(given.value, unit, limits.unit)
   if (value === null) throw new RangeError(`a reading in ${unit} cannot be held against limits in ${limits.unit}`)
   const within = (limits.low === null || value >= limits.low) && (limits.high === null || value <= limits.high)
-  const expected = range(limits, limits.unit)
-  const shown = show(value, limits.unit)
+  const expected = limitsText(limits)
+  const shown = readingText(value, limits.unit)
   const working = [
     `${limits.text}`,
     ...(limits.low === null
       ? []
-      : [`${shown} ${value >= limits.low ? '≥' : '<'} ${show(limits.low, limits.unit)}, the least expected`]),
+      : [`${shown} ${value >= limits.low ? '≥' : '<'} ${readingText(limits.low, limits.unit)}, the least expected`]),
     ...(limits.high === null
       ? []
-      : [`${shown} ${value <= limits.high ? '≤' : '>'} ${show(limits.high, limits.unit)}, the most expected`]),
+      : [`${shown} ${value <= limits.high ? '≤' : '>'} ${readingText(limits.high, limits.unit)}, the most expected`]),
   ]
   if (within)
     return {

@@ -12,6 +12,9 @@ const prefixes = [
   { factor: 1e-12, sign: 'p' },
 ] as const
 
+type Prefix = Pick<(typeof prefixes)[number], 'factor' | 'sign'>
+const unprefixed: Prefix = { factor: 1, sign: '' }
+
 /** Which way to round when a limit is near: the needed quantity up, the available one down. */
 export type Rounding = 'nearest' | 'up' | 'down'
 
@@ -65,12 +68,31 @@ const nearest = (scaled: number, slack: number): number => Math.sign(scaled) * M
  */
 export function quantity(value: number, unit: string, digits = 4, rounding: Rounding = 'nearest'): string {
   if (value === 0) return `0${nbsp}${unit}`
+  return withPrefix(value, prefixFor(value, digits, rounding), unit, digits, rounding)
+}
+
+/**
+ * Two numbers of one unit in the form "0 mA to 120 mA", "0.1 A to 2 A": both with the prefix of the larger.
+ *
+ * @throws RangeError on NaN and infinities
+ * @source NIST SP 811, 7.9 (one prefix for values that are compared), 7.7 (the unit with each value)
+ */
+export function quantityRange(low: number, high: number, unit: string, digits = 4): string {
+  const larger = Math.abs(low) > Math.abs(high) ? low : high
+  const prefix = larger === 0 ? unprefixed : prefixFor(larger, digits, 'nearest')
+  return `${withPrefix(low, prefix, unit, digits, 'nearest')} to ${withPrefix(high, prefix, unit, digits, 'nearest')}`
+}
+
+function prefixFor(value: number, digits: number, rounding: Rounding): Prefix {
   // rounded first: 999.96 at four digits is 1 k, not 1000
   const size = Math.abs(significant(value, digits, rounding).rounded)
   const fit = prefixes.find(({ factor }) => size >= factor * 0.9999999) ?? prefixes[prefixes.length - 1]
   if (!fit) throw new RangeError('no prefix')
-  return `${decimal(value / fit.factor, digits, rounding)}${nbsp}${fit.sign}${unit}`
+  return fit
 }
+
+const withPrefix = (value: number, { factor, sign }: Prefix, unit: string, digits: number, rounding: Rounding) =>
+  `${decimal(value / factor, digits, rounding)}${nbsp}${sign}${unit}`
 
 /** A number with a unit that takes no prefix here: "2.5 mm", "1.5 m", "25 °C", "60 s". */
 export const plain = (value: number, unit: string, digits = 4, rounding: Rounding = 'nearest'): string =>

@@ -7,6 +7,7 @@ import {
   percent,
   plain,
   quantity,
+  quantityRange,
   seconds,
   volts,
   watts,
@@ -44,6 +45,17 @@ describe('a number with its unit', () => {
 })
 
 describe('a plain decimal', () => {
+  it.each([
+    [0, 0.12, 'A', '0_mA to 120_mA'],
+    [0.1, 2, 'A', '0.1_A to 2_A'],
+    [-0.5, 0.02, 'V', '−500_mV to 20_mV'],
+    [900, 1100, 'Ω', '0.9_kΩ to 1.1_kΩ'],
+    [0, 0, 'V', '0_V to 0_V'],
+    // NIST SP 811, 7.9: one prefix for the values that are compared
+  ])('writes %d to %d %s with one prefix, that of the larger', (low, high, unit, text) => {
+    expect(seen(quantityRange(low, high, unit))).toBe(text)
+  })
+
   it('groups from five digits on with a space and keeps four together', () => {
     expect(seen(decimal(12345.6, 6))).toBe('12_345.6')
     expect(decimal(1234.5, 5)).toBe('1234.5')

@@ -1,6 +1,6 @@
 import { byWorst, type Finding } from '../../chain/finding.js'
 import { conductorEarthLimit, steppedEarthLimit } from '../../physics/insulation.js'
-import { amperes, ohms, plain, quantity } from '../../physics/quantity.js'
+import { amperes, ohms, plain, quantity, quantityRange } from '../../physics/quantity.js'
 import { flexibleCores } from '../../reference/benchSupply.js'
 import {
   competentPerson,
@@ -181,7 +181,7 @@ function earthLimits(row: SafetyLimit, lengthM: number | null, areaMm2: number |
       working: [
         row.condition,
         lengthM === null
-          ? `cord length not given: ${ohms(least)} to ${ohms(most)}`
+          ? `cord length not given: ${quantityRange(least, most, 'Ω')}`
           : `cord of ${plain(lengthM, 'm')}: ${ohms(least)}${most > least ? `, or ${ohms(most)} if a begun stretch counts` : ''}`,
       ],
       sources: [],
@@ -206,7 +206,7 @@ function earthLimits(row: SafetyLimit, lengthM: number | null, areaMm2: number |
       row.condition,
       least === most
         ? `${ohms(base)} + ${plain(lengthM, 'm')} × ${plain(narrowest(areaMm2) * 1000, 'mΩ/m')} = ${ohms(least)}`
-        : `cord of ${plain(lengthM, 'm')}, area not given: ${ohms(least)} to ${ohms(most)}`,
+        : `cord of ${plain(lengthM, 'm')}, area not given: ${quantityRange(least, most, 'Ω')}`,
     ],
     sources: flexibleCores.slice(0, 1).map(({ source }) => source),
   }

@@ -2,8 +2,8 @@ import type { Finding, Outcome } from '../../chain/finding.js'
 import { detailsMark } from '../../jobs/detailsMark.js'
 import type { Job, Part, Reading, ReadingLimits } from '../../jobs/job.js'
 import { partStates } from '../../jobs/job.js'
+import { limitsText, readingText } from '../../jobs/readingFinding.js'
 import { latestReadings, standing } from '../../jobs/standing.js'
-import { quantity } from '../../physics/quantity.js'
 import type { FirstPowerOptions } from '../../plan/planFirstPower.js'
 import type { Kept, Photo } from '../../store/store.js'
 import { checkAddress, figures } from '../forms/checkAddress.js'
@@ -22,7 +22,8 @@ interface StepLine {
   key: string
   text: string
   expected: string
-  last: { text: string; at: Moment; outcome: Outcome } | null
+  /** `word` stands in place of the outcome's own; null leaves it */
+  last: { text: string; at: Moment; outcome: Outcome; word: string | null } | null
 }
 
 interface PartLine {
@@ -89,7 +90,7 @@ export interface JobPage {
   }
   steps: StepLine[]
   /** `typed` is true where what was read is in the words of who read it, not a step of the plan */
-  readings: { text: string; key: string; typed: boolean; at: Moment; finding: Finding }[]
+  readings: { text: string; word: string | null; key: string; typed: boolean; at: Moment; finding: Finding }[]
   parts: PartLine[]
   log: { text: string; at: Moment }[]
   photos: PhotoView[]
@@ -100,15 +101,6 @@ export interface JobPage {
   changed: ChangedField[]
   /** a fault of the place where records are kept, or null */
   notSaved: string | null
-}
-
-const show = (value: number, unit: string): string =>
-  /^(V|A|W|Ω|F|Hz|J|s)$/.test(unit) ? quantity(value, unit) : `${String(value).replace('-', '−')}\u00a0${unit}`
-
-function expected({ low, high, unit }: ReadingLimits): string {
-  if (unit === null || (low === null && high === null)) return ''
-  if (low !== null && high !== null) return `${show(low, unit)} to ${show(high, unit)}`
-  return low !== null ? `${show(low, unit)} or more` : `${show(high ?? Number.NaN, unit)} or less`
 }
 
 const stageWords: Record<string, string> = {
@@ -127,7 +119,9 @@ function stepText({ key, text: words }: ReadingLimits): string {
   return stage === undefined ? words : `${stage}: ${words}`
 }
 
-const readingText = ({ value, unit }: Reading): string => show(value, unit)
+/** What the outcome of a reading is called; null for the usual word. */
+const readingWord = ({ finding }: Reading): string | null =>
+  ({ clear: 'Within its limits', unknown: 'No limit known', caution: null, stop: null })[finding.outcome]
 
 const emptyForm = (values: Record<string, string> = {}): FormState => ({ values, errors: {}, shown: {}, read: {} })
 
@@ -203,7 +197,14 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
   const last = new Map(latestReadings(job.readings).map((reading) => [reading.key, reading]))
   const readable = job.limits.filter(({ unit }) => unit !== null)
   const line = (reading: Reading | undefined): StepLine['last'] =>
-    reading ? { text: readingText(reading), at: moment(reading.at), outcome: reading.finding.outcome } : null
+    reading
+      ? {
+          text: readingText(reading.value, reading.unit),
+          at: moment(reading.at),
+          outcome: reading.finding.outcome,
+          word: readingWord(reading),
+        }
+      : null
   return {
     page: head(job.name, 'jobs', typed.faults ?? []),
     id: kept.id,
@@ -247,13 +248,14 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
     steps: readable.map((step) => ({
       key: step.key,
       text: stepText(step),
-      expected: expected(step),
+      expected: limitsText(step),
       last: line(last.get(step.key)),
     })),
     readings: job.readings.toReversed().map((reading) => {
       const step = job.limits.find(({ key }) => key === reading.key)
       return {
-        text: readingText(reading),
+        text: readingText(reading.value, reading.unit),
+        word: readingWord(reading),
         key: step?.text ?? reading.key,
         typed: step === undefined,
         at: moment(reading.at),

@@ -1,4 +1,4 @@
-import { amperes, percent, plain, seconds, volts } from '../../../physics/quantity.js'
+import { amperes, percent, plain, quantityRange, seconds, volts } from '../../../physics/quantity.js'
 import { fuseGateRows } from '../../../reference/fuseGates.js'
 import { bs1362GateRows, type OtherGateRow, schemeComparison, ulGateRows } from '../../../reference/fuseGatesOther.js'
 import {
@@ -31,7 +31,7 @@ const ratings = (fromA: number, toA: number): string =>
       ? fromA === 0
         ? 'every'
         : `from ${amperes(fromA)}`
-      : `${amperes(fromA)} to ${amperes(toA)}`
+      : quantityRange(fromA, toA, 'A')
 const gateTime = (timeS: number | null): string => (timeS === null ? 'no limit' : seconds(timeS, 4))
 
 const series = [

@@ -6,6 +6,7 @@ import {
   ohms,
   percent,
   plain,
+  quantityRange,
   seconds,
   volts,
   watts,
@@ -199,7 +200,7 @@ const fuse = (): Rule[] => [
   ],
   [
     'Ratings taken for those of a small link',
-    `${amperes(ratings.plausibleRatedA.min)} to ${amperes(ratings.plausibleRatedA.max)}`,
+    quantityRange(ratings.plausibleRatedA.min, ratings.plausibleRatedA.max, 'A'),
     ratings.plausibleRatedA.source,
   ],
   [
