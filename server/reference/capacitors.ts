@@ -14,25 +14,23 @@ export interface StorageAge {
 }
 
 /** Makers' advice by years without power. They disagree because sealing, electrolyte and voltage differ. */
-export const storageAges: readonly StorageAge[] = frozen(
-  [
-    { toYears: 1, advice: 'meets its first limits', source: maker1993 },
-    {
-      toYears: 2,
-      advice: 'usable without treatment if kept at 5 °C to 35 °C',
-      source: published('Equipment maker’s text quoted in an audio forum, thread 95835', 'storage up to 2 years'),
-    },
-    { toYears: 3, advice: 'leakage to be measured before use', source: maker1993 },
-    { toYears: 4, advice: 're-ageing usually needed', source: maker1993 },
-    { toYears: 5, advice: 'expected to meet its limits after re-ageing', source: maker1993 },
-    { toYears: 10, advice: 'typical end of shelf life, with many variables', source: maker1993 },
-    {
-      toYears: null,
-      advice: 'plan to replace it; re-ageing shows whether it can be used meanwhile',
-      source: commonPractice('Over ten years without power', 'past the shelf life makers give'),
-    },
-  ].map((row) => frozen(row)),
-)
+export const storageAges: readonly StorageAge[] = frozen([
+  { toYears: 1, advice: 'meets its first limits', source: maker1993 },
+  {
+    toYears: 2,
+    advice: 'usable without treatment if kept at 5 °C to 35 °C',
+    source: published('Equipment maker’s text quoted in an audio forum, thread 95835', 'storage up to 2 years'),
+  },
+  { toYears: 3, advice: 'leakage to be measured before use', source: maker1993 },
+  { toYears: 4, advice: 're-ageing usually needed', source: maker1993 },
+  { toYears: 5, advice: 'expected to meet its limits after re-ageing', source: maker1993 },
+  { toYears: 10, advice: 'typical end of shelf life, with many variables', source: maker1993 },
+  {
+    toYears: null,
+    advice: 'plan to replace it; re-ageing shows whether it can be used meanwhile',
+    source: commonPractice('Over ten years without power', 'past the shelf life makers give'),
+  },
+])
 
 /** From how many years without power an electrolytic is reformed. */
 export const reformingNeed = frozen({
@@ -54,40 +52,38 @@ export interface ReformingProcedure {
 }
 
 /** Published ways to reform, side by side. */
-export const reformingProcedures: readonly ReformingProcedure[] = frozen(
-  [
-    {
-      resistor: '10 kΩ up to 75 V, 100 kΩ above',
-      voltage: 'raised slowly to rated, at most 1 mA',
-      time: 'at least 4 h at rated, then leakage again',
-      source: maker1993,
-    },
-    {
-      resistor: 'about 1 kΩ',
-      voltage: 'rated',
-      time: '30 min to 60 min',
-      source: published('Capacitor maker’s answers on storage', 'for factory stock on a limited source'),
-    },
-    {
-      resistor: '100 Ω up to 100 V, 1 kΩ above',
-      voltage: 'rated',
-      time: '1 h, rest 12 h to 48 h, then leakage',
-      source: published('Capacitor data book; ECIA EIA-815-1999', 'preconditioning before measurement'),
-    },
-    {
-      resistor: 'none, built in, adjustable source',
-      voltage: 'half of rated for 10 min, then step by step',
-      time: 'watching the unit',
-      source: published('Equipment maker’s text quoted in an audio forum, thread 95835', 'capacitors built in'),
-    },
-    {
-      resistor: '20 kΩ to 50 kΩ',
-      voltage: 'rated',
-      time: '5 min and 1 min for each month of storage',
-      source: published('Two hobby copies of one text', 'origin unknown, doubtful'),
-    },
-  ].map((row) => frozen(row)),
-)
+export const reformingProcedures: readonly ReformingProcedure[] = frozen([
+  {
+    resistor: '10 kΩ up to 75 V, 100 kΩ above',
+    voltage: 'raised slowly to rated, at most 1 mA',
+    time: 'at least 4 h at rated, then leakage again',
+    source: maker1993,
+  },
+  {
+    resistor: 'about 1 kΩ',
+    voltage: 'rated',
+    time: '30 min to 60 min',
+    source: published('Capacitor maker’s answers on storage', 'for factory stock on a limited source'),
+  },
+  {
+    resistor: '100 Ω up to 100 V, 1 kΩ above',
+    voltage: 'rated',
+    time: '1 h, rest 12 h to 48 h, then leakage',
+    source: published('Capacitor data book; ECIA EIA-815-1999', 'preconditioning before measurement'),
+  },
+  {
+    resistor: 'none, built in, adjustable source',
+    voltage: 'half of rated for 10 min, then step by step',
+    time: 'watching the unit',
+    source: published('Equipment maker’s text quoted in an audio forum, thread 95835', 'capacitors built in'),
+  },
+  {
+    resistor: '20 kΩ to 50 kΩ',
+    voltage: 'rated',
+    time: '5 min and 1 min for each month of storage',
+    source: published('Two hobby copies of one text', 'origin unknown, doubtful'),
+  },
+])
 
 /** What the stages are worked out from. */
 export const reformingRules = frozen({
@@ -144,11 +140,11 @@ const rule = (
   fromV: number,
   toV: number,
   source: Source,
-): LeakageRule => frozen({ name, kind, factor, addA, floorA, after, fromV, toV, source })
+): LeakageRule => ({ name, kind, factor, addA, floorA, after, fromV, toV, source })
 
-/** Leakage that is accepted, modern rules and older ones side by side. */
+/** Leakage that is accepted, modern rules and older ones side by side, each for the rated voltages its source gives. */
 export const leakageRules: readonly LeakageRule[] = frozen([
-  rule('0.01 CV, at least 3 µA', 'proportional', 0.01, 0, 3e-6, '2 min', 0, 1000, radialSheet),
+  rule('0.01 CV, at least 3 µA', 'proportional', 0.01, 0, 3e-6, '2 min', 6.3, 100, radialSheet),
   rule('0.03 CV, at least 4 µA', 'proportional', 0.03, 0, 4e-6, '1 min', 0, 1000, radialSheet),
   rule('0.06 CV + 10 µA', 'proportional', 0.06, 1e-5, 0, '2 min', 160, 450, radialSheet),
   rule(
@@ -167,10 +163,10 @@ export const leakageRules: readonly LeakageRule[] = frozen([
 
 /** K of the older rule by rated voltage, [A/F], that is mA per µF times 1000. */
 export const olderLeakageFactors = frozen([
-  frozen({ toV: 100, factor: 10, source: olderStandard }),
-  frozen({ toV: 250, factor: 20, source: olderStandard }),
-  frozen({ toV: 350, factor: 25, source: olderStandard }),
-  frozen({ toV: 500, factor: 40, source: olderStandard }),
+  { toV: 100, factor: 10, source: olderStandard },
+  { toV: 250, factor: 20, source: olderStandard },
+  { toV: 350, factor: 25, source: olderStandard },
+  { toV: 500, factor: 40, source: olderStandard },
 ])
 
 /** The rule a capacitor is accepted by after reforming. */
@@ -191,28 +187,24 @@ export interface TouchLimit {
 
 const es1 = published('IEC 62368-1, table 4 (text in a public repository)', 'ES1 limit')
 
-/** The lowest d.c. limit for a part that may be touched. */
+/** The lowest DC limit for a part that may be touched. */
 export const accessibleLimit: TouchLimit = frozen({
   limitV: 42.4,
   what: 'limit of IEC 60335-1 for accessible parts, peak and DC',
   source: published('IEC 60335-1, clause 8.1.4 (quoted in engineering forums)', '42.4 V'),
 })
 
-/** Voltages below which a charged part is no longer counted as hazardous to touch. */
-export const dischargeLimits: readonly TouchLimit[] = frozen(
-  [
-    { limitV: 60, what: 'DC limit of IEC 62368-1', source: es1 },
-    accessibleLimit,
-    {
-      limitV: 34,
-      what: 'limit of IEC 60335-1 for plug pins',
-      source: published(
-        'IEC 60335-1 (newsletter of a power-sources association, first quarter 2020)',
-        '34 V, 1 s after unplugging, above 0.1 µF',
-      ),
-    },
-  ].map((row) => frozen(row)),
+const plugPins = published(
+  'IEC 60335-1 (newsletter of a power-sources association, first quarter 2020)',
+  '34 V, 1 s after unplugging, above 0.1 µF',
 )
+
+/** Voltages below which a charged part is no longer counted as hazardous to touch. */
+export const dischargeLimits: readonly TouchLimit[] = frozen([
+  { limitV: 60, what: 'DC limit of IEC 62368-1', source: es1 },
+  accessibleLimit,
+  { limitV: 34, what: 'limit of IEC 60335-1 for plug pins', source: plugPins },
+])
 
 export interface PlugPinRule {
   readonly name: string
@@ -223,35 +215,33 @@ export interface PlugPinRule {
 }
 
 /** How soon the pins of a plug must be discharged by the capacitors inside. */
-export const plugPinRules: readonly PlugPinRule[] = frozen(
-  [
-    {
-      name: 'time constant of 1 s (IEC 60950-1, pluggable)',
-      limitV: null,
-      withinS: 1,
-      source: published(
-        'IEC 60950-1, clause 2.1.1.7 (quoted in engineering forums)',
-        'time constant at most 1 s above 0.1 µF',
-      ),
-    },
-    { name: '34 V in 1 s (IEC 60335-1)', limitV: 34, withinS: 1, source: dischargeLimits[2]?.source ?? es1 },
-    {
-      name: '60 V in 2 s (IEC 62368-1)',
-      limitV: 60,
-      withinS: 2,
-      source: published('IEC 62368-1, clause 5.5.2.2 (blank test-report form)', 'measured 2 s after disconnection'),
-    },
-    {
-      name: '60 V in 5 s (IEC 61010-1, IEC 60204-1)',
-      limitV: 60,
-      withinS: 5,
-      source: published(
-        'Engineers’ mailing list, message 65744; a machine-engineering page on IEC 60204-1, 6.2.4',
-        '5 s',
-      ),
-    },
-  ].map((row) => frozen(row)),
-)
+export const plugPinRules: readonly PlugPinRule[] = frozen([
+  {
+    name: 'time constant of 1 s (IEC 60950-1, pluggable)',
+    limitV: null,
+    withinS: 1,
+    source: published(
+      'IEC 60950-1, clause 2.1.1.7 (quoted in engineering forums)',
+      'time constant at most 1 s above 0.1 µF',
+    ),
+  },
+  { name: '34 V in 1 s (IEC 60335-1)', limitV: 34, withinS: 1, source: plugPins },
+  {
+    name: '60 V in 2 s (IEC 62368-1)',
+    limitV: 60,
+    withinS: 2,
+    source: published('IEC 62368-1, clause 5.5.2.2 (blank test-report form)', 'measured 2 s after disconnection'),
+  },
+  {
+    name: '60 V in 5 s (IEC 61010-1, IEC 60204-1)',
+    limitV: 60,
+    withinS: 5,
+    source: published(
+      'Engineers’ mailing list, message 65744; a machine-engineering page on IEC 60204-1, 6.2.4',
+      '5 s',
+    ),
+  },
+])
 
 /** Time for a discharge tool where none is asked for [s]. */
 export const dischargeWithin = frozen({
@@ -286,26 +276,24 @@ export interface TouchCurrentLimit {
 }
 
 /** Limits of the current that flows through a person who touches a case or an output. */
-export const touchCurrentLimits: readonly TouchCurrentLimit[] = frozen(
-  [
-    {
-      limitA: 0.25e-3,
-      what: 'class II, IEC 60950-1',
-      source: published('IEC 60950-1, test report 68.210.18.0104.01, page 19', '0.25 mA'),
-    },
-    { limitA: 0.5e-3, what: 'ES1 AC, IEC 62368-1; usual threshold of feeling', source: es1 },
-    {
-      limitA: 0.75e-3,
-      what: 'hand-held class I, older UK practice',
-      source: published('UK code of practice for in-service inspection, 4th edition (training article)', '0.75 mA'),
-    },
-    {
-      limitA: 3.5e-3,
-      what: 'protective conductor of class I',
-      source: published('VDE 0701-0702:2008 (manual of an appliance tester, page 34)', '3.5 mA'),
-    },
-  ].map((row) => frozen(row)),
-)
+export const touchCurrentLimits: readonly TouchCurrentLimit[] = frozen([
+  {
+    limitA: 0.25e-3,
+    what: 'class II, IEC 60950-1',
+    source: published('IEC 60950-1, test report 68.210.18.0104.01, page 19', '0.25 mA'),
+  },
+  { limitA: 0.5e-3, what: 'ES1 AC, IEC 62368-1; usual threshold of feeling', source: es1 },
+  {
+    limitA: 0.75e-3,
+    what: 'hand-held class I, older UK practice',
+    source: published('UK code of practice for in-service inspection, 4th edition (training article)', '0.75 mA'),
+  },
+  {
+    limitA: 3.5e-3,
+    what: 'protective conductor of class I',
+    source: published('VDE 0701-0702:2008 (manual of an appliance tester, page 34)', '3.5 mA'),
+  },
+])
 
 export const impregnatedPaper = published(
   'Wiki page and repairers’ reports on clear-resin paper capacitors of the 1970s to 1990s',
