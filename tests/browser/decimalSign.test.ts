@@ -1,0 +1,53 @@
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { launch, type Running, run, withoutBrowser } from './browser.js'
+
+const plate = 'INPUT 100-240V 50/60Hz 0.8A\nOUTPUT 12.5V DC 1.25A'
+
+describe.skipIf(withoutBrowser)('a reader whose browser asks for', { timeout: 60_000 }, () => {
+  let browser: Browser
+  let server: Running
+  beforeAll(async () => {
+    browser = await launch()
+    server = await run()
+  }, 60_000)
+  afterAll(async () => {
+    await browser?.close()
+    await server?.stop()
+  })
+
+  /** the page of a check, typed in by hand, when the result of it has been swapped in */
+  const typedBy = async (locale: string): Promise<Page> => {
+    const page = await (await browser.newContext({ locale })).newPage()
+    await page.goto(server.origin)
+    await page.fill('#supply', plate)
+    await page.fill('#plugouter', '5,5')
+    await page.fill('#pluginner', '2.1')
+    await page.fill('#jackouter', '5.5')
+    await page.fill('#jackinner', '2,5')
+    await page.waitForSelector('#result .plugs')
+    return page
+  }
+
+  it.each([
+    ['German', 'de-DE', ','],
+    ['Swiss German', 'de-CH', '.'],
+  ])(
+    '%s types either sign, reads the own one, and finds what was typed as it was typed',
+    async (_name, locale, sign) => {
+      const page = await typedBy(locale)
+      const [other] = sign === ',' ? ['.'] : [',']
+      expect(await page.textContent('#supply-reading')).toContain(`12${sign}5\u00a0V`)
+      expect(await page.getAttribute('#result svg.plugs', 'aria-label')).toContain(`5${sign}5`)
+      const shown = (await page.textContent('#result .chain'))?.match(/\d[.,]\d/g) ?? []
+      expect(shown.length).toBeGreaterThan(2)
+      for (const number of shown) expect(number).not.toContain(other)
+      expect(await page.inputValue('#supply')).toBe(plate)
+      expect(await page.inputValue('#plugouter')).toBe('5,5')
+      expect(await page.inputValue('#pluginner')).toBe('2.1')
+      // the entries are shown back as they were typed, the plate among them
+      expect(await page.textContent('#result .entered')).toContain('OUTPUT 12.5V DC 1.25A')
+      await page.context().close()
+    },
+  )
+})
