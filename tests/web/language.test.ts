@@ -1,10 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import request from 'supertest'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { language } from '../../server/web/language.js'
 import { exampleRows } from '../../server/web/viewModels/examples.js'
 import { testApp } from './testApp.js'
+
+// the machine that runs the tests may be busy with others
+vi.setConfig({ testTimeout: 60_000 })
 
 const { app } = testApp()
 const text = async (path: string): Promise<string> => (await request(app).get(path)).text
