@@ -37,7 +37,7 @@ const labels: Record<string, string> = Object.assign(
 )
 
 /** Parameters that stand in the address beside those of the check. */
-const firstPowerNames: readonly string[] = Object.keys(labels)
+export const firstPowerNames: readonly string[] = Object.keys(labels)
 
 const labelOf = (name: string): string => labels[name] ?? name
 
