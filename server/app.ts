@@ -1,11 +1,13 @@
 import compression from 'compression'
 import express, { type Express } from 'express'
-import helmet from 'helmet'
-import { pinoHttp } from 'pino-http'
-import { requirePassphrase } from './web/access.js'
+import { passphraseAccess, requirePassphrase } from './web/access.js'
+import { contentPolicy } from './web/contentPolicy.js'
 import type { Context } from './web/context.js'
 import { handleErrors, notFound } from './web/errorPages.js'
+import { knownHost } from './web/knownHost.js'
+import { rateLimits } from './web/rateLimits.js'
 import { refusePrototypeKeys } from './web/refusePrototypeKeys.js'
+import { requestLog } from './web/requestLog.js'
 import { benchRoutes } from './web/routes/bench.js'
 import { checkRoutes } from './web/routes/check.js'
 import { checklistRoutes } from './web/routes/checklist.js'
@@ -39,35 +41,25 @@ import { setUpViews, staticFiles } from './web/views.js'
 /** The ordered list of what a request passes through. */
 export function createApp(context: Context): Express {
   const app = express()
-  setUpViews(app)
-  app.use(pinoHttp({ logger: context.logger, customLogLevel: () => 'debug', quietReqLogger: true }))
+  setUpViews(app, context.now)
   app.disable('x-powered-by')
-  app.use(
-    helmet({
-      contentSecurityPolicy: {
-        directives: {
-          defaultSrc: ["'self'"],
-          styleSrc: ["'self'"],
-          fontSrc: ["'self'"],
-          imgSrc: ["'self'", 'data:', 'blob:'],
-          upgradeInsecureRequests: null,
-        },
-      },
-      strictTransportSecurity: false,
-      // with no-referrer a browser hides from us that its own form was sent from here
-      referrerPolicy: { policy: 'same-origin' },
-    }),
-  )
+  app.set('trust proxy', context.config.trustedProxies)
+  const elapsed = context.elapsed ?? (() => performance.now())
+  const access = passphraseAccess({ ...context, elapsed })
+  app.use(requestLog(context.logger))
+  app.use(contentPolicy())
+  app.use(knownHost(context.config))
   app.use(compression())
   app.use('/static', staticFiles())
-  app.use(requirePassphrase(context.config))
+  app.use(rateLimits(context.config, elapsed))
+  app.use(requirePassphrase(access))
   app.use(sameOrigin)
   app.use(exchangeApiRoutes(context))
   app.use(express.json({ limit: '1mb', strict: true }))
   app.use(express.urlencoded({ limit: '1mb', extended: false }))
   app.use(refusePrototypeKeys)
-  app.use(healthRoutes())
-  app.use(enterRoutes(context))
+  app.use(healthRoutes(context))
+  app.use(enterRoutes(access))
   app.use(checkPageRoutes())
   app.use(labelRoutes())
   app.use(checkRoutes())

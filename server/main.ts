@@ -1,10 +1,12 @@
 import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { networkInterfaces } from 'node:os'
-import { pino } from 'pino'
 import { createApp } from './app.js'
 import { type Config, readConfig } from './config.js'
+import { createLogger } from './log.js'
 import { validateReference } from './reference/validate.js'
+import { finishRequests } from './stop.js'
+import { accessSalt } from './store/accessSalt.js'
 import { openStore } from './store/openStore.js'
 import { removePhotoFiles } from './store/photoFiles.js'
 import { storageFault } from './store/storageFault.js'
@@ -24,7 +26,7 @@ const faults = validateReference()
 if (faults.length > 0) throw new Error(`The reference tables are at fault:\n${faults.join('\n')}`)
 
 const config = settings()
-const logger = pino({ level: config.logLevel })
+const logger = createLogger(config)
 const store = openStore({ dataDir: config.dataDir, databaseUrl: config.databaseUrl, now: Date.now })
 
 // checks need nothing that is kept, so a store that cannot be opened is told and tried again at the next use
@@ -46,7 +48,20 @@ setInterval(tidyLater, 24 * 3600 * 1000).unref()
 
 const lan = (): string | null => lanAddress(networkInterfaces())
 
-const server = createServer({ maxHeaderSize: longestHeader }, createApp({ config, logger, store, now: Date.now, lan }))
+const salt =
+  config.passphrase === undefined
+    ? undefined
+    : await accessSalt(config.dataDir).catch((error: Error) => {
+        console.error(`Browsers are asked for the passphrase again when Lampline is started again: ${error.message}`)
+        return undefined
+      })
+
+let stopping = false
+
+const server = createServer(
+  { maxHeaderSize: longestHeader },
+  createApp({ config, logger, store, now: Date.now, lan, salt, stopping: () => stopping }),
+)
 server.on('clientError', answerUnreadable)
 server.on('error', (error) => {
   console.error(`Lampline cannot listen on http://${config.host}:${config.port}: ${error.message}`)
@@ -57,11 +72,17 @@ server.listen(config.port, config.host, () => {
   console.log(`listening on http://${config.host}:${port}`)
 })
 
-function stop(): void {
-  server.close(() => store.close().finally(() => process.exit(0)))
-  server.closeIdleConnections()
-  // open keep-alive connections must not hold the process up
-  setTimeout(() => server.closeAllConnections(), 2000).unref()
+/** The longest that requests under way are waited for [ms]; a container is killed after 10 s. */
+const stopWithinMs = 8000
+
+async function stop(): Promise<void> {
+  // asked twice, somebody is in a hurry
+  if (stopping) process.exit(0)
+  stopping = true
+  if (!(await finishRequests(server, stopWithinMs)))
+    logger.warn(`requests that took longer than ${stopWithinMs} ms to stop were cut off`)
+  await store.close().catch((error: unknown) => logger.error({ error }, 'the store could not be closed'))
+  process.exit(0)
 }
 process.on('SIGTERM', stop)
 process.on('SIGINT', stop)

@@ -12,4 +12,10 @@ export interface Context {
   now: () => number
   /** this machine's address on the network it stands in; null where it has none */
   lan: () => string | null
+  /** what the key of the sessions is salted with; without one, browsers are forgotten when the process ends */
+  salt?: Buffer
+  /** time that only goes forward [ms], for limits; the process's own unless given */
+  elapsed?: () => number
+  /** whether the process is about to stop */
+  stopping?: () => boolean
 }

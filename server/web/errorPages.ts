@@ -3,6 +3,7 @@ import { StorageFault } from '../store/errors.js'
 import type { Context } from './context.js'
 import { Conflict, type FieldError, NotFound } from './errors.js'
 import { render, wantsFragment } from './page.js'
+import { pathOf, requestId } from './requestLog.js'
 
 export const notFound: RequestHandler = () => {
   throw new NotFound()
@@ -45,9 +46,12 @@ function answer(error: unknown): Answer {
 }
 
 const titles: Record<number, string> = {
+  403: 'Sent from another site',
   404: 'Not found',
   409: 'Changed meanwhile',
   413: 'Too large',
+  421: 'Not under this name',
+  429: 'Too much at once',
   500: 'A fault in Lampline',
   503: 'Not available now',
 }
@@ -57,14 +61,25 @@ export function handleErrors({ logger }: Context): ErrorRequestHandler {
   return (error, request, response, next) => {
     if (response.headersSent) return next(error)
     const { status, message, fields } = answer(error)
-    if (status >= 500) logger.error({ error, url: request.originalUrl }, 'unexpected fault')
+    // under this name the line with the cause is found again
+    const id = status >= 500 ? { id: requestId(response) } : {}
+    if (status >= 500)
+      logger.error({ ...id, error, method: request.method, path: pathOf(request) }, 'a request could not be answered')
     response.status(status)
     if (request.path.startsWith('/api/') || !request.accepts('html')) {
       const current = error instanceof Conflict ? { current: error.current } : {}
-      response.json({ error: { message, ...(fields.length ? { fields } : {}) }, ...current })
+      response.json({ error: { message, ...id, ...(fields.length ? { fields } : {}) }, ...current })
       return
     }
-    const page = { title: titles[status] ?? 'This cannot be used', nav: null, errors: [], status, message, fields }
+    const page = {
+      title: titles[status] ?? 'This cannot be used',
+      nav: null,
+      errors: [],
+      status,
+      message,
+      fields,
+      ...id,
+    }
     render(request, response, wantsFragment(request) ? 'errorPart' : 'error', { page })
   }
 }

@@ -14,7 +14,8 @@ const hostOf = (origin: string): string | null => (URL.canParse(origin) ? new UR
 
 /**
  * Lets a change through only from pages of this server and from programs that are no browsers. Browsers say where a
- * request comes from in `Sec-Fetch-Site`, older ones in `Origin`; a program sends neither.
+ * request comes from in `Sec-Fetch-Site`, on a plain http address beyond loopback in `Origin`, very old ones in
+ * `Referer`; a program sends none of them. Forms with files count as well: it stands before every parser of bodies.
  */
 export function sameOrigin(request: Request, _response: Response, next: NextFunction): void {
   if (reading.has(request.method)) {
@@ -22,7 +23,7 @@ export function sameOrigin(request: Request, _response: Response, next: NextFunc
     return
   }
   const site = request.get('Sec-Fetch-Site')
-  const origin = request.get('Origin')
+  const origin = request.get('Origin') ?? request.get('Referer')
   const own =
     site !== undefined
       ? site === 'same-origin' || site === 'none'

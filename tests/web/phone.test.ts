@@ -1,7 +1,7 @@
 import jsqr from 'jsqr'
 import sharp from 'sharp'
 import request from 'supertest'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { lanAddress, phoneAddress } from '../../server/web/phoneAddress.js'
 import { qr } from '../../server/web/qr.js'
 import { matching } from './exampleChecks.js'
@@ -9,6 +9,9 @@ import { testApp } from './testApp.js'
 
 // its types describe an ES module, its file is a CommonJS one
 const jsQR = jsqr as unknown as typeof jsqr.default
+
+// the machine that runs the tests may be busy with others
+vi.setConfig({ testTimeout: 60_000 })
 
 const passphrase = 'three dry lamps'
 const shared = { HOST: '0.0.0.0', PASSPHRASE: passphrase }

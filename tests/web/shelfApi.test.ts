@@ -127,7 +127,7 @@ describe('a request that another site made a browser send', () => {
   it.each([
     [{ 'Sec-Fetch-Site': 'same-origin' }],
     [{ 'Sec-Fetch-Site': 'none' }],
-    [{ Host: 'lamp.example', Origin: 'http://lamp.example' }],
+    [{ Host: 'localhost:8080', Origin: 'http://localhost:8080' }],
     [{}],
   ])('is told from one of our own: %o', async (headers) => {
     expect((await post(headers as Record<string, string>)).status).toBe(201)

@@ -332,6 +332,8 @@ export const errorAnswer = z
   .object({
     error: z.object({
       message: text,
+      /** of a fault in the server: the name of the request in its log */
+      id: text.optional(),
       fields: z.array(z.object({ path: text, message: text })).optional(),
     }),
   })
