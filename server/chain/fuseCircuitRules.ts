@@ -2,9 +2,11 @@ import { gateTimes } from '../physics/fuseCurve.js'
 import { amperes, decimal, duration, percent, volts } from '../physics/quantity.js'
 import { bs1362LargestA } from '../reference/fuseRatings.js'
 import { bothPoles, currentLimited, likeWithLike } from '../reference/fuseSelection.js'
-import { describe, type FuseLink, gatesOf, meltingRange } from './fuseLink.js'
+import { describe, type FuseLink } from './fuseLink.js'
+import { gatesOf } from './fuseLinkGates.js'
 import type { Rule } from './fuseSituation.js'
 import { caution, clear, unknown } from './judgement.js'
+import { meltingRange } from './meltingRange.js'
 import { ratingPlate } from './words.js'
 
 /** Operating current against the rating that rules. */

@@ -19,8 +19,9 @@ import {
 } from '../reference/fuseSelection.js'
 import type { Source } from '../reference/source.js'
 import { lowClassMostV } from '../reference/thresholds.js'
-import { type FuseLink, meltingRange, type Prescription } from './fuseLink.js'
+import type { FuseLink, Prescription } from './fuseLink.js'
 import type { FuseCircuit, FuseRequest, FuseRequired } from './fuseRequest.js'
+import { meltingRange } from './meltingRange.js'
 
 type Family = keyof typeof continuousShare
 

@@ -5,7 +5,7 @@ import { copperResistivity, leadDropStopAbove } from '../reference/thresholds.js
 import type { Outcome } from './finding.js'
 import { type Judgement, type Text, unknown } from './judgement.js'
 import { drawnA, ends } from './matchRails.js'
-import { toleranceOf } from './outputVoltage.js'
+import { toleranceOf } from './outputTolerance.js'
 import { railText } from './railText.js'
 import type { Lead } from './request.js'
 import type { PairSituation, RailPair } from './situation.js'

@@ -12,8 +12,9 @@ import { stop, type Text, uniqueSources, unknown } from './judgement.js'
 import { windowsInUse } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
 import type { MainsSituation } from './situation.js'
+import { testedTop } from './testedTop.js'
 import { mainsTopic } from './topic.js'
-import { outcomeOf, testedTop, type WindowFit, windowAgainstMains } from './windowAgainstMains.js'
+import { outcomeOf, type WindowFit, windowAgainstMains } from './windowAgainstMains.js'
 import { listText, qualifiedHands, ratingPlate, windowText } from './words.js'
 
 /** Whether the supply may meet the voltage that reaches it. */
@@ -125,10 +126,7 @@ function windowWords(at: At): Text {
       return {
         title: `${mains} may rise to ${volts(maxV ?? voltageV)}; a plate of ${plate} was tested up to ${volts(tested.testedV)}`,
         why: 'On the high side of the band it runs hotter than its type test proved, and old insulation and capacitors have the least in hand.',
-        working: [
-          `${volts(window.max === 230 || tested.testedV !== 253 ? window.max : 230)} × ${decimal(1 + tested.above)} = ${volts(tested.testedV)}`,
-          ...bandLine,
-        ],
+        working: [`${volts(tested.ratedV)} × ${decimal(1 + tested.above)} = ${volts(tested.testedV)}`, ...bandLine],
         action:
           'Measure the mains where it will be used, at a quiet hour too; keep first runs short and attended, feel for heat with the plug pulled. Where the voltage stands near the top, use a supply made for this mains.',
         sources: uniqueSources([ratingPlate, ...tested.sources, ...sources]),

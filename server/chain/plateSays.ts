@@ -58,13 +58,16 @@ export function mayBePositions(label: string | null | undefined, rails: readonly
   })
 }
 
-/** 5 V with others of the fixed voltages of USB, one at least that is no usual companion of 5 V, and none negative. */
+/** The first fixed voltage of USB, 5 V, with others of them, one at least that every such source has (12 V is optional), and no other. */
 function areUsbVoltages(rails: readonly Rail[]): boolean {
-  const voltages = rails.map(({ voltageV, voltageMaxV }) => (voltageMaxV === null ? voltageV : Number.NaN))
+  const offered = rails.map(({ voltageV, voltageMaxV }) =>
+    usbFixedVoltages.find((fixed) => voltageMaxV === null && fixed.voltageV === voltageV),
+  )
+  const [first] = usbFixedVoltages
   return (
-    voltages.length > 1 &&
-    voltages.includes(5) &&
-    voltages.some((voltageV) => voltageV !== 5 && voltageV !== 12) &&
-    voltages.every((voltageV) => usbFixedVoltages.some((fixed) => fixed.voltageV === voltageV))
+    first !== undefined &&
+    offered.every((fixed) => fixed !== undefined) &&
+    offered.includes(first) &&
+    offered.some((fixed) => fixed !== first && fixed?.always)
   )
 }

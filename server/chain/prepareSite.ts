@@ -1,3 +1,4 @@
+import { homeFrequencyRows } from '../reference/homeFrequencies.js'
 import { bandFor, mainsOf } from '../reference/mains.js'
 import { commonPractice, type Source } from '../reference/source.js'
 import { frequencyMatch, nominalMatch } from '../reference/thresholds.js'
@@ -108,7 +109,7 @@ function statedFrequency(systems: Mains[], site: Site, country: string | null): 
 const nothing: Mains = { voltageV: null, frequencyHz: null, minV: null, maxV: null, sources: [] }
 
 /** Frequencies whose bands are taken together where the frequency is not known [Hz]. */
-const usualFrequenciesHz = [50, 60]
+const usualFrequenciesHz = [...new Set(homeFrequencyRows.flatMap(({ frequenciesHz }) => frequenciesHz))]
 
 function withBand(voltageV: number, frequencyHz: number | null, country: string | null): Mains {
   const bands = (frequencyHz === null ? usualFrequenciesHz : [frequencyHz]).map((hz) =>

@@ -1,9 +1,8 @@
 import { atMost } from '../physics/tolerance.js'
-import { ratingTestFor } from '../reference/ratingTests.js'
-import type { Source } from '../reference/source.js'
 import { nominalMatch, voltageCautionBelow, voltageStopAbove, voltageStopBelow } from '../reference/thresholds.js'
 import type { Outcome } from './finding.js'
 import type { VoltageWindow } from './request.js'
+import { testedTop } from './testedTop.js'
 
 /** How a plate's window stands to the mains. */
 export type WindowFit =
@@ -23,17 +22,6 @@ export const outcomeOf: Record<WindowFit, Outcome> = {
   'may drop out': 'caution',
   within: 'clear',
   'band not known': 'unknown',
-}
-
-/** The highest voltage the plate's type test went to [V]. A window that takes in 230 V was run at 253 V at least. */
-export function testedTop(window: VoltageWindow): { testedV: number; above: number; sources: readonly Source[] } {
-  const own = ratingTestFor(window)
-  const ownV = window.max * (1 + own.above)
-  const marked230 = ratingTestFor({ min: 230, max: 230 })
-  const markedV = 230 * (1 + marked230.above)
-  return window.min <= 230 && window.max >= 230 && markedV > ownV
-    ? { testedV: markedV, above: marked230.above, sources: marked230.sources }
-    : { testedV: ownV, above: own.above, sources: own.sources }
 }
 
 /**

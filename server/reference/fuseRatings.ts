@@ -129,6 +129,9 @@ export const ulInterruptingAt250V: readonly {
 /** Interrupting rating of a UL Listed link at 125 V AC [A]. */
 export const ulInterruptingAt125V = frozen({ value: 10_000, source: interrupting })
 
+/** The two voltages UL Listed links are rated at [V AC]. */
+export const ulRatedV = frozen({ low: 125, high: 250, source: interrupting })
+
 /** Outside this band a number on a small cartridge link is taken for something else [A]. */
 export const plausibleRatedA = frozen({
   min: 0.001,

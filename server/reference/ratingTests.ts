@@ -47,6 +47,9 @@ export const ratingTests: readonly RatingTest[] = frozen([
   },
 ])
 
+/** The one rated voltage that IEC 60950-1 singles out for ±10 % [V]. */
+export const widerTestV = frozen({ value: 230, unit: 'V', source: iec60950 } as const)
+
 /**
  * The test that applies to a plate's window [V]: ±10 % for a plate of 230 V and for a wide window, else +6/−10 %.
  *
@@ -56,7 +59,7 @@ export function ratingTestFor(window: { min: number; max: number }): RatingTest 
   const applies: RatingTest['applies'] =
     window.max >= wideWindowRatio.value * window.min
       ? 'wide window'
-      : window.min === 230 && window.max === 230
+      : window.min === widerTestV.value && window.max === widerTestV.value
         ? 'plate of 230 V'
         : 'any plate'
   const row = ratingTests.find((test) => test.applies === applies)

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Outcome } from '../../server/chain/finding.js'
 import { prepareSite } from '../../server/chain/prepareSite.js'
-import { outcomeOf, testedTop, windowAgainstMains } from '../../server/chain/windowAgainstMains.js'
+import { testedTop } from '../../server/chain/testedTop.js'
+import { outcomeOf, windowAgainstMains } from '../../server/chain/windowAgainstMains.js'
 
 describe('what a plate was tested up to', () => {
   // IEC 950 / 60950 clauses 1.4.5 and 1.6.5 as quoted in the emc-pstc archive (+6 %, but +10 % for 230 V);

@@ -1,0 +1,119 @@
+import { percent, volts } from '../physics/quantity.js'
+import { atMost } from '../physics/tolerance.js'
+import { outputToleranceWidest } from '../reference/thresholds.js'
+import type { Outcome } from './finding.js'
+import { type Judgement, type Text, unknown } from './judgement.js'
+import { distanceV, ends } from './matchRails.js'
+import type { Tolerance } from './outputTolerance.js'
+import { railText } from './railText.js'
+import type { DeviceRail, Rail, RailPair } from './situation.js'
+import { measuredThere, ratingPlate } from './words.js'
+
+interface Compared {
+  pair: RailPair
+  rail: Rail
+  tolerance: Tolerance
+  /** the voltage that is compared, as a rail */
+  value: Rail
+  what: 'plate' | 'off load' | 'loaded'
+}
+
+/** A nominal or measured voltage against what is wanted. */
+export function compareVoltage(compared: Compared): Judgement {
+  const { pair, tolerance, value } = compared
+  const { device } = pair
+  const [low, high] = ends(value)
+  const wanted = nearestEnd(device, value)
+  if (!(Math.abs(wanted) > 0)) return unknown(() => zeroVolts(device))
+  const share = distanceV(value, device) / Math.abs(wanted)
+  // an adjustable output may stand anywhere in its range
+  if (low !== high && share === 0 && !within(value, device, tolerance.share)) return unknown(() => adjustable(compared))
+  const outcome: Outcome = atMost(share, tolerance.share)
+    ? 'clear'
+    : atMost(share, outputToleranceWidest.value)
+      ? 'caution'
+      : 'stop'
+  return { outcome, say: () => comparedWords(compared, wanted, share, outcome, low, high) }
+}
+
+/** Whether the whole range of a value lies within what the device accepts. */
+function within(value: Rail, device: DeviceRail, share: number): boolean {
+  const [low, high] = ends(value)
+  const [wantedLow, wantedHigh] = ends(device)
+  return low >= wantedLow - share * Math.abs(wantedLow) && high <= wantedHigh + share * Math.abs(wantedHigh)
+}
+
+/** The end of a device's range that lies nearest a value [V]. */
+function nearestEnd(device: DeviceRail, value: Rail): number {
+  const [low, high] = ends(device)
+  const [valueLow] = ends(value)
+  return valueLow > high ? high : low
+}
+
+function comparedWords(
+  { pair, rail, tolerance, value, what }: Compared,
+  wanted: number,
+  share: number,
+  outcome: Outcome,
+  low: number,
+  high: number,
+): Text {
+  const { device } = pair
+  const [, wantedHigh] = ends(device)
+  const above = low > wantedHigh
+  const nearV = above ? low : high
+  const given =
+    what === 'plate' ? `the supply’s ${railText(rail)}` : `the ${volts(low)} measured ${what} (plate ${railText(rail)})`
+  const working = [
+    share === 0
+      ? `${railText(value)} is within what the machine wants: ${railText(device)}`
+      : `|${volts(nearV)} − ${volts(wanted)}| / ${volts(Math.abs(wanted))} = ${percent(share, 3, 'up')}`,
+    `tolerance ${percent(tolerance.share)}: ${tolerance.says}`,
+  ]
+  const sources = [what === 'plate' ? ratingPlate : measuredThere, tolerance.source]
+  const off = `${percent(share, 3, 'up')} too ${above ? 'high' : 'low'}`
+  if (outcome === 'clear')
+    return {
+      title: `The machine wants ${railText(device)}; ${given} ${share === 0 ? 'agrees' : `is within ${percent(tolerance.share)}`}`,
+      why: 'The voltage agrees.',
+      working,
+      action: null,
+      sources,
+    }
+  if (outcome === 'caution')
+    return {
+      title: `The machine wants ${railText(device)}; ${given} is ${off}`,
+      why: above
+        ? 'More voltage means more heat in regulators and, at logic chips, the edge of what they take.'
+        : 'Memory and logic may fail in odd ways; motors and relays may hang.',
+      working: [...working, `beyond ${percent(outputToleranceWidest.value)} no rail may lie`],
+      action:
+        'Measure the output under load before the machine is connected, and look up what its maker allows; prefer a supply that is nearer.',
+      sources: [...sources, outputToleranceWidest.source],
+    }
+  return {
+    title: `The machine wants ${railText(device)}; ${given} is ${off}`,
+    why: above
+      ? 'Too much voltage destroys chips, capacitors and displays at once, often those that cannot be replaced.'
+      : 'Too little voltage leaves the machine dead or half alive, and may harm what it writes to.',
+    working: [...working, `more than ${percent(outputToleranceWidest.value)}`],
+    action: `Do not connect the two. Use a supply with an output of ${railText(device)}.`,
+    sources: [...sources, outputToleranceWidest.source],
+  }
+}
+
+const zeroVolts = (device: DeviceRail): Text => ({
+  title: `A rail of ${railText(device)} cannot be judged`,
+  why: 'Nothing is wanted at 0\u00a0V.',
+  working: [],
+  action: 'Read the machine’s plate again and enter the voltage.',
+  sources: [ratingPlate],
+})
+
+const adjustable = ({ pair, value }: Compared): Text => ({
+  title: `The supply’s output is a range, ${railText(value)}; where it is set is not known (the machine wants ${railText(pair.device)})`,
+  why: 'Set too high it destroys the machine at once.',
+  working: [],
+  action: `Set it to ${railText(pair.device)}, measure it with nothing connected, and enter what it is set to as its output.`,
+  sources: [ratingPlate],
+})

@@ -1,0 +1,27 @@
+import { commonPractice, type Source } from '../reference/source.js'
+import { outputToleranceRegulated, outputToleranceWidest } from '../reference/thresholds.js'
+import type { DeviceRail, PreparedDevice } from './situation.js'
+
+const ownTolerance = commonPractice('The machine’s own tolerance', 'as its maker states it, or as entered')
+
+export interface Tolerance {
+  share: number
+  says: string
+  source: Source
+}
+
+/** The machine's own; else 5 % where it needs a regulated supply or does not say; else the widest. */
+export function toleranceOf({ tolerance }: DeviceRail, { regulatedNeeded }: PreparedDevice): Tolerance {
+  if (tolerance !== null) return { share: tolerance, says: 'the machine’s own', source: ownTolerance }
+  if (regulatedNeeded === false)
+    return {
+      share: outputToleranceWidest.value,
+      says: 'it needs no regulated supply',
+      source: outputToleranceWidest.source,
+    }
+  return {
+    share: outputToleranceRegulated.value,
+    says: regulatedNeeded ? 'it needs a regulated supply' : 'it states none',
+    source: outputToleranceRegulated.source,
+  }
+}
