@@ -2,7 +2,10 @@ import { createRequire } from 'node:module'
 import { availableParallelism } from 'node:os'
 import { pathToFileURL } from 'node:url'
 import { Worker } from 'node:worker_threads'
+import { prepareSite } from '../chain/prepareSite.js'
 import type { Device, Site, Supply } from '../chain/request.js'
+import { machinesOf, matrixRow } from './matrix.js'
+import { deviceReady, eachInTurn, supplyReady } from './prepared.js'
 
 /** What one thread is given. */
 export interface MatrixShare {
@@ -25,6 +28,17 @@ const leastRows = 50
 
 const mostThreads = 4
 
+/** A shelf up to this size is judged before a thread would have loaded the program; rows and plates in all. */
+const mostHere = { plates: 300, pairs: 20_000 }
+
+/** Judges a small shelf in this thread, a few rows at a time, so that others are let through. */
+async function judgeHere({ site, supplies, devices }: MatrixShare, done: (row: number, cells: Uint8Array) => void) {
+  const place = prepareSite(site)
+  const machines = machinesOf(await eachInTurn(devices, deviceReady))
+  const rows = supplies.map((supply, row) => ({ supply, row }))
+  await eachInTurn(rows, ({ supply, row }) => done(row, matrixRow(place, supplyReady(supply), machines)))
+}
+
 /** The sources are run as they are written, in threads too: the loader of the main thread does not reach into them. */
 function threadFor(share: MatrixShare): Worker {
   const loader = pathToFileURL(
@@ -37,8 +51,17 @@ function threadFor(share: MatrixShare): Worker {
   return new Worker(begin, { eval: true, workerData: share, execArgv: [] })
 }
 
-/** Judges every supply for every machine in threads of their own, so that the process goes on answering. */
+/** Judges every supply for every machine, a large shelf in threads of their own, so that the process goes on answering. */
 export function runMatrix({ site, supplies, devices }: MatrixShare): MatrixRun {
+  if (supplies.length + devices.length <= mostHere.plates && supplies.length * devices.length <= mostHere.pairs) {
+    const rows: (Uint8Array | undefined)[] = new Array(supplies.length).fill(undefined)
+    let done = 0
+    const finished = judgeHere({ site, supplies, devices }, (row, cells) => {
+      rows[row] = cells
+      done += 1
+    })
+    return { rows, done: () => done, finished }
+  }
   const threads = Math.min(mostThreads, availableParallelism(), Math.max(1, Math.floor(supplies.length / leastRows)))
   const size = Math.ceil(supplies.length / threads)
   const rows: (Uint8Array | undefined)[] = new Array(supplies.length).fill(undefined)

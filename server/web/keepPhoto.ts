@@ -1,5 +1,6 @@
 import type { RequestHandler } from 'express'
 import multer from 'multer'
+import { Missing } from '../store/errors.js'
 import { newId } from '../store/openStore.js'
 import { removePhotoFiles, writePhotoFiles } from '../store/photoFiles.js'
 import type { Photo } from '../store/store.js'
@@ -46,6 +47,12 @@ export async function keepPhoto(
   bytes: Uint8Array,
   id: string = newId(),
 ): Promise<Photo> {
+  // sent again: writing its files once more could only lose them, where the disk is full by now
+  const known = await store.photo(id).catch((error: unknown) => {
+    if (error instanceof Missing) return null
+    throw error
+  })
+  if (known) return known
   const { large, small, ...image } = await photoImage(bytes)
   const photo: Photo = { id, owner, caption, bytes: large.length, createdAt: now(), ...image }
   await writePhotoFiles(config.dataDir, photo, { large, small })

@@ -18,16 +18,16 @@ const everything = { limit: 1_000_000 }
 /** Plates that were read already, so that asking about the next machine does not read the shelf again. */
 const mostRemembered = 20_000
 
-/** Remembers what was made of a record at a version. */
+/** Remembers what was made of a record as it was last seen; of one that changed, only what was made of it since. */
 function remembering<Body, Made>(make: (body: Body) => Made): (kept: Kept<Body>) => Made {
-  const known = new Map<string, Made>()
+  const known = new Map<string, { state: string; made: Made }>()
   return (kept) => {
-    const key = `${kept.id} ${kept.version} ${kept.updatedAt}`
-    const before = known.get(key)
-    if (before !== undefined) return before
+    const state = `${kept.version} ${kept.updatedAt}`
+    const before = known.get(kept.id)
+    if (before?.state === state) return before.made
     if (known.size >= mostRemembered) known.clear()
     const made = make(kept.body)
-    known.set(key, made)
+    known.set(kept.id, { state, made })
     return made
   }
 }

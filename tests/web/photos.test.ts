@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import sharp from 'sharp'
@@ -96,6 +96,26 @@ describe('a photo', () => {
     expect(answer.body.error.message).toMatch(/12 can be kept/)
     const files = readdirSync(join(dataDir, 'photos'), { recursive: true, encoding: 'utf8' })
     expect(files.filter((name) => name.endsWith('.jpg'))).toHaveLength(12)
+  })
+
+  it('asked for beyond its end is refused as a page, not as a picture', async () => {
+    const { body } = await send(await picture().png().toBuffer())
+    const answer = await request(test.app).get(body.large).set('Range', 'bytes=9999999-')
+    expect(answer.status).toBe(416)
+    expect(answer.headers['content-type']).toMatch(/^text\/html/)
+    expect(answer.headers['cache-control'] ?? '').not.toMatch(/max-age=[1-9]/)
+  })
+
+  it('sent again where it can no longer be written stays as it is kept', async () => {
+    const bytes = await picture().png().toBuffer()
+    const again = () => send(bytes).set('Idempotency-Key', 'the-same-photo-again')
+    const { body } = await again()
+    // a folder where the unfinished file would be written: writing fails
+    const folder = join(dataDir, 'photos', body.id.slice(0, 2))
+    mkdirSync(join(folder, `${body.id}.png.part`))
+    const answer = await again()
+    expect([answer.status, answer.body.id]).toEqual([201, body.id])
+    expect((await request(test.app).get(body.large)).status).toBe(200)
   })
 
   it('of no record is refused with 404', async () => {

@@ -19,10 +19,8 @@ export function exchangeApiRoutes({ store, now }: Context): Router {
   const router = Router()
 
   router.get('/api/export', async (_request, response) => {
-    response
-      .type('json')
-      .attachment('lampline-records.json')
-      .send(await exportFile(store))
+    const file = await exportFile(store)
+    response.type('json').attachment('lampline-records.json').send(file)
   })
   router.get('/api/jobs/:id/export', async (request, response) => {
     const kept = await store.get<Job>('job', request.params.id)
@@ -41,10 +39,8 @@ export function exchangeApiRoutes({ store, now }: Context): Router {
   )
 
   router.get('/api/shelf.csv', async (_request, response) => {
-    response
-      .type('text/csv')
-      .attachment('lampline-shelf.csv')
-      .send(await exportCsv(store))
+    const file = await exportCsv(store)
+    response.type('text/csv').attachment('lampline-shelf.csv').send(file)
   })
   router.post('/api/shelf.csv', express.raw({ limit: largestFile, type: () => true }), async (request, response) => {
     const { apply } = parse(applyQuerySchema, request.query)

@@ -42,7 +42,10 @@ export function photoRoutes(context: Context): Router {
           (error) => (error ? reject(error) : resolve()),
         )
       }).catch((error: NodeJS.ErrnoException) => {
-        if (error.code === 'ENOENT') throw new NotFound('The file of this photo is not there any more.')
+        // what was said of the picture is not true of the words that are answered instead
+        for (const header of ['Content-Type', 'Cache-Control', 'ETag', 'Last-Modified']) response.removeHeader(header)
+        if (error.code === 'ENOENT' || error.code === 'EISDIR')
+          throw new NotFound('The file of this photo is not there any more.')
         if (error.code !== 'ECONNABORTED') throw error
       })
     }
