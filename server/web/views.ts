@@ -2,17 +2,22 @@ import { fileURLToPath } from 'node:url'
 import express, { type Express, type RequestHandler } from 'express'
 import { glossary } from './glossary.js'
 import { language } from './language.js'
+import { day } from './viewModels/dates.js'
 import { outcomeWords } from './viewModels/verdictWords.js'
 
 const root = (folder: string): string => fileURLToPath(new URL(`../../${folder}`, import.meta.url))
 
-export function setUpViews(app: Express): void {
+/** Views, and the words all of them share; `now` tells the day that stands on paper. */
+export function setUpViews(app: Express, now: () => number = Date.now): void {
   app.set('views', root('views'))
   app.set('view engine', 'pug')
   app.set('view cache', true)
+  // a view that notes each of its lines, for messages about it, takes longer to print
+  app.locals.compileDebug = false
   app.locals.language = language
   app.locals.glossary = glossary
   app.locals.outcomeWords = outcomeWords
+  app.locals.today = () => day(now()).text
 }
 
 export const staticFiles = (): RequestHandler => express.static(root('static'), { index: false })

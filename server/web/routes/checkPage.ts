@@ -19,8 +19,12 @@ export function checkPageRoutes(): Router {
       const text = state.errors[name] === undefined ? state.values[name]?.trim() : ''
       return text ? readPlate(text, of) : null
     }
-    const readings = { supply: plate('supply', 'supply'), machine: plate('machine', 'device') }
-    const model = checkView({ form, readings, response: form.request && assess(form.request) })
+    const judged = form.request && assess(form.request)
+    // a form that cannot be judged yet still shows what its plates say
+    const readings = judged
+      ? { supply: judged.readings.supply, machine: judged.readings.device }
+      : { supply: plate('supply', 'supply'), machine: plate('machine', 'device') }
+    const model = checkView({ form, readings, response: judged })
     if (wantsFragment(request)) response.set('HX-Replace-Url', address)
     show(request, response, { view: 'check', fragment: 'check/answer', model })
   })
