@@ -36,8 +36,8 @@ export interface LabelRail {
 export interface LabelReading {
   input: LabelInput | null
   outputs: LabelRail[]
-  /** printed power of all outputs together [W]; absent or null where the plate names none */
-  outputsTotalW?: number | null
+  /** printed power of all outputs together [W]; null where the plate names none, or only that of some of them */
+  outputsTotalW: number | null
   /** of a device: the rails it wants */
   takes: LabelRail[]
   polarity: Polarity | null

@@ -13,6 +13,10 @@ const wornMarks = '?*_\u25A0\u25A1\uFFFD\u2588\u2592'
 /** Longest number on a plate, decimal mark included; longer runs are codes. */
 const longestNumber = 9
 const longestLookAlikeWord = 16
+/** Most spaces at a line's ends across which a range goes on. */
+const longestMargin = 8
+/** Letters of a word for "from" before the lower end of a range. */
+const longestFrom = 8
 
 const isWorn = (one: string): boolean => one !== '' && wornMarks.includes(one)
 const isFigure = (one: string): boolean => isDigit(one) || asDigit[one] !== undefined
@@ -78,7 +82,11 @@ class Lexer {
   #step() {
     const start = this.#at
     const one = this.#char(start)
-    if (one === '\n') return this.#push({ type: 'line', start, end: start + 1 })
+    if (one === '\n') {
+      if (!this.#breaksRange(start)) return this.#push({ type: 'line', start, end: start + 1 })
+      this.#at += 1
+      return
+    }
     if (isSpace(one)) {
       this.#at += 1
       return
@@ -102,6 +110,16 @@ class Lexer {
     }
     if (one > '\u007F' && this.#word(start)) return
     this.#sign(start)
+  }
+
+  /** "100-" at the end of a line and "240V" on the next: one range. */
+  #breaksRange(index: number): boolean {
+    const [number, sign] = this.#tokens.slice(-2)
+    if (sign?.type !== 'sign' || (sign.sign !== '-' && sign.sign !== '/')) return false
+    if (number?.type !== 'number' || number.unit !== null || number.end !== sign.start) return false
+    let next = index + 1
+    while (next - index < longestMargin && isSpace(this.#char(next))) next += 1
+    return isDigit(this.#char(next)) && index - sign.end <= longestMargin
   }
 
   /** The x in "2 x 15V". */
@@ -345,15 +363,25 @@ class Lexer {
     return { end, unit: { dimension, scale, kind: found.value.kind ?? kind } }
   }
 
-  /** Whether mains volts stand before and, larger, after an "a": then it joins the ends of a range. */
+  /**
+   * Whether the "a" after a number joins the ends of a range: between mains volts, after a word for "from", or as a small
+   * letter before larger volts written with a capital.
+   */
   #isUpperBound(numberEnd: number, from: number): boolean {
     let start = numberEnd
-    while (isDigit(this.#char(start - 1)) && numberEnd - start < longestNumber) start -= 1
+    while (/[\d.,]/.test(this.#char(start - 1)) && numberEnd - start < longestNumber) start -= 1
     let next = from
     while (next - from < 3 && isSpace(this.#char(next))) next += 1
-    const low = Number(this.#text.slice(start, numberEnd))
-    const high = Number(this.#figures(next)?.digits ?? 0)
-    return low >= plateLimits.leastMainsV.value * 0.9 && high > low
+    const value = (digits: string): number => Number(digits.replace(',', '.'))
+    const low = value(this.#text.slice(start, numberEnd))
+    const figures = this.#figures(next)
+    if (!figures?.digits || !(value(figures.digits) > low)) return false
+    if (low >= plateLimits.leastMainsV.value * 0.9) return true
+    const unit = this.#unit(figures.end)
+    if (unit?.unit.dimension !== 'V') return false
+    if (/(?:^|[^A-Z])(?:DE|DA|DAL|ENTRE|FROM) {0,2}$/.test(this.#upper.slice(Math.max(0, start - longestFrom), start)))
+      return true
+    return this.#char(from - 1) === 'a' && /[VВ]/.test(this.#text.slice(figures.end, unit.end))
   }
 
   /** "12V1A" is two quantities, "12V12A7B" a code: what is joined on must be quantities to its end. */
@@ -390,6 +418,7 @@ class Lexer {
     if (grouped) ({ end, digits } = grouped)
     if (this.#followsLostFigure(start)) digits = null
     const unit = this.#ownUnit(end)
+    if (unit && this.#isNumberedRail(start, unit)) unit.end += 1
     const next = this.#char(end)
     if (!unit && isLetter(next)) {
       // "2x12V" and "5.5x2.1": times; any other letter makes it a code
@@ -416,6 +445,14 @@ class Lexer {
     })
     if (!unit && /[xX]/.test(next)) this.#push({ type: 'sign', start: end, end: end + 1, sign: '\u00D7' })
     return true
+  }
+
+  /** "+12V1 18A": the figure joined to the unit counts the rails of that voltage. */
+  #isNumberedRail(start: number, { unit, end }: FoundUnit): boolean {
+    const sign = this.#char(start - 1)
+    if (unit.dimension !== 'V' || (sign !== '+' && sign !== '-') || !/[1-9]/.test(this.#char(end))) return false
+    const next = this.#char(end + 1)
+    return !isLetter(next) && !isDigit(next) && !'.,/-~'.includes(next || ' ') && this.#unit(end + 1) === null
   }
 
   #isInsideFigures(index: number): boolean {

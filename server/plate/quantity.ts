@@ -79,6 +79,24 @@ export function isPlausible(value: number, dimension: UnitDimension): boolean {
   }
 }
 
+/** Whether a supply can have this frequency; "115 Hz" is a figure whose unit belongs to the next. */
+const isSupplyFrequency = (value: number): boolean =>
+  value <= plateLimits.topOfPowerHz.value || value >= plateLimits.leastAircraftHz.value
+
+/**
+ * Whether voltages are the settings of a switched supply, which stands in for cells: three or more rising multiples of 1.5 V
+ * from a few cells on.
+ *
+ * @param volts  as printed, in order [V]
+ */
+export const areSettings = (volts: readonly number[]): boolean =>
+  volts.length >= plateLimits.leastSettings.value &&
+  volts[0]! <= plateLimits.mostFirstSettingV.value &&
+  volts.every(
+    (value, at) =>
+      value > 0 && Number.isInteger(value / plateLimits.cellV.value) && (at === 0 || value > volts[at - 1]!),
+  )
+
 /** The index after numbers without a unit that are joined to each other, as in "60950-1" and "12/93". */
 export function listEnd(tokens: readonly Token[], from: number): number {
   let at = from + 1
@@ -106,6 +124,8 @@ class Reader {
     let times = 1
     const multiplier = this.#multiplier(at)
     if (multiplier) ({ times, at } = multiplier)
+    const series = this.#series(at)
+    if (series) return series
     const first = this.#signed(at)
     if (!first) return null
     const numbers: { token: NumberToken; sign: Element['sign'] }[] = [{ token: first.number, sign: first.sign }]
@@ -160,6 +180,7 @@ class Reader {
     read.numbers.forEach(({ token, sign }, index) => {
       const values = valuesOf(token.digits, unit.dimension, token.unit?.scale ?? this.#scale(read.numbers, index))
       if (!values || values.some((value) => !isPlausible(value, unit.dimension))) worn = true
+      if (unit.dimension === 'Hz' && values?.some((value) => !isSupplyFrequency(value))) worn = true
       for (const [place, value] of (values ?? [Number.NaN]).entries()) {
         if (elements.length > 0) allJoints.push(place > 0 ? 'list' : (joints[index - 1] ?? 'list'))
         elements.push({ value, sign })
@@ -180,6 +201,46 @@ class Reader {
       first: read.from,
       last: read.end,
     }
+  }
+
+  /**
+   * "3; 4,5; 6; 9 V", "100, 120, 220, 240 V": a list with the unit behind its last number only. Rising numbers that are
+   * neither settings of a switched supply nor mains voltages may be anything: the place is taken, the values are not known.
+   */
+  #series(from: number): Quantity | null {
+    const numbers: NumberToken[] = []
+    let at = from
+    let mark: string | null = null
+    for (;;) {
+      const number = this.#number(at)
+      if (!number || numbers.length > longestList) return null
+      numbers.push(number)
+      at += 1
+      if (number.unit) break
+      const sign = this.tokens[at]
+      const found = sign?.type === 'sign' && (sign.sign === ',' || sign.sign === ';') ? sign.sign : ''
+      if (mark !== null && found !== mark) return null
+      mark = found
+      if (found !== '') at += 1
+    }
+    const unit = numbers[numbers.length - 1]!.unit!
+    if (unit.dimension !== 'V' || numbers.length < plateLimits.leastSettings.value) return null
+    const values = numbers.map(({ digits }) => valuesOf(digits, 'V', unit.scale)?.[0] ?? Number.NaN)
+    const rises = values.every((value, index) => index === 0 || value > values[index - 1]!)
+    const known = areSettings(values) || (rises && values[0]! >= plateLimits.leastMainsV.value)
+    if (!known && (!rises || mark === '')) return null
+    const suffix = this.#suffix(at, unit.kind)
+    const read = this.#quantity({
+      numbers: numbers.map((token) => ({ token, sign: null })),
+      joints: numbers.slice(1).map(() => 'list'),
+      unit,
+      kind: both(unit.kind, suffix?.kind ?? null),
+      times: 1,
+      from,
+      end: suffix?.next ?? at,
+      at: from,
+    })
+    return known ? read : { ...read, worn: true }
   }
 
   /** A number without a unit has that of the next one that has one, else of the last. */
@@ -322,6 +383,7 @@ class Reader {
     const last = before[before.length - 1]!
     if (!token) return null
     if (token.type === 'number') return this.#lostJoint(at, last, dimension)
+    if (token.type === 'sign' && token.sign === '+') return this.#twin(at, last)
     if (!isJoint(token)) return null
     // the bound of a range may carry a plus or the kind once more; a word of kind begins a new quantity
     const follows = this.#signed(at + 1)
@@ -384,6 +446,16 @@ class Reader {
     return (
       dimension === 'V' && Number(last.digits) >= least && Number(next.digits) >= least && Number(next.digits) <= 300
     )
+  }
+
+  /** "12V+12V", "250+250V": two windings of the same voltage. */
+  #twin(at: number, last: NumberToken): { joint: Joint; number: NumberToken; sign: null; next: number } | null {
+    const plus = this.tokens[at]!
+    const next = this.#number(at + 1)
+    if (!next || plus.spaceBefore !== plus.spaceAfter || next.digits === null || next.digits !== last.digits)
+      return null
+    if (this.#dimensionAhead(at + 1) !== 'V' || (last.unit && last.unit.dimension !== 'V')) return null
+    return { joint: 'list', number: next, sign: null, next: at + 2 }
   }
 
   /** "50 60Hz", "110 220V": the stroke between was not recognised. */

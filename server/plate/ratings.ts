@@ -8,6 +8,8 @@ import { inputWindows, type RailVoltage, railVoltages } from './voltages.js'
 export interface Ratings {
   input: LabelInput | null
   outputs: LabelRail[]
+  /** printed power of several outputs together [W] */
+  outputsTotalW: number | null
   takes: LabelRail[]
   /** the quantities that found a place */
   used: { quantity: Quantity; as: string }[]
@@ -48,6 +50,8 @@ class RatingReader {
   #inputWorn = false
   /** the low voltages that stand under a word for output */
   #named: ReadonlySet<string> | undefined
+  /** watts of all outputs together */
+  readonly #totals: QuantityStatement[] = []
   /** power and frequency to be placed when everything else is known */
   readonly #late: { statement: QuantityStatement; group: Group; rail: RailGroup | null }[] = []
 
@@ -65,12 +69,14 @@ class RatingReader {
       else this.#loose(group)
     })
     for (const late of this.#late) this.#placeLate(late)
+    const outputsTotalW = this.#total()
     this.#settleKind()
     if (this.#inputWorn) this.#forgetWindows()
     const rails = (list: RailGroup[]): LabelRail[] => list.flatMap((entry) => entry.rails)
     return {
       input: this.#inputSaid ? this.#input : null,
       outputs: rails(this.#outputs),
+      outputsTotalW,
       takes: rails(this.#takes),
       used: this.#used,
     }
@@ -309,9 +315,35 @@ class RatingReader {
     return all.length === 1 ? (all[0] ?? null) : null
   }
 
+  /**
+   * The power of several outputs together: one figure that the largest rail does not exceed and that all at once, where
+   * their currents are known, reach.
+   */
+  #total(): number | null {
+    const rails = this.#outputs.flatMap((entry) => entry.rails)
+    const [first] = this.#totals
+    if (!first || rails.length < 2) return null
+    const values = new Set(this.#totals.flatMap(({ quantity }) => valuesOf(quantity)))
+    const value = largest(first.quantity)
+    if (values.size > 1 || !(value > 0)) return null
+    const agreement = plateLimits.powerAgreement.value
+    const powers = rails.map(
+      (rail) => rail.powerW ?? (rail.currentA ?? 0) * Math.abs(rail.voltageMaxV ?? rail.voltageV),
+    )
+    const sum = this.#totalOutput()
+    if (Math.max(...powers) > value * agreement || (sum !== null && value > sum * agreement)) return null
+    for (const one of this.#totals) this.#use(one, 'total output power')
+    return value
+  }
+
   #placeLate({ statement, group, rail }: { statement: QuantityStatement; group: Group; rail: RailGroup | null }) {
     const { quantity } = statement
     if (quantity.worn) return
+    const rails = this.#outputs.reduce((sum, entry) => sum + entry.rails.length, 0)
+    if (statement.total === 'all' && quantity.dimension === 'W' && rails > 1) {
+      if (group.side !== 'input') this.#totals.push(statement)
+      return
+    }
     if (quantity.dimension === 'Hz') return this.#frequency(statement, group)
     if (quantity.dimension === 'A') {
       const only = this.#onlyGroup()
@@ -320,7 +352,7 @@ class RatingReader {
     }
     const value = largest(quantity)
     if (!(value > 0)) return
-    const free = statement.freePower || statement.total || (group.side === 'none' && !rail)
+    const free = statement.freePower || statement.total !== null || (group.side === 'none' && !rail)
     const home = rail ?? this.#onlyGroup()
     const only = home && home.rails.length === 1 ? home.rails[0]! : null
     const made = this.#outputPower(home)
@@ -329,7 +361,7 @@ class RatingReader {
     if (only && agrees) return this.#railPower(statement, only)
     if (only && !made && !free) return this.#railPower(statement, only)
     if (only && !made && group.side === 'input') return this.#railPower(statement, only)
-    if (!free || statement.total) return
+    if (!free || statement.total || statement.title) return
     const total = this.#totalOutput()
     const known = this.#input.powerVA === null && this.#input.powerW === null
     // a supply takes more than it gives: a figure well above volts times amperes is what it takes

@@ -33,8 +33,9 @@ export function explainPlate(text: string, of: PlateOf = 'supply'): { reading: L
   const head = text.slice(0, plateLimits.mostCharacters.value)
   const folded = fold(head)
   const tokens = lex(folded)
-  const { list, fuses } = readStatements(tokens, of)
-  const ratings = readRatings(readSides(list, tokens), of)
+  const statements = readStatements(tokens, of)
+  const { fuses } = statements
+  const ratings = readRatings(readSides(statements, tokens), of)
   for (const { quantity, as } of ratings.used) mark(tokens, quantity.first, quantity.last, as)
   for (const [first, last] of fuses) mark(tokens, first, last, 'fuse')
   const polarity = readPolarity(tokens)
@@ -45,6 +46,7 @@ export function explainPlate(text: string, of: PlateOf = 'supply'): { reading: L
     reading: {
       input: ratings.input,
       outputs: ratings.outputs,
+      outputsTotalW: ratings.outputsTotalW,
       takes: ratings.takes,
       polarity,
       protectionClass,

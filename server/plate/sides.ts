@@ -1,7 +1,7 @@
 import { plateLimits } from '../reference/plateLimits.js'
 import type { Quantity, StatedKind } from './quantity.js'
-import { both } from './quantity.js'
-import type { QuantityStatement, Section, Statement } from './statements.js'
+import { areSettings, both } from './quantity.js'
+import type { QuantityStatement, Section, Statement, Statements } from './statements.js'
 import type { Token } from './token.js'
 
 /** Where a group of figures stands: named by a word, or not at all. */
@@ -31,9 +31,63 @@ interface Segment {
 }
 
 /** Puts the statements of a plate under input, output or neither, and the figures to their voltages. */
-export function readSides(list: readonly Statement[], tokens: Token[]): Group[] {
+export function readSides({ list, inverter }: Statements, tokens: Token[]): Group[] {
   tildes(list, tokens)
-  return segments(list, tokens).flatMap((segment) => groups(segment, tokens))
+  const all = segments(list, tokens).flatMap((segment) => settings(groups(segment, tokens), tokens))
+  return inverter ? inverted(all) : all
+}
+
+const highest = ({ elements }: Quantity): number => Math.max(...elements.map(({ value }) => value))
+
+/** "INVERTER 12V DC 230V AC 300W": without words for the sides, its low direct voltage goes in and its mains voltage comes out. */
+function inverted(all: Group[]): Group[] {
+  const volts = all.flatMap((group) => (group.volts ? [highest(group.volts.quantity)] : []))
+  const least = plateLimits.leastMainsV.value
+  const both = volts.some((value) => value >= least) && volts.some((value) => value < least)
+  if (!both || all.some(({ side }) => side !== 'none')) return all
+  return all.map((group) => {
+    if (!group.volts) return group
+    return { ...group, side: highest(group.volts.quantity) >= least ? 'output' : 'input' }
+  })
+}
+
+/** "3V 6V 9V 500mA": the settings of a switched supply, side by side, share the current and the kind behind the last. */
+function settings(all: Group[], tokens: readonly Token[]): Group[] {
+  const out: Group[] = []
+  for (let from = 0; from < all.length; ) {
+    const to = settingsEnd(all, from, tokens)
+    const run = all.slice(from, to)
+    from = to
+    const [first, last] = [run[0]!, run[run.length - 1]!]
+    const volts = run.map(({ volts }) => volts!)
+    if (run.length < 2 || !areSettings(volts.map(({ quantity }) => quantity.elements[0]!.value))) {
+      out.push(...run)
+      continue
+    }
+    const quantity: Quantity = {
+      ...last.volts!.quantity,
+      elements: volts.flatMap(({ quantity }) => quantity.elements),
+      joints: volts.slice(1).map(() => 'list'),
+      first: first.volts!.quantity.first,
+    }
+    out.push({ ...last, line: first.line, lineAfterWord: first.lineAfterWord, volts: { ...last.volts!, quantity } })
+  }
+  return out
+}
+
+/** Where a run of single voltages ends that nothing but punctuation parts; only the last has further figures. */
+function settingsEnd(all: readonly Group[], from: number, tokens: readonly Token[]): number {
+  let to = from + 1
+  for (; to < all.length; to += 1) {
+    const [before, next] = [all[to - 1]!, all[to]!]
+    if (!before.volts || !next.volts || before.others.length > 0) break
+    const isSingle = (quantity: Quantity): boolean =>
+      !quantity.worn && quantity.times === 1 && quantity.elements.length === 1 && quantity.elements[0]!.sign === null
+    const [one, other] = [before.volts.quantity, next.volts.quantity]
+    if (!isSingle(one) || !isSingle(other) || (before.kind !== null && before.kind !== next.kind)) break
+    if (tokens.slice(one.last, other.first).some((token) => token.type !== 'sign')) break
+  }
+  return to
 }
 
 /**

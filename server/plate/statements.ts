@@ -7,7 +7,7 @@ import type { Token, WordToken } from './token.js'
 export type Section = 'input' | 'output'
 
 /** What keeps a quantity from being a rating. */
-export type Exclusion = 'peak' | 'no load' | 'test'
+export type Exclusion = 'peak' | 'no load' | 'test' | 'part'
 
 export interface QuantityStatement {
   type: 'quantity'
@@ -19,7 +19,10 @@ export interface QuantityStatement {
   excluded: Exclusion | null
   /** introduced by a word for power that names no side */
   freePower: boolean
-  total: boolean
+  /** said of all outputs together, or of a load or some of them; it is then no single rail's and no input's */
+  total: 'all' | 'part' | null
+  /** stands in a title: "150W POWER SUPPLY" */
+  title: boolean
 }
 
 export type Statement =
@@ -27,7 +30,12 @@ export type Statement =
   | { type: 'section'; section: Section; token: number; line: number; colon: boolean; secondary: boolean }
   | { type: 'consumption'; token: number; line: number }
   | { type: 'kind'; kind: StatedKind; token: number; line: number }
-  | { type: 'qualifier'; meaning: Exclusion | 'max' | 'total' | 'power' | 'other'; token: number; line: number }
+  | {
+      type: 'qualifier'
+      meaning: Exclusion | 'max' | 'total' | 'combined' | 'condition' | 'power' | 'other'
+      token: number
+      line: number
+    }
   | { type: 'break'; line: number }
   | { type: 'open'; line: number }
   | { type: 'line'; line: number }
@@ -35,6 +43,8 @@ export type Statement =
 
 export interface Statements {
   list: Statement[]
+  /** the plate calls its thing an inverter: low volts in, mains volts out */
+  inverter: boolean
   /** token ranges [first, last) of fuse markings */
   fuses: [number, number][]
 }
@@ -49,6 +59,9 @@ const sectionOf: Partial<Record<PlateMeaning, Section>> = {
 
 /** Words that only say what kind of figure follows. */
 const labels: readonly PlateMeaning[] = ['voltage', 'current', 'frequency', 'rating', 'continuous', 'about', 'polarity']
+const isPower = ({ quantity }: QuantityStatement): boolean => quantity.dimension === 'W' || quantity.dimension === 'VA'
+/** Most voltages joined by "&". */
+const longestChain = 4
 const highest = ({ elements }: Quantity): number => Math.max(...elements.map(({ value }) => value))
 
 const kinds: readonly PlateMeaning[] = ['ac', 'dc', 'either kind']
@@ -68,6 +81,7 @@ class StatementReader {
   readonly #fuses: [number, number][] = []
   #at = 0
   #line = 0
+  #inverter = false
 
   constructor(
     readonly tokens: Token[],
@@ -77,7 +91,9 @@ class StatementReader {
   run(): Statements {
     while (this.#at < this.tokens.length) this.#step()
     this.#bindQualifiers()
-    return { list: this.#list, fuses: this.#fuses }
+    this.#bindParts()
+    this.#bindTitles()
+    return { list: this.#list, inverter: this.#inverter, fuses: this.#fuses }
   }
 
   #step() {
@@ -92,6 +108,11 @@ class StatementReader {
     if (token.type === 'fuse') return this.#fuse(at, at)
     if (token.type === 'symbol') return this.#symbol(at)
     if (token.type === 'word') return this.#word(at, token)
+    if (this.#isCount(at)) {
+      this.#list.push({ type: 'other', token: at, line: this.#line })
+      this.#at += 1
+      return
+    }
     if (token.type === 'number' || (token.type === 'sign' && '+-±'.includes(token.sign))) {
       const quantity = readQuantity(this.tokens, at)
       if (quantity) return this.#quantity(quantity)
@@ -128,6 +149,12 @@ class StatementReader {
       if (end) return this.#fuse(at, at + 1, end)
     } else this.#list.push({ type: 'other', token: at, line: this.#line })
     this.#at = at + 1
+  }
+
+  /** "#3 -12V": the number of an output. */
+  #isCount(at: number): boolean {
+    const [mark, number] = [this.tokens[at - 1], this.tokens[at]]
+    return number?.type === 'number' && number.unit === null && mark?.type === 'sign' && mark.sign === '#'
   }
 
   /** "3~ 400V": the number of phases; the tilde says alternating current. */
@@ -217,13 +244,22 @@ class StatementReader {
       return this.#shielded(at, bracket !== null)
     } else if (token.meaning === 'peak' || token.meaning === 'no load' || token.meaning === 'test')
       this.#list.push({ type: 'qualifier', meaning: token.meaning, token: at, line })
-    else if (token.meaning === 'max' || token.meaning === 'total' || token.meaning === 'power') {
-      token.role = token.meaning === 'total' ? undefined : 'label'
+    else if (
+      token.meaning === 'max' ||
+      token.meaning === 'total' ||
+      token.meaning === 'combined' ||
+      token.meaning === 'condition' ||
+      token.meaning === 'power'
+    ) {
+      if (token.meaning === 'max' || token.meaning === 'power') token.role = 'label'
       this.#list.push({ type: 'qualifier', meaning: token.meaning, token: at, line })
     } else if (labels.includes(token.meaning)) {
       token.role = 'label'
       this.#list.push({ type: 'qualifier', meaning: 'other', token: at, line })
-    } else this.#list.push({ type: 'other', token: at, line })
+    } else {
+      if (token.meaning === 'inverter') this.#inverter = true
+      this.#list.push({ type: 'other', token: at, line })
+    }
     this.#at = at + 1
   }
 
@@ -292,7 +328,8 @@ class StatementReader {
       max: false,
       excluded: null,
       freePower: false,
-      total: false,
+      total: null,
+      title: false,
     })
     this.#at = quantity.last
   }
@@ -383,7 +420,11 @@ class StatementReader {
       // what stands inside the bracket is the other thing's
       if ('token' in statement ? statement.token >= at : statement.type === 'open' || statement.type === 'break')
         continue
-      if (statement.type === 'quantity' && statement.quantity.first >= at) continue
+      if (statement.type === 'quantity' && statement.quantity.first >= at) {
+        // "29.4V 2A (for 25.2V LI-ION)"
+        this.#list.splice(back, 1)
+        continue
+      }
       if (statement.type !== 'quantity' || statement.quantity.last !== next) return
       next = statement.quantity.first
       if (statement.quantity.dimension === 'other') continue
@@ -446,12 +487,17 @@ class StatementReader {
     this.#list.forEach((statement, index) => {
       this.#bindKind(index)
       if (statement.type !== 'qualifier' || statement.meaning === 'other') return
-      if (statement.meaning === 'power' || statement.meaning === 'total') {
+      if (statement.meaning === 'total' || statement.meaning === 'combined') {
+        this.#bindTotal(index)
+        return
+      }
+      if (statement.meaning === 'condition') {
+        this.#bindCondition(index)
+        return
+      }
+      if (statement.meaning === 'power') {
         const next = this.#following(index)
-        if (next && next.quantity.dimension !== 'V' && next.quantity.dimension !== 'A') {
-          if (statement.meaning === 'total') next.total = true
-          else if (!this.#besideSection(index)) next.freePower = true
-        }
+        if (next && isPower(next) && !this.#besideSection(index)) next.freePower = true
         return
       }
       const before = this.#list[index - 1]
@@ -480,6 +526,136 @@ class StatementReader {
       const next = this.#following(index)
       if (next && this.#concerns(statement.meaning, next.quantity)) exclude(next)
     })
+  }
+
+  /** "TOTAL OUTPUT 150W", "34W TOTAL". */
+  #bindTotal(index: number): void {
+    const statement = this.#list[index]
+    if (statement?.type !== 'qualifier') return
+    const total = statement.meaning === 'total' ? 'all' : 'part'
+    // "POTENCIA TOTAL DE SALIDA 60W"
+    const [word, section] = [this.#list[index + 1], this.#list[index + 2]]
+    const next = this.#following(word?.type === 'other' && section?.type === 'section' ? index + 1 : index)
+    if (next && isPower(next)) {
+      next.total ??= total
+      return
+    }
+    let at = index - 1
+    for (; at > index - 4; at -= 1) {
+      const one = this.#list[at]
+      if (one?.type !== 'qualifier' || (one.meaning !== 'max' && one.meaning !== 'other')) break
+    }
+    const before = this.#list[at]
+    if (before?.type === 'quantity' && before.line === statement.line && isPower(before)) before.total ??= total
+  }
+
+  /** "87 % AT 230V", "20 ms AT 115V": the voltage at which another figure holds. */
+  #bindCondition(index: number): void {
+    const [before, after] = [this.#list[index - 1], this.#list[index + 1]]
+    if (before?.type === 'quantity' && before.quantity.dimension === 'other' && after?.type === 'quantity')
+      after.excluded = 'test'
+  }
+
+  /**
+   * Voltages that only name rails described elsewhere: "+3.3V & +5V: 100W", "COMBINED POWER ON +5V & +12V", "total 5V 4.8A",
+   * and the bounds in brackets beside a rated voltage, "24V (22-28V)".
+   */
+  #bindParts(): void {
+    const volts = new Map<number, number>()
+    for (const statement of this.#list) {
+      if (statement.type !== 'quantity' || statement.quantity.dimension !== 'V') continue
+      for (const { value } of statement.quantity.elements) volts.set(value, (volts.get(value) ?? 0) + 1)
+    }
+    for (let index = 0; index < this.#list.length; index += 1) {
+      const first = this.#list[index]
+      if (first?.type !== 'quantity' || first.quantity.dimension !== 'V' || first.excluded) continue
+      this.#bindBounds(index, first)
+      const chain = this.#chain(index)
+      const isKnown = chain.every(({ quantity }) => quantity.elements.every(({ value }) => (volts.get(value) ?? 0) > 1))
+      const told = this.#totalBefore(index)
+      const after = this.#list[index + chain.length]
+      const power = this.#powerAfter(index + chain.length)
+      const names = chain.length > 1 || first.quantity.elements.length > 1
+      const isPart = (names && power && (isKnown || told)) || (told && isKnown)
+      if (!isPart) continue
+      for (const one of chain) one.excluded = 'part'
+      if (power) power.excluded = 'part'
+      else if (after?.type === 'quantity' && after.line === first.line && after.quantity.dimension === 'A')
+        after.excluded = 'part'
+      index += chain.length - 1
+    }
+  }
+
+  #bindBounds(index: number, nominal: QuantityStatement): void {
+    const [open, bounds] = [this.#list[index + 1], this.#list[index + 2]]
+    if (open?.type !== 'open' || bounds?.type !== 'quantity' || bounds.quantity.dimension !== 'V') return
+    const { elements, joints } = bounds.quantity
+    const [value] = nominal.quantity.elements
+    const isRange = elements.length === 2 && joints[0] === 'range'
+    const closes = this.tokens[bounds.quantity.last]
+    if (!isRange || nominal.quantity.elements.length > 1 || closes?.type !== 'sign' || closes.sign !== ')') return
+    if (elements[0]!.value <= value!.value && elements[1]!.value >= value!.value) bounds.excluded = 'part'
+  }
+
+  /** Voltages joined by "&" or a word for "and". */
+  #chain(index: number): QuantityStatement[] {
+    const chain: QuantityStatement[] = []
+    for (let at = index; chain.length < longestChain; at += 1) {
+      const one = this.#list[at]
+      if (one?.type !== 'quantity' || one.quantity.dimension !== 'V') break
+      const previous = chain[chain.length - 1]
+      if (previous) {
+        const joint = this.tokens[previous.quantity.last]
+        const joins = joint?.type === 'sign' ? joint.sign === '&' : joint?.type === 'word' && joint.meaning === 'or'
+        if (!joins || one.quantity.first !== previous.quantity.last + 1) break
+      }
+      chain.push(one)
+    }
+    return chain
+  }
+
+  /** Whether a word for a total stands before, with only labels and small words between. */
+  #totalBefore(index: number): boolean {
+    for (let at = index - 1; at > index - 6; at -= 1) {
+      const one = this.#list[at]
+      if (one?.type === 'qualifier' && (one.meaning === 'total' || one.meaning === 'combined')) return true
+      if (one?.type !== 'qualifier' && one?.type !== 'other' && one?.type !== 'section') return false
+    }
+    return false
+  }
+
+  /** The watts that follow voltages, with only words between. */
+  #powerAfter(index: number): QuantityStatement | null {
+    for (let at = index; at < index + 5; at += 1) {
+      const one = this.#list[at]
+      if (one?.type === 'quantity') return isPower(one) ? one : null
+      if (one?.type !== 'qualifier' && one?.type !== 'other' && one?.type !== 'open') return null
+    }
+    return null
+  }
+
+  /** "150W POWER SUPPLY", "ADAPTER 45W": watts beside the name of the thing, on a line without volts, say what it is called. */
+  #bindTitles(): void {
+    const titles = new Set<number>()
+    const rated = new Set<number>()
+    for (const statement of this.#list) {
+      if (statement.type === 'other') {
+        const token = this.tokens[statement.token]
+        if (token?.type === 'word' && token.meaning === 'wall transformer') titles.add(statement.line)
+      }
+      if (statement.type === 'section' || statement.type === 'consumption') rated.add(statement.line)
+      if (statement.type === 'quantity' && !isPower(statement) && statement.quantity.dimension !== 'other')
+        rated.add(statement.line)
+    }
+    for (const statement of this.#list) {
+      if (
+        statement.type === 'quantity' &&
+        titles.has(statement.line) &&
+        !rated.has(statement.line) &&
+        isPower(statement)
+      )
+        statement.title = true
+    }
   }
 
   #afterLabels(index: number): number {

@@ -111,6 +111,7 @@ function ranged(group: readonly Element[], taps: boolean): RailVoltage[] | null 
   if (values.length === 3 && middle === 0) return first === last ? [plain(first!), plain(first!)] : null
   if (!ascending(values)) return null
   if (values.length === 2) {
+    if (readsAsSettings(first!, middle!)) return [plain(first!), plain(middle!)]
     if (first === 0 && taps) return [plain(middle!)]
     return [{ voltageV: first!, voltageMaxV: middle! }]
   }

@@ -32,6 +32,20 @@ export const plateLimits = frozen({
   leastHz: limit(15, 'Rule of this project', 'below 16.7 Hz, the lowest frequency of a public supply'),
   /** [Hz] */
   mostHz: limit(1000, 'Rule of this project', 'above 400 Hz, the highest mains frequency, of aircraft'),
+  /** between these two no public supply runs, so a figure read there is another thing's [Hz] */
+  topOfPowerHz: limit(110, 'Rule of this project', 'above 100 Hz, the upper end of old plates for "40 to 100 cycles"'),
+  /** [Hz] */
+  leastAircraftHz: limit(300, 'Rule of this project', 'below 360 Hz, the lowest frequency of aircraft supplies'),
+  /** a switched supply gives multiples of this, in the place of cells [V] */
+  cellV: limit(1.5, 'IEC 60086-1', 'nominal voltage of a zinc or alkaline cell, remembered'),
+  /** the lowest setting of a switched supply is at most this [V] */
+  mostFirstSettingV: limit(
+    6,
+    'Rule of this project',
+    'four cells; supplies with settings seen begin at 1.5, 3 or 4.5 V',
+  ),
+  /** least settings that are told from separate outputs */
+  leastSettings: limit(3, 'Rule of this project', 'two voltages side by side may as well be two outputs'),
   /** rails read from one plate; more is not a plate */
   mostRails: limit(24, 'Rule of this project', 'twice the rails of the largest computer supplies'),
   /** characters read from one text; what follows is reported unread */

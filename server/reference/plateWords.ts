@@ -27,11 +27,13 @@ export type PlateMeaning =
   | 'to'
   | 'or'
   | 'about'
+  | 'condition'
   | 'max'
   | 'peak'
   | 'no load'
   | 'test'
   | 'total'
+  | 'combined'
   | 'fuse'
   | 'class I'
   | 'class II'
@@ -46,6 +48,7 @@ export type PlateMeaning =
   | 'identity'
   | 'elsewhere'
   | 'wall transformer'
+  | 'inverter'
   | 'class 2'
   | 'regulated'
   | 'unregulated'
@@ -569,14 +572,63 @@ export const plateWords: readonly PlateWords[] = frozen([
   words('ko', 'no load', '무부하', trade),
   words('en', 'test', 'TEST; TESTED; TEST VOLTAGE; HI-POT; HIPOT; INSULATION; WITHSTAND; ISOLATION; DIELECTRIC', trade),
   words('de', 'test', 'PRÜFSPANNUNG', trade),
-  words('en', 'total', 'TOTAL; TOTAL POWER; COMBINED; LOAD; MAX LOAD; MAX. LOAD; MAXIMUM LOAD; TOTAL LOAD', trade),
-  words('de', 'total', 'GESAMT; GESAMTLEISTUNG; INSGESAMT', trade),
-  words('fr', 'total', 'TOTALE; PUISSANCE TOTALE', trade),
-  words('es', 'total', 'POTENCIA TOTAL', trade),
-  words('it', 'total', 'POTENZA TOTALE', trade),
-  words('ja', 'total', '合計; 総合', trade),
-  words('zh', 'total', '总功率; 合计', trade),
-  words('ru', 'total', 'СУММАРНАЯ', trade),
+  words('en', 'total', 'TOTAL; TOTAL POWER; TOTAL OUTPUT POWER; TOTAL DC OUTPUT; TOTAL WATTAGE; ALL OUTPUTS', trade),
+  words(
+    'en',
+    'combined',
+    'COMBINED; COMBINED POWER; COMBINED LOAD; LOAD; MAX LOAD; MAX. LOAD; MAXIMUM LOAD; TOTAL LOAD; FULL LOAD',
+    trade,
+  ),
+  words('de', 'total', 'GESAMT; GESAMTLEISTUNG; INSGESAMT; SUMMENLEISTUNG; GESAMTAUSGANGSLEISTUNG', trade),
+  words('fr', 'total', 'TOTALE; PUISSANCE TOTALE; AU TOTAL', trade),
+  words('es', 'total', 'POTENCIA TOTAL; POTENCIA MÁXIMA TOTAL', trade),
+  words('it', 'total', 'POTENZA TOTALE; POTENZA COMPLESSIVA; COMPLESSIVA; IN TOTALE', trade),
+  words('ja', 'total', '合計; 総合; 総合出力; 合計出力; 総出力; 最大総合出力', trade),
+  words('zh', 'total', '总功率; 合计; 总输出; 总输出功率; 總功率; 總輸出', trade),
+  words('ru', 'total', 'СУММАРНАЯ; СУММАРНАЯ МОЩНОСТЬ; ОБЩАЯ МОЩНОСТЬ', trade),
+  words('pt', 'total', 'POTÊNCIA TOTAL', trade),
+  words('nl', 'total', 'TOTAAL; TOTAALVERMOGEN; TOTAAL VERMOGEN', trade),
+  words('sv', 'total', 'TOTALT; TOTALEFFEKT; TOTAL EFFEKT', trade),
+  words('pl', 'total', 'MOC CAŁKOWITA; ŁĄCZNIE; MOC ŁĄCZNA', trade),
+  words('cs', 'total', 'CELKEM; CELKOVÝ VÝKON', trade),
+  words('ko', 'total', '총출력; 총 출력; 합계', trade),
+  words('en', 'output', 'OUTPUTS; DC OUTPUTS', trade),
+  words('de', 'output', 'AUSGÄNGE', trade),
+  words('fr', 'output', 'SORTIES', trade),
+  words('it', 'output', 'USCITE', trade),
+  words('es', 'output', 'SALIDAS', trade),
+  words('pt', 'output', 'SAÍDAS', trade),
+  words('nl', 'output', 'UITGANGEN', trade),
+  words('sv', 'output', 'UTGÅNGAR', trade),
+  words('da', 'output', 'UDGANGE', trade),
+  words('pl', 'output', 'WYJŚCIA', trade),
+  words('cs', 'output', 'VÝSTUPY', trade),
+  words('ru', 'output', 'ВЫХОДЫ', trade),
+  words('en', 'condition', 'AT', trade),
+  words('de', 'condition', 'BEI', trade),
+  words('en', 'inverter', 'INVERTER; POWER INVERTER; DC-AC INVERTER; DC/AC INVERTER', trade),
+  words('de', 'inverter', 'WECHSELRICHTER', trade),
+  words('fr', 'inverter', 'ONDULEUR', trade),
+  words('es', 'inverter', 'INVERSOR; ONDULADOR', trade),
+  words('ja', 'inverter', 'インバータ; インバーター', trade),
+  words('zh', 'inverter', '逆变器; 逆變器', trade),
+  words('ko', 'inverter', '인버터', trade),
+  words(
+    'en',
+    'test',
+    'CAT I; CAT II; CAT III; CAT IV; MEASUREMENT CATEGORY; OVERVOLTAGE; OVER VOLTAGE; OVER-VOLTAGE; OVP',
+    trade,
+  ),
+  words('en', 'peak', 'START; STARTUP; START UP; LIMITED AT; LIMITED TO; CURRENT LIMIT; OCP; OVERLOAD; LEAKAGE', trade),
+  words('en', 'elsewhere', 'CONTACT; CONTACTS; COIL; MOTOR; SOLENOID', trade),
+  words('fr', 'to', "JUSQU'À", trade),
+  words('pt', 'to', 'ATÉ', trade),
+  words('pl', 'to', 'DO', trade),
+  words('cs', 'to', 'AŽ', trade),
+  words('ru', 'to', 'ДО', trade),
+  words('sv', 'to', 'TILL', trade),
+  words('da', 'to', 'TIL', trade),
+  words('ja', 'or', '又は', trade),
   words('en', 'fuse', 'FUSE; FUSES; FUSED; FUSE-LINK; FUSE RATING', trade),
   words('de', 'fuse', 'SICHERUNG; SICHERUNGEN; FEINSICHERUNG; SICH.', trade),
   words('fr', 'fuse', 'FUSIBLE; FUSIBLES', trade),
@@ -835,8 +887,13 @@ export const plateUnits: readonly PlateUnit[] = frozen([
     'Hz',
     1,
     null,
-    'HZ; ГЦ; ヘルツ; HERTZ; C/S; CPS; C.P.S.; CYCLES; CYCLE; CYC; P/S; PER/S; サイクル; 赫; 赫兹; 헤르츠',
+    'HZ; ГЦ; ヘルツ; HERTZ; C/S; CPS; C.P.S.; CYCLES; CYCLE; CYC; P/S; PER/S; サイクル; 赫; 赫兹; 헤르츠; PERIODI; PERÍODOS; PERIODEN; PÉRIODES; ПЕР/С',
   ),
-  unit('other', 1, null, '%; °C; °F; MM; CM; M; KG; G; LB; MIN; MIN.; SEC; SEC.; S; H; HRS; HOURS; MAH; AH; WH; KWH'),
+  unit(
+    'other',
+    1,
+    null,
+    '%; °C; °F; MM; CM; M; KG; G; LB; MIN; MIN.; SEC; SEC.; S; MS; MSEC; H; HRS; HOURS; MAH; AH; WH; KWH',
+  ),
   unit('other', 1, null, 'Ω; KΩ; ΜF; UF; KHZ; MHZ; GHZ; VPP; VP-P; VPK; PIN; PINS; DB; J; RPM; MV; UA; AWG; MM2; °'),
 ])

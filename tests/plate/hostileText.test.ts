@@ -209,6 +209,7 @@ describe('hostile text', () => {
     const nothing = {
       input: null,
       outputs: [],
+      outputsTotalW: null,
       takes: [],
       polarity: null,
       protectionClass: null,

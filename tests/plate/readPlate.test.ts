@@ -31,6 +31,7 @@ const short = (reading: LabelReading) => ({
   polarity: reading.polarity === null ? undefined : reading.polarity === 'centre-positive' ? '+' : '-',
   class: reading.protectionClass ?? undefined,
   fuse: reading.fuse ?? undefined,
+  totalW: reading.outputsTotalW ?? undefined,
 })
 
 describe('reading a plate', () => {
@@ -43,6 +44,7 @@ describe('reading a plate', () => {
       polarity: undefined,
       class: undefined,
       fuse: undefined,
+      totalW: undefined,
       ...expected,
     })
     const left = reading.unread.join('\n')

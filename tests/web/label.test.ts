@@ -14,6 +14,7 @@ const post = (body: unknown) =>
 const nothing = {
   input: null,
   outputs: [],
+  outputsTotalW: null,
   takes: [],
   polarity: null,
   protectionClass: null,
@@ -38,6 +39,7 @@ describe('POST /api/label', () => {
         powerW: null,
       },
       outputs: [{ kind: 'dc', voltageV: 9, voltageMaxV: null, currentA: 1, powerVA: null, powerW: null }],
+      outputsTotalW: null,
       takes: [],
       polarity: 'centre-positive',
       protectionClass: 'II',

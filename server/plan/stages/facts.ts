@@ -73,6 +73,7 @@ export interface PlanFacts {
 const nothingRead: LabelReading = {
   input: null,
   outputs: [],
+  outputsTotalW: null,
   takes: [],
   polarity: null,
   protectionClass: null,

@@ -49,6 +49,7 @@ export const labelAnswer = z
       })
       .nullable(),
     outputs: z.array(rail),
+    outputsTotalW: maybe,
     takes: z.array(rail),
     polarity: z.enum(['centre-positive', 'centre-negative']).nullable(),
     protectionClass: z.enum(['I', 'II', 'III']).nullable(),

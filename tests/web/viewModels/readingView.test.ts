@@ -5,6 +5,7 @@ import { plateFields, plateValues, readingView } from '../../../server/web/viewM
 const nothing: LabelReading = {
   input: null,
   outputs: [],
+  outputsTotalW: null,
   takes: [],
   polarity: null,
   protectionClass: null,

@@ -1,0 +1,23 @@
+import { describe, expect, it } from 'vitest'
+import { countFields } from '../support/plateFields.js'
+import { eastern } from './collected/eastern.js'
+import { european } from './collected/european.js'
+import { machinePlates, modern } from './collected/modern.js'
+import { oldSupplies } from './collected/oldSupplies.js'
+import { lookAlikes, wornPrint } from './collected/wornPrint.js'
+
+describe('plates of many makers and years, annotated from what a person reads', () => {
+  const lists = { oldSupplies, european, eastern, wornPrint, lookAlikes, modern, machinePlates }
+  const plates = Object.values(lists).flat()
+
+  it('has at least 250 plates', () => {
+    expect(plates.length).toBeGreaterThanOrEqual(250)
+  })
+
+  it('reads at least 97 % of the fields as annotated and at most 0.5 % wrongly', () => {
+    const { rightShare, misreadShare, summary } = countFields(plates)
+    console.log(summary)
+    expect(rightShare).toBeGreaterThanOrEqual(0.97)
+    expect(misreadShare).toBeLessThanOrEqual(0.005)
+  })
+})

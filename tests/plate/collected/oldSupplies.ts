@@ -1,0 +1,112 @@
+import type { Plate } from '../plates.js'
+
+/** Supplies of the 1960s to 2000s with English plates. */
+export const oldSupplies: Plate[] = [
+  { text: 'MAINS ADAPTOR TYPE 305\nPRI 240V 50HZ\nSEC 6V D.C. 300MA', in: 'ac 240 50Hz', out: '6 dc 0.3A' },
+  {
+    text: 'POWER UNIT\nInput 200/220/240 V a.c. 50 c/s 0,3 A\nOutput 24 V d.c. 1,5 A',
+    in: 'ac 200 220 240 50Hz 0.3A',
+    out: '24 dc 1.5A',
+  },
+  {
+    text: 'LINE VOLTAGE SELECTOR 100/120/220/240 V~ +5 % -10 % 48-66 Hz 85 VA MAX',
+    in: 'ac 100 120 220 240 48/66Hz 85VA',
+  },
+  { text: 'V~ 115 Hz 60 A .3', in: 'ac 115 60Hz 0.3A' },
+  {
+    text: 'INPUT VOLTS 230 AMPS 0.4 CYCLES 50\nOUTPUT VOLTS 28 DC AMPS 2.5',
+    in: 'ac 230 50Hz 0.4A',
+    out: '28 dc 2.5A',
+  },
+  { text: '117 V.A.C. 60 CPS 25 W', in: 'ac 117 60Hz 25W' },
+  {
+    text: 'POWER PACK 240V A.C. ONLY 50~\nOUTPUT H.T. 250V 60mA\nL.T. 6.3V 3A',
+    in: 'ac 240 50Hz',
+    out: '250 ? 0.06A; 6.3 ? 3A',
+  },
+  { text: 'SECONDARY 6.3V 2A, 5V 2A\nPRIMARY 115V 60 CYCLES', in: 'ac 115 60Hz', out: '6.3 ? 2A; 5 ? 2A' },
+  { text: 'INPUT 105-125V 57-63 Hz 1.1A MAX\nOUTPUT 0-18V 0-1A', in: 'ac 105..125 57/63Hz 1.1A', out: '0..18 ? 1A' },
+  { text: 'A.C. MAINS INPUT 200-250V 50~ 30W\nD.C. OUTPUT 12V 1A', in: 'ac 200..250 50Hz 30W', out: '12 dc 1A' },
+  { text: 'INPUT 115 or 230VAC +-10% 47-440HZ\nOUTPUT 5VDC @ 6.0A', in: 'ac 115 230 47/440Hz', out: '5 dc 6A' },
+  { text: 'INPUT: 120 VAC 60 HZ 13 WATTS OUTPUT: 12 VAC 833 MA', in: 'ac 120 60Hz 13W', out: '12 ac 0.833A' },
+  {
+    text: 'CLASS 2 TRANSFORMER MODEL 41-120700D INPUT: AC 120V 60Hz 13W OUTPUT: DC 12V 700mA',
+    in: 'ac 120 60Hz 13W',
+    out: '12 dc 0.7A',
+    unread: ['CLASS 2'],
+  },
+  { text: 'PRI. 120V.A.C. 60HZ. 6 WATTS SEC. 9V.D.C. 200MA.', in: 'ac 120 60Hz 6W', out: '9 dc 0.2A' },
+  { text: 'REGULATED SUPPLY 13.8V DC 3A CONT. 5A PEAK\nAC 240V 50Hz', in: 'ac 240 50Hz', out: '13.8 dc 3A' },
+  {
+    text: 'INPUT 220-240VAC 50HZ 5W\nOUTPUT 4.5VDC .2A\nMADE IN HONG KONG 05/98',
+    in: 'ac 220..240 50Hz 5W',
+    out: '4.5 dc 0.2A',
+  },
+  {
+    text: 'TELEPHONE SUPPLY\nINPUT 230V AC 50Hz\nOUTPUT 48V DC 0.4A\nRINGING 75V AC 25Hz 50mA',
+    in: 'ac 230 50Hz',
+    out: '48 dc 0.4A; 75 ac 0.05A',
+  },
+  { text: 'PHONE ADAPTOR 9V AC 200mA 240V AC 50Hz', in: 'ac 240 50Hz', out: '9 ac 0.2A' },
+  {
+    text: 'DUAL POWER SUPPLY\n230V 50Hz 60VA\n+15V 1A\n-15V 1A\n+5V 3A',
+    in: 'ac 230 50Hz 60VA',
+    out: '15 ? 1A; -15 ? 1A; 5 ? 3A',
+  },
+  {
+    text: 'INPUT 95-130/190-260V 47-63Hz 350W\nOUTPUT #1 +5V 30A #2 +12V 5A #3 -12V 2A',
+    in: 'ac 95..130 190..260 47/63Hz 350W',
+    out: '5 ? 30A; 12 ? 5A; -12 ? 2A',
+  },
+  {
+    text: 'SWITCHING POWER SUPPLY 150W\nINPUT: 115V/4A 230V/2A 50/60HZ\nOUTPUT: +5V/15A +12V/4.2A -5V/0.3A -12V/0.25A',
+    in: 'ac 115 230 50/60Hz 4A',
+    out: '5 ? 15A; 12 ? 4.2A; -5 ? 0.3A; -12 ? 0.25A',
+  },
+  {
+    text: 'DC OUTPUT: +5V 20A  +12V 8A  -5V 0.5A  -12V 0.5A\nTOTAL OUTPUT 200W MAX\nAC INPUT: 115/230V 6/3.5A 60/50Hz',
+    in: 'ac 115 230 50/60Hz 6A',
+    out: '5 dc 20A; 12 dc 8A; -5 dc 0.5A; -12 dc 0.5A',
+    totalW: 200,
+  },
+  { text: '+5V 20A  +12V 8A  -12V 0.5A  TOTAL OUTPUT 150W MAX', out: '5 ? 20A; 12 ? 8A; -12 ? 0.5A', totalW: 150 },
+  {
+    text: 'AC INPUT 115/230V~ 8/4A 50-60Hz\nDC OUTPUT +3.3V 14A +5V 22A +12V 8A -5V 0.3A -12V 0.8A +5VSB 2A\nMAX. COMBINED POWER ON +3.3V & +5V: 125W\nTOTAL POWER 235W',
+    in: 'ac 115 230 50/60Hz 8A',
+    out: '3.3 dc 14A; 5 dc 22A; 12 dc 8A; -5 dc 0.3A; -12 dc 0.8A; 5 dc 2A',
+    totalW: 235,
+  },
+  { text: 'DC OUTPUT +5V 10A +3.3V 12A (+5V & +3.3V = 80W MAX) +12V 6A', out: '5 dc 10A; 3.3 dc 12A; 12 dc 6A' },
+  { text: 'OUTPUT: 5V 8A, 12V 2.5A. MAX TOTAL OUTPUT POWER: 65 WATTS', out: '5 ? 8A; 12 ? 2.5A', totalW: 65 },
+  { text: 'OUTPUT POWER 40W MAX TOTAL\n+5V 5A +12V 2A -12V 0.3A', out: '5 ? 5A; 12 ? 2A; -12 ? 0.3A', totalW: 40 },
+  { text: 'VARIABLE TRANSFORMER INPUT 240V 50Hz OUTPUT 0-270V 8A', in: 'ac 240 50Hz', out: '0..270 ? 8A' },
+  { text: 'ISOLATING TRANSFORMER PRIMARY 240V 50Hz SECONDARY 110V 500VA', in: 'ac 240 50Hz', out: '110 ? 500VA' },
+  { text: 'BELL TRANSFORMER 230V 50Hz 8V 1A 12V 0.66A', in: 'ac 230 50Hz', out: '8 ? 1A; 12 ? 0.66A' },
+  {
+    text: 'TRAIN CONTROLLER 240V 50Hz OUTPUTS 12V DC 1A CONTROLLED & 16V AC 1A UNCONTROLLED',
+    in: 'ac 240 50Hz',
+    out: '12 dc 1A; 16 ac 1A',
+  },
+  { text: 'INPUT 240V 50Hz  OUTPUT 3V 6V 9V 500mA', in: 'ac 240 50Hz', out: '3 ? 0.5A; 6 ? 0.5A; 9 ? 0.5A' },
+  {
+    text: 'UNIVERSAL ADAPTOR 3/4.5/6/7.5/9/12V DC 1000mA max',
+    out: '3 dc 1A; 4.5 dc 1A; 6 dc 1A; 7.5 dc 1A; 9 dc 1A; 12 dc 1A',
+  },
+  {
+    text: 'SWITCHABLE 3V, 4.5V, 6V, 7.5V, 9V, 12V D.C. 300mA  INPUT 240V A.C. 50Hz',
+    in: 'ac 240 50Hz',
+    out: '3 dc 0.3A; 4.5 dc 0.3A; 6 dc 0.3A; 7.5 dc 0.3A; 9 dc 0.3A; 12 dc 0.3A',
+  },
+  { text: 'SEC 12V+12V 1A', out: '12 ? 1A; 12 ? 1A' },
+  { text: 'PRI 230V 50Hz  SEC 2x12V 20VA', in: 'ac 230 50Hz', out: '12 ?; 12 ?' },
+  { text: 'OUTPUT ±12V 0.5A', out: '12 ? 0.5A; -12 ? 0.5A' },
+  { text: 'INPUT 220-240V DC OUTPUT 12V 1A', in: '? 220..240', out: '12 dc 1A' },
+  { text: '240V 50~ 12W EARTHED MODEL 12V-500', in: 'ac 240 50Hz 12W' },
+  {
+    text: 'THIS APPLIANCE MUST BE EARTHED\nSUPPLY 240V~ 50Hz 0.5A\nFUSE 1A',
+    in: 'ac 240 50Hz 0.5A',
+    class: 'I',
+    fuse: '1A',
+  },
+  { text: '⏚ 230V~ 50Hz 40VA', in: 'ac 230 50Hz 40VA' },
+]
