@@ -3,6 +3,7 @@ import type { AddressInfo } from 'node:net'
 import { networkInterfaces } from 'node:os'
 import { createApp } from './app.js'
 import { type Config, readConfig } from './config.js'
+import { connectionTimes, limitConnections } from './connections.js'
 import { createLogger } from './log.js'
 import { validateReference } from './reference/validate.js'
 import { finishRequests } from './stop.js'
@@ -59,9 +60,10 @@ const salt =
 let stopping = false
 
 const server = createServer(
-  { maxHeaderSize: longestHeader },
+  { maxHeaderSize: longestHeader, ...connectionTimes },
   createApp({ config, logger, store, now: Date.now, lan, salt, stopping: () => stopping }),
 )
+limitConnections(server)
 server.on('clientError', answerUnreadable)
 server.on('error', (error) => {
   console.error(`Lampline cannot listen on http://${config.host}:${config.port}: ${error.message}`)
