@@ -49,13 +49,19 @@ function since(finding: Finding, { assessment, earlier }: Pick<Job, 'assessment'
   return at
 }
 
-type Judged = Pick<Job, 'assessment' | 'earlier' | 'readings' | 'parts' | 'observations'>
+type Judged = Pick<Job, 'assessment' | 'earlier' | 'readings' | 'parts' | 'observations' | 'limits'>
 
 const stateOf: Record<Wait['for'], StandingState> = {
   reading: 'out-of-limits',
   change: 'must-change',
   part: 'waits-for-parts',
   fact: 'find-out',
+}
+
+/** The words of the step that a reading belongs to. */
+const stepOf = ({ limits }: Judged, key: string): string => {
+  const step = limits.find((line) => line.key === key)
+  return step ? ` at “${step.text}”` : ''
 }
 
 /** Derives where a job stands. It can go on only where nothing is waited for. */
@@ -65,7 +71,7 @@ export function standing(job: Judged): Standing {
       .filter(({ finding }) => finding.outcome === 'stop')
       .map(({ key, finding, at }) => ({
         for: 'reading' as const,
-        text: `the cause of a reading outside its limits (${key}): ${finding.title}`,
+        text: `The cause of a reading${stepOf(job, key)}: ${finding.title}`,
         since: at,
       })),
     ...job.assessment.findings

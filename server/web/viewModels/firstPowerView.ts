@@ -1,13 +1,13 @@
 import { assess } from '../../chain/assess.js'
 import type { CheckResponse, Finding } from '../../chain/finding.js'
 import { protectionClassOf } from '../../chain/protectionClass.js'
-import { amperes, duration, farads, joules, ohms, volts, watts } from '../../physics/quantity.js'
+import { amperes, decimal, duration, farads, joules, ohms, volts, watts } from '../../physics/quantity.js'
 import { discharge } from '../../plan/bench/discharge.js'
 import { insulationAnswer } from '../../plan/bench/insulation.js'
 import { leakage } from '../../plan/bench/leakage.js'
 import { reform } from '../../plan/bench/reform.js'
 import { loadLine } from '../../plan/firstPower/seriesLamp.js'
-import type { Caution, Figure, FirstPowerPlan, Step } from '../../plan/firstPowerPlan.js'
+import type { Caution, Figure, FirstPowerPlan, FirstPowerStage, Step } from '../../plan/firstPowerPlan.js'
 import { planOf } from '../../plan/planFirstPower.js'
 import { firstSeconds, reservoirOf } from '../../plan/stages/behindLamp.js'
 import { factsOf, type LampUse, type PlanFacts, setupOf } from '../../plan/stages/facts.js'
@@ -15,6 +15,7 @@ import { lampText } from '../../plan/stages/supplyAlone.js'
 import { demand } from '../../plan/stages/together.js'
 import { accessibleLimit, reformingProcedures } from '../../reference/capacitors.js'
 import type { Source } from '../../reference/source.js'
+import { caseName } from '../caseName.js'
 import { lampCircuit } from '../charts/lampCircuit.js'
 import { loadLineChart } from '../charts/loadLine.js'
 import { reformingStaircase } from '../charts/reformingStaircase.js'
@@ -34,7 +35,7 @@ import {
 import type { FormState } from '../forms/formState.js'
 import { head, type PageHead } from '../page.js'
 import { type CountryName, countryNames } from './countryNames.js'
-import { verdictWords } from './verdictWords.js'
+import { tally, verdictWords } from './verdictWords.js'
 
 /** As the `dataTable` mixin takes it. */
 interface Table {
@@ -63,6 +64,8 @@ interface StageView {
   number: number
   title: string
   leftOut: string | null
+  /** what the folded stage holds, with its numbers */
+  gist: string
   figures: Figure[]
   steps: StepView[]
   drawings: DrawingView[]
@@ -73,6 +76,8 @@ interface StageView {
 interface AsideView {
   id: string
   title: string
+  /** what it comes to, with its numbers, said while it is folded */
+  gist: string
   lead: string
   warning: Caution | null
   drawing: DrawingView | null
@@ -84,6 +89,8 @@ interface AsideView {
 }
 
 interface FirstPowerResult {
+  /** what the plan is for; null where no plate names a thing */
+  caseName: string | null
   verdict: (typeof verdictWords)[keyof typeof verdictWords]
   checkAddress: string
   /** null where no check was entered */
@@ -91,6 +98,8 @@ interface FirstPowerResult {
   /** the query string to be kept with a job; null where no check was entered */
   keep: string | null
   lamps: string
+  /** the stage that comes first: it stands open; null where none can be done */
+  open: string | null
   missing: string[]
   stages: StageView[]
   asides: AsideView[]
@@ -230,6 +239,22 @@ function drawingsOf(facts: PlanFacts): Record<string, DrawingView[]> {
   }
 }
 
+/** At most so many expected readings are named while a stage is folded. */
+const gistReadings = 3
+
+/** What a stage holds, in a line: how many steps, behind which lamps, and the first readings to expect. */
+function gistOf({ name, leftOut, steps }: FirstPowerStage, { firstLamp, loadLamp }: PlanFacts): string {
+  if (leftOut !== null) return 'Left out as things stand.'
+  const lamp = { 'supply-alone': firstLamp, 'dummy-load': loadLamp, 'bench-supply': null, together: loadLamp }[name]
+  const expected = steps.flatMap(({ unit, expect }) => (unit && expect ? [expect.split(/[;,] /)[0] ?? expect] : []))
+  const readings = [...new Set(expected)].slice(0, gistReadings)
+  return [
+    `${steps.length} steps`,
+    ...(lamp ? [`behind ${lampText(lamp)}`] : []),
+    ...(readings.length > 0 ? [`to be read: ${readings.join(' · ')}`] : []),
+  ].join(', ')
+}
+
 function stageViews(facts: PlanFacts, plan: FirstPowerPlan): StageView[] {
   const drawings = drawingsOf(facts)
   return plan.stages.map((stage, at) => ({
@@ -237,6 +262,7 @@ function stageViews(facts: PlanFacts, plan: FirstPowerPlan): StageView[] {
     number: at + 1,
     title: stage.title,
     leftOut: stage.leftOut,
+    gist: gistOf(stage, facts),
     figures: stage.figures,
     steps: stage.steps.map(stepView),
     drawings: stage.leftOut === null ? (drawings[stage.name] ?? []) : [],
@@ -263,7 +289,7 @@ const charged: Caution = {
   electric: true,
 }
 
-const aside = (rest: Pick<AsideView, 'id' | 'title' | 'lead'> & Partial<AsideView>): AsideView => ({
+const aside = (rest: Pick<AsideView, 'id' | 'title' | 'gist' | 'lead'> & Partial<AsideView>): AsideView => ({
   warning: null,
   drawing: null,
   tables: [],
@@ -287,6 +313,7 @@ function reformAside({ options }: PlanFacts): AsideView[] {
     aside({
       id: 'reforming-steps',
       title: 'Reforming the largest capacitor',
+      gist: `${farads(bulkF)} ${volts(bulkRatedV)} after ${decimal(yearsUnused)} years: ${answer.stages.length} steps, at most ${amperes(answer.acceptLeakageA)} at the end`,
       lead: `${words[answer.need]} Makers’ words for that age: ${answer.advice}. If the part is shorted the resistor takes ${watts(answer.resistorW, 3, 'up')}: fit ${answer.resistorRatedW === null ? 'several that share it' : watts(answer.resistorRatedW)}. Inside a mains enclosure this is work for a licensed electrician or other qualified person.`,
       warning: bulkRatedV > touchableV ? lethal : charged,
       drawing: drawingView('The reforming steps', reformingStaircase(answer, 'reforming')),
@@ -328,6 +355,7 @@ function dischargeAside({ options, reach }: PlanFacts): AsideView[] {
     aside({
       id: 'discharge',
       title: 'Discharging it before each reach inside',
+      gist: `From ${volts(voltageV)} below ${volts(answer.limitV)} in ${duration(answer.timeS)}, through ${ohms(answer.standardOhm)}`,
       lead: `${farads(bulkF)} at the crest of ${volts(reach.voltageV)}, ${volts(voltageV)}, holds ${joules(answer.energyJ, 3)}. Through ${ohms(answer.standardOhm)} it is below ${volts(answer.limitV)} after ${duration(answer.timeS)}; ${watts(answer.peakW, 3, 'up')} in the first moment.`,
       warning: charged,
       tables: [
@@ -363,6 +391,7 @@ function tingleAside({ reach }: PlanFacts): AsideView[] {
     aside({
       id: 'tingle',
       title: 'A tingle at the case or the output',
+      gist: `Up to ${volts(first.answer.openV)} on a meter; ${amperes(first.answer.currentA)} through ${farads(first.capacitanceF)}`,
       lead: `Filter capacitors from the mains to the output let a small current through. On this mains a floating case shows up to ${volts(first.answer.openV)} on a meter and gives:`,
       tables: [
         {
@@ -405,6 +434,7 @@ function testsAside(form: FirstPowerForm, facts: PlanFacts): AsideView[] {
       aside({
         id: 'tests',
         title: 'Earth, insulation and touch current',
+        gist: 'Not judged: the protection class is not known',
         lead: `${lead} The protection class of the supply is not known, and the limits hang on it: enter it above.`,
       }),
     ]
@@ -414,6 +444,7 @@ function testsAside(form: FirstPowerForm, facts: PlanFacts): AsideView[] {
     aside({
       id: 'tests',
       title: 'Earth, insulation and touch current',
+      gist: tally(answer.findings),
       lead,
       findings: answer.findings,
       cautions: answer.cautions,
@@ -427,12 +458,14 @@ function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check
   const plan = planOf(facts)
   const query = firstPowerQuery(form.state.values)
   return {
+    caseName: caseName(check),
     verdict: verdictWords[assessment.verdict],
     checkAddress: `/?${addressOf(form.state.values)}`,
     checklistAddress: form.check.request && `/checklist?${query}`,
     keep: form.check.request && query,
     lamps: plan.lamps.map(lampText).join('; then '),
     missing: plan.missing,
+    open: plan.stages.find(({ leftOut }) => leftOut === null)?.name ?? null,
     stages: stageViews(facts, plan),
     asides: [...reformAside(facts), ...dischargeAside(facts), ...testsAside(form, facts), ...tingleAside(facts)],
   }
@@ -449,7 +482,7 @@ export function firstPowerView(form: FirstPowerForm): FirstPowerPage {
     names.some((name) => (state.values[name] ?? '').trim() !== '' || state.errors[name] !== undefined)
   const doable = result?.stages.filter(({ leftOut }) => leftOut === null).length ?? 0
   return {
-    page: head('First power-up', 'first-power', faults),
+    page: head(`First power-up${result?.caseName ? `: ${result.caseName}` : ''}`, 'first-power', faults),
     form: state,
     empty: form.empty,
     countries: countryNames,

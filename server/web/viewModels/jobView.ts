@@ -4,6 +4,7 @@ import type { Job, Part, Reading, ReadingLimits } from '../../jobs/job.js'
 import { partStates } from '../../jobs/job.js'
 import { limitsText, readingText } from '../../jobs/readingFinding.js'
 import { latestReadings, standing } from '../../jobs/standing.js'
+import { amperes } from '../../physics/quantity.js'
 import type { FirstPowerOptions } from '../../plan/planFirstPower.js'
 import type { Kept, Photo } from '../../store/store.js'
 import { checkAddress, figures } from '../forms/checkAddress.js'
@@ -97,6 +98,8 @@ export interface JobPage {
   /** a photo that was just deleted and can be brought back */
   deletedPhoto: string | null
   roomForPhotos: boolean
+  /** what was seen at first power, for paper, where the form is left out */
+  observed: { label: string; value: string; typed: boolean }[]
   forms: JobForms
   changed: ChangedField[]
   /** a fault of the place where records are kept, or null */
@@ -190,6 +193,33 @@ function addressesOf(job: Job): { address: string; firstPower: string } {
   }
 }
 
+const worksChoices = [
+  { value: 'yes', label: 'Yes' },
+  { value: 'partly', label: 'In part' },
+  { value: 'no', label: 'No' },
+]
+
+function observed({ observations: seen }: Job): JobPage['observed'] {
+  const typed = {
+    Lamps: seen.lamps,
+    Display: seen.display,
+    Sounds: seen.sounds,
+    Smells: seen.smells,
+    'What moved': seen.moved,
+  }
+  const lines = [
+    ...Object.entries(typed).map(([label, value]) => ({ label, value, typed: true })),
+    { label: 'Current drawn', value: seen.drawnA === null ? null : amperes(seen.drawnA), typed: false },
+    { label: 'Anything else seen', value: seen.note, typed: true },
+    {
+      label: 'Did it do its work?',
+      value: worksChoices.find(({ value }) => value === seen.works)?.label ?? 'Not seen yet',
+      typed: false,
+    },
+  ]
+  return lines.flatMap(({ value, ...line }) => (value === null ? [] : [{ ...line, value }]))
+}
+
 /** Everything the page of one job shows. */
 export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, phone, ...typed }: JobShown): JobPage {
   const job = kept.body
@@ -220,6 +250,7 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
         lasting: lasting(wait.since, now),
       })),
     },
+    observed: observed(job),
     verdict: verdictWords[job.assessment.verdict],
     tally: tally(job.assessment.findings),
     findings: job.assessment.findings,
@@ -233,11 +264,7 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
     choices: {
       steps: readable.map((step) => ({ value: step.key, label: `${stepText(step)} (${step.unit})` })),
       parts: partStates.map((value) => ({ value, label: partWords[value] })),
-      works: [
-        { value: 'yes', label: 'Yes' },
-        { value: 'partly', label: 'In part' },
-        { value: 'no', label: 'No' },
-      ],
+      works: worksChoices,
       captions: [
         { value: 'supply plate', label: 'The supply’s plate' },
         { value: 'machine plate', label: 'The machine’s plate' },

@@ -12,7 +12,8 @@ interface JobLine {
   name: string
   since: Moment
   lasting: string
-  waits: { text: string; typed: boolean; since: Moment }[]
+  /** `since` only where it is another day than the job's own */
+  waits: { text: string; typed: boolean; since: Moment | null }[]
   more: number
 }
 
@@ -58,9 +59,11 @@ const lineOf = (row: Row<JobSummary>, now: number): JobLine => ({
   name: row.name,
   since: day(row.summary.since),
   lasting: lasting(row.summary.since, now),
-  waits: row.summary.waits
-    .slice(0, shownWaits)
-    .map((wait) => ({ text: wait.text, typed: wait.for === 'part', since: day(wait.since) })),
+  waits: row.summary.waits.slice(0, shownWaits).map((wait) => ({
+    text: wait.text,
+    typed: wait.for === 'part',
+    since: day(wait.since).text === day(row.summary.since).text ? null : day(wait.since),
+  })),
   more: Math.max(0, row.summary.waits.length - shownWaits),
 })
 
