@@ -96,11 +96,15 @@ describe('a page for a reader who writes a comma', () => {
 
   it('takes a time in proportion to its length', () => {
     const time = (html: string): number => {
-      const start = performance.now()
-      readersNumbers(html, ',')
-      return performance.now() - start
+      const times = [1, 2, 3].map(() => {
+        const start = performance.now()
+        readersNumbers(html, ',')
+        return performance.now() - start
+      })
+      return Math.min(...times)
     }
+    // forty times the length: a square would take 1600 times as long
     for (const part of ['<p title="1.5">1.5</p>', '“1.5', '<div translate="no">', '1.1', '1', '&lt;'])
-      expect(time(part.repeat(50_000))).toBeLessThan(1000)
+      expect(time(part.repeat(40_000)), part).toBeLessThan(20 + 200 * time(part.repeat(1000)))
   })
 })
