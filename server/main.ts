@@ -71,11 +71,14 @@ server.on('error', (error) => {
 })
 server.listen(config.port, config.host, () => {
   const { port } = server.address() as AddressInfo
-  console.log(`listening on http://${config.host}:${port}`)
+  const host = config.host.includes(':') ? `[${config.host}]` : config.host
+  console.log(`listening on http://${host}:${port}`)
 })
 
 /** The longest that requests under way are waited for [ms]; a container is killed after 10 s. */
 const stopWithinMs = 8000
+/** And that the store is waited for after them [ms]. */
+const storeWithinMs = 1500
 
 async function stop(): Promise<void> {
   // asked twice, somebody is in a hurry
@@ -83,6 +86,8 @@ async function stop(): Promise<void> {
   stopping = true
   if (!(await finishRequests(server, stopWithinMs)))
     logger.warn(`requests that took longer than ${stopWithinMs} ms to stop were cut off`)
+  // a database that is gone must not hold the process up
+  setTimeout(() => process.exit(0), storeWithinMs)
   await store.close().catch((error: unknown) => logger.error({ error }, 'the store could not be closed'))
   process.exit(0)
 }
