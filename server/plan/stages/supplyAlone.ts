@@ -1,4 +1,5 @@
 import type { Finding, TopicName } from '../../chain/finding.js'
+import { mainsTopics } from '../../chain/index.js'
 import { amperes, duration, farads, volts, watts } from '../../physics/quantity.js'
 import { flashOver, reservoirPerWatt, resultsFromMeter, settleTimes } from '../../reference/firstPower.js'
 import { extraLowVoltageMostV } from '../../reference/thresholds.js'
@@ -13,7 +14,8 @@ import type { RailPlan } from './rails.js'
 import { atMost, figure, qualified, step } from './step.js'
 
 const mustBeKnown: readonly TopicName[] = ['mains-voltage', 'converter', 'earthing']
-const mustNotStop: readonly TopicName[] = ['mains-frequency', 'socket', 'cord', 'inlet', 'fuse']
+/** Every other topic between the wall and the supply. */
+const mustNotStop = mainsTopics.map(({ name }) => name).filter((name) => !mustBeKnown.includes(name))
 
 /** "Stop: …. What to do. Find out first: …." */
 export const because = (findings: readonly Finding[]): string =>

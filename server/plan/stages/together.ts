@@ -1,4 +1,5 @@
 import type { TopicName } from '../../chain/finding.js'
+import { pairTopics } from '../../chain/index.js'
 import { inputFromOutputW } from '../../physics/apparentPower.js'
 import { duration, volts, watts } from '../../physics/quantity.js'
 import { flashOver, settleTimes } from '../../reference/firstPower.js'
@@ -13,7 +14,8 @@ import { atMost, figure, step } from './step.js'
 import { because, lampText, mainsBlockedToo } from './supplyAlone.js'
 
 const mustFit: readonly TopicName[] = ['output-kind', 'output-voltage', 'polarity']
-const mustNotStop: readonly TopicName[] = ['output-current', 'dc-plug', 'lead-drop']
+/** Every other topic between the supply and the machine. */
+const mustNotStop = pairTopics.map(({ name }) => name).filter((name) => !mustFit.includes(name))
 
 /** What the machine makes the supply take from the mains, by its own plate; null where it does not say [W]. */
 export function demand(facts: PlanFacts): { powerW: number; working: string } | null {
