@@ -224,7 +224,17 @@ describe('bringing in on a page', () => {
     const token = /name="token" value="([\w-]+)"/.exec(answer.text)?.[1] ?? ''
     expect(read((await post('/records/apply', { token })).text)).toContain('Brought in: 2 added')
     expect((await get('/api/shelf/supplies')).body.supplies[0]).toMatchObject({ name: 'Brick', place: 'box 1' })
-    expect((await post('/records/apply', { token })).status).toBe(422)
+    expect((await post('/records/apply', { token: 'x'.repeat(22) })).status).toBe(422)
+  })
+
+  it('is done once however often the form that agrees is sent, and each is answered with what it came to', async () => {
+    const answer = await look('kind,name,place\nsupply,Brick,box 1\n')
+    const token = /name="token" value="([\w-]+)"/.exec(answer.text)?.[1] ?? ''
+    const sent = await Promise.all(Array.from({ length: 4 }, () => post('/records/apply', { token })))
+    sent.push(await post('/records/apply', { token }))
+    for (const { status, text } of sent)
+      expect([status, read(text).includes('Brought in: 1 added')]).toEqual([200, true])
+    expect((await get('/api/shelf/supplies')).body.total).toBe(1)
   })
 
   it('takes JSON of everything as well', async () => {

@@ -25,6 +25,15 @@ interface Waiting {
   kind: FileKind
   bytes: Buffer
   until: number
+  /** what bringing it in came to, or will: a form sent twice is answered twice and brings in once */
+  done: Promise<Done> | null
+}
+
+interface Done {
+  adds: number
+  replaces: number
+  bringsBack: number
+  same: number
 }
 
 interface RecordsPage {
@@ -42,7 +51,7 @@ interface RecordsPage {
     changes: { text: string; name: string }[]
     more: number
   } | null
-  done: { adds: number; replaces: number; bringsBack: number; same: number } | null
+  done: Done | null
 }
 
 const upload = multer({
@@ -53,7 +62,7 @@ const upload = multer({
 const kindOf = (bytes: Buffer): FileKind =>
   /^\ufeff?\s*\{/.test(bytes.subarray(0, 200).toString('utf8')) ? 'json' : 'csv'
 
-const count = ({ planned, same }: ChangePlan) => ({
+const count = ({ planned, same }: ChangePlan): Done => ({
   adds: planned.filter(({ change }) => change === 'add').length,
   replaces: planned.filter(({ change }) => change === 'replace').length,
   bringsBack: planned.filter(({ change }) => change === 'bring back').length,
@@ -117,6 +126,13 @@ export function recordsPageRoutes({ store, now }: Context): Router {
     return token
   }
 
+  const bringIn = async (file: Waiting): Promise<Done> => {
+    const plan = await planFor(file)
+    await store.apply(plan.changes)
+    file.bytes = Buffer.alloc(0)
+    return count(plan)
+  }
+
   router.get('/records', (request, response) => answer(request, response, {}))
 
   router.post('/records', (request, response, next) => {
@@ -144,7 +160,7 @@ export function recordsPageRoutes({ store, now }: Context): Router {
             text: `${change} ${kindNames[record]}${older ? ' (what is kept here was changed since)' : ''}`,
             name,
           }))
-          const token = keep({ kind, bytes, until: now() + waitMs })
+          const token = keep({ kind, bytes, until: now() + waitMs, done: null })
           const more = Math.max(0, plan.planned.length - mostNamed)
           answer(request, response, { preview: { token, kind, ...count(plan), changes, more } })
         })
@@ -165,11 +181,10 @@ export function recordsPageRoutes({ store, now }: Context): Router {
       return
     }
     try {
-      const plan = await planFor(file)
-      await store.apply(plan.changes)
-      waiting.delete(String(token))
-      answer(request, response, { done: count(plan) })
+      file.done ??= bringIn(file)
+      answer(request, response, { done: await file.done })
     } catch (error) {
+      file.done = null
       if (error instanceof Unprocessable) refused(request, response, error.fields)
       else if (error instanceof StorageFault)
         refused(request, response, [{ path: 'file', message: error.message }], error.status)
