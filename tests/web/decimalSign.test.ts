@@ -43,6 +43,7 @@ const pages: Record<string, string> = {
   'a check of typed names': `/?${new URLSearchParams({ supply: typed.plate, fuse: typed.marking, plugname: typed.plugName, machine: typed.plate })}`,
   'a first power-up': `/first-power?${query(0)}&lamp1v=230&lamp1w=60&lamp1n=2&years=20&bulk=68&bulkv=400&ohm=3.5`,
   'a fuse': `/fuse?${new URLSearchParams({ marking: typed.marking, prescribed: 'F 1.6 A 250 V', position: 'mains', volts: '230', watts: '60.5', peak: '20', pulse: '1.5 ms', shape: 'exponential', a: 'T2.5AL250V' })}`,
+  'a first power-up of typed names': `/first-power?${new URLSearchParams({ country: 'DE', supply: `${typed.plate}\nINPUT 230V`, machine: typed.plate, fuse: typed.marking, plugname: typed.plugName, lamp1v: '230', lamp1w: '60' })}`,
   'a checklist of typed names': `/checklist?${new URLSearchParams({ country: 'DE', supply: `${typed.plate}\nINPUT 230V`, fuse: typed.marking, plugname: typed.plugName })}`,
   'a fuse whose rating is not read': `/fuse?${new URLSearchParams({ marking: 'reads 1.7 or 7.7, 2.5 x', prescribed: typed.marking, position: 'mains', volts: '230' })}`,
   'a checklist': `/checklist?${query(0)}&lamp1v=230&lamp1w=60&lamp1n=2`,
