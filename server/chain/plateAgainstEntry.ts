@@ -117,6 +117,8 @@ function railContradictions<Each extends Rail>(
   entered: readonly Each[],
   printed: readonly Rail[],
 ): Contradiction<Each[]>[] {
+  // where none was entered the rails are those that are printed
+  if ((entered as readonly Rail[]) === printed || printed.length === 0) return []
   const found: Contradiction<Each[]>[] = []
   const note = (
     weighs: Contradiction<Each[]>['weighs'],
@@ -157,11 +159,13 @@ const loadOf = ({ voltageV, currentA, powerW }: Rail): string =>
 
 /** The printed rail nearest an entered one, of its sign. */
 function nearestOf(printed: readonly Rail[], own: Rail): Rail | undefined {
-  const away = (rail: Rail): number => {
-    const [low, high] = ends(rail)
-    return Math.max(0, low - own.voltageV, own.voltageV - high)
-  }
   return printed
     .filter(({ voltageV }) => voltageV * own.voltageV > 0)
-    .toSorted((one, other) => away(one) - away(other))[0]
+    .toSorted((one, other) => distanceV(one, own) - distanceV(other, own))[0]
+}
+
+/** How far an entered voltage lies outside a printed range [V]. */
+function distanceV(rail: Rail, own: Rail): number {
+  const [low, high] = ends(rail)
+  return Math.max(0, low - own.voltageV, own.voltageV - high)
 }

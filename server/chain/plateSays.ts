@@ -12,6 +12,7 @@ export interface PlateSays {
 
 const unregulatedWords =
   /\bunreg(?:ulated)?\b|unstabili[sz]|\bungeregelt|(?:non|not|nicht|no|ikke|inte|niet)[- ]?(?:r[ée]gul|stabili[sz]|geregel|gestab)|ongeregeld|onstabil|nestabili|非安定/iu
+const everyUnregulatedWord = new RegExp(unregulatedWords, 'giu')
 /** What gives a current rather than a voltage: nothing holds the voltage while the machine draws little. */
 const currentSourceWords =
   /\bbatter(?:y|ies)\s+charger|\bfor\s+charging\b|batterie-?lade|ladeger[äa]t\s+f[üu]r|chargeur\s+(?:de\s+|pour\s+)?(?:batterie|accu)|cargador\s+de\s+bater|\bconstant[- ]current|konstantstrom|\bLED\s+driver/iu
@@ -28,9 +29,10 @@ const electronicTransformer = /electronic\s+transformer|elektronischer\s+trafo/i
  * A unit that takes a wide range without a selector is no plain transformer, whatever it is called.
  */
 export function plateSays(label: string | null | undefined, windows: readonly VoltageWindow[]): PlateSays {
-  const text = label?.slice(0, plateLimits.mostCharacters.value) ?? ''
+  if (!label) return { technology: null, regulated: null }
+  const text = label.slice(0, plateLimits.mostCharacters.value)
   const unregulated = unregulatedWords.test(text) || currentSourceWords.test(text)
-  const regulated = regulatedWords.test(text.replace(new RegExp(unregulatedWords, 'giu'), ' '))
+  const regulated = regulatedWords.test(text.replace(everyUnregulatedWord, ' '))
   const switchMode = switchModeWords.test(text)
   const transformer = transformerWords.test(text) && !electronicTransformer.test(text) && !windows.some(isWide)
   return {

@@ -66,13 +66,16 @@ class Lexer {
     return this.#text.charAt(index)
   }
 
+  /** True of a blank, a line end, and beyond either end of the text. */
+  #isOpen(index: number): boolean {
+    const one = this.#char(index)
+    return one === '' || one === '\n' || isSpace(one)
+  }
+
   #push(token: Unplaced<Token>) {
-    const before = this.#char(token.start - 1)
-    const after = this.#char(token.end)
-    const open = (one: string): boolean => one === '' || one === '\n' || isSpace(one)
     const whole = token as Token
-    whole.spaceBefore = open(before)
-    whole.spaceAfter = open(after)
+    whole.spaceBefore = this.#isOpen(token.start - 1)
+    whole.spaceAfter = this.#isOpen(token.end)
     whole.role = undefined
     this.#tokens.push(whole)
     this.#at = token.end
@@ -378,10 +381,11 @@ class Lexer {
     if (!figures?.digits || !(value(figures.digits) > low)) return false
     if (low >= plateLimits.leastMainsV.value * 0.9) return true
     const unit = this.#unit(figures.end)
-    if (unit?.unit.dimension !== 'V') return false
+    const dimension = unit?.unit.dimension
+    if (!unit || (dimension !== 'V' && dimension !== 'A')) return false
     if (/(?:^|[^A-Z])(?:DE|DA|DAL|ENTRE|FROM) {0,2}$/.test(this.#upper.slice(Math.max(0, start - longestFrom), start)))
       return true
-    return this.#char(from - 1) === 'a' && /[VВ]/.test(this.#text.slice(figures.end, unit.end))
+    return this.#char(from - 1) === 'a' && /[VВAА]/.test(this.#text.slice(figures.end, unit.end))
   }
 
   /** "12V1A" is two quantities, "12V12A7B" a code: what is joined on must be quantities to its end. */
