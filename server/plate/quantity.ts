@@ -30,6 +30,8 @@ export interface Quantity {
   last: number
 }
 
+/** How far from a minus that is set off a plus before volts may stand, in tokens. */
+const plusReach = 24
 /** Longest list read; longer ones are no plate's. */
 const longestList = 16
 const cycles = new Set([16, 25, 40, 42, 45, 47, 50, 60, 63, 65, 66, 400])
@@ -187,6 +189,19 @@ class Reader {
       }
     })
     // "1.5V x 6": a set of cells
+    // "1 2 V": two figures of one number or the number of an output
+    const lone = this.tokens[read.from - 1]
+    const [only] = read.numbers
+    if (
+      unit.dimension === 'V' &&
+      elements.length === 1 &&
+      lone?.type === 'number' &&
+      !lone.unit &&
+      lone.digits?.length === 1 &&
+      only!.token.digits?.length === 1 &&
+      only!.token.end - only!.token.start > 2
+    )
+      worn = true
     const cells = this.#sign(read.end, '×') && elements.some(({ value }) => value < plateLimits.leastWindingV.value)
     if (unit.dimension === 'V' && cells) worn = true
     const before = this.tokens[read.at - 1]
@@ -285,9 +300,24 @@ class Reader {
     // "220V-50Hz", "9V-1A": a dash between two figures parts them, only volts are negative
     const parts = token.sign === '-' && !token.spaceBefore && this.#number(at - 1) !== null
     if (parts && follows.unit && follows.unit.dimension !== 'V') return null
+    if (token.sign === '-' && token.spaceAfter && this.#isSpacedMinus(at, follows))
+      return { number: follows, sign: '-', next: at + 2 }
     if ((token.sign === '+' || token.sign === '-') && !token.spaceAfter)
       return { number: follows, sign: token.sign, next: at + 2 }
     return null
+  }
+
+  /** "+ 5 V 2 A, + 12 V 1 A, − 12 V 0,3 A": set off from its figures after a comma, or on a line where others have a plus. */
+  #isSpacedMinus(at: number, number: NumberToken): boolean {
+    if (number.unit?.dimension !== 'V') return false
+    const before = this.tokens[at - 1]
+    if (before?.type === 'sign' && (before.sign === ',' || before.sign === ';')) return true
+    if (before && before.type !== 'line') return false
+    const near = this.tokens.slice(Math.max(0, at - plusReach), at + plusReach)
+    return near.some((token, index) => {
+      const next = near[index + 1]
+      return token.type === 'sign' && token.sign === '+' && next?.type === 'number' && next.unit?.dimension === 'V'
+    })
   }
 
   /** The kind of current after a voltage: "V~", "V ⎓", "V DC", "V AC/DC". */

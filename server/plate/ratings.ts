@@ -1,6 +1,6 @@
 import { componentVoltages, plateLimits } from '../reference/plateLimits.js'
 import type { LabelInput, LabelRail, PlateOf, PrintedKind, VoltageWindow } from './labelReading.js'
-import type { Quantity, StatedKind } from './quantity.js'
+import { areSettings, type Quantity, type StatedKind } from './quantity.js'
 import type { Group } from './sides.js'
 import type { QuantityStatement } from './statements.js'
 import { inputWindows, type RailVoltage, railVoltages } from './voltages.js'
@@ -61,7 +61,9 @@ class RatingReader {
   ) {}
 
   run(): Ratings {
-    const homes = this.groups.map((group) => (group.volts && !this.#isTitle(group) ? this.#voltage(group) : null))
+    const homes = this.groups.map((group, index) =>
+      group.volts && !this.#isTitle(group, index) ? this.#voltage(group) : null,
+    )
     this.groups.forEach((group, index) => {
       const home = homes[index]
       if (home === 'input') this.#toInput(group)
@@ -137,16 +139,24 @@ class RatingReader {
   }
 
   /** "5.1V⎓ 3A … voltage 5.1V, current 3A": the same figures without a word of side, the kind left out, are no second rail. */
-  #isSaidAgain({ side, kind, volts, others }: Group): boolean {
+  #isSaidAgain(said: Group): boolean {
+    const { side, kind } = said
     if (side !== 'none' || kind !== null) return false
-    const figures = (list: readonly QuantityStatement[]): string =>
-      list.flatMap(({ quantity }) => (quantity.dimension === 'A' ? valuesOf(quantity) : [])).join()
-    return this.#outputs.some(
-      ({ group }) =>
-        group.kind !== null &&
-        group.volts !== null &&
-        String(valuesOf(group.volts.quantity)) === String(valuesOf(volts!.quantity)) &&
-        figures(group.others) === figures(others),
+    return this.#outputs.some(({ group }) => group.kind !== null && group.volts !== null && sameFigures(group, said))
+  }
+
+  /** "3/4,5/6/9V … AT 6V: 500mA": one of the settings listed before is spoken of. */
+  #isOfSettings({ volts }: Group): boolean {
+    const { elements } = volts!.quantity
+    const [first] = elements
+    return (
+      elements.length === 1 &&
+      [...this.#outputs, ...this.#takes].some(
+        (entry) =>
+          entry.group.volts?.quantity.elements.length === entry.volts.length &&
+          areSettings(entry.volts.map(({ voltageV }) => voltageV)) &&
+          entry.volts.some(({ voltageV }) => voltageV === first!.value),
+      )
     )
   }
 
@@ -155,7 +165,8 @@ class RatingReader {
   }
 
   /** "12V 2A ADAPTER … OUTPUT 12V 2A": low volts without a word, where the outputs have one, name the thing. */
-  #isTitle({ side, volts, others }: Group): boolean {
+  #isTitle({ side, volts, others }: Group, index: number): boolean {
+    if (this.#isNamedFirst(index)) return true
     const isLow = (quantity: Quantity): boolean => largest(quantity) < plateLimits.leastMainsV.value
     if (side !== 'none' || this.of !== 'supply' || !volts || !isLow(volts.quantity)) return false
     this.#named ??= new Set(
@@ -166,6 +177,15 @@ class RatingReader {
       ),
     )
     return this.#named.has(String(valuesOf(volts.quantity))) || (this.#named.size > 0 && others.length === 0)
+  }
+
+  /** "12V/1A … 12V=/1A": the same figures said again in the next group but one or two, with their kind. */
+  #isNamedFirst(index: number): boolean {
+    const group = this.groups[index]!
+    if (group.kind !== null || group.others.length === 0) return false
+    return this.groups
+      .slice(index + 1, index + 1 + plateLimits.mostTitleReach.value)
+      .some((later) => later.kind !== null && later.volts !== null && sameFigures(later, group))
   }
 
   #seemsMains(group: Group): boolean {
@@ -204,7 +224,7 @@ class RatingReader {
     const { quantity } = group.volts!
     const taps = group.winding || group.kind === 'ac'
     const volts = railVoltages(quantity, taps)
-    if (!volts || this.#isSaidAgain(group)) return null
+    if (!volts || this.#isSaidAgain(group) || this.#isOfSettings(group)) return null
     const count = [...this.#outputs, ...this.#takes].reduce((sum, { rails }) => sum + rails.length, 0)
     if (count + volts.length > plateLimits.mostRails.value) return null
     this.#use(group.volts!, where === 'outputs' ? 'output voltage' : 'voltage taken')
@@ -416,6 +436,14 @@ class RatingReader {
     const [kind] = said
     this.#input.kind = kind ?? (this.#input.frequenciesHz.length > 0 ? 'ac' : null)
   }
+}
+
+/** Whether two groups have the same volts and amperes. */
+function sameFigures(one: Group, other: Group): boolean {
+  const volts = ({ volts }: Group): string => String(volts ? valuesOf(volts.quantity) : [])
+  const amperes = ({ others }: Group): string =>
+    others.flatMap(({ quantity }) => (quantity.dimension === 'A' ? valuesOf(quantity) : [])).join()
+  return volts(one) === volts(other) && amperes(one) === amperes(other)
 }
 
 /** Whether one window lies within another or equals it. */

@@ -37,6 +37,9 @@ export function readSides({ list, inverter }: Statements, tokens: Token[]): Grou
   return inverter ? inverted(all) : all
 }
 
+const isMains = ({ quantity }: QuantityStatement): boolean =>
+  quantity.dimension === 'V' && quantity.elements.some(({ value }) => value >= plateLimits.leastMainsV.value)
+
 const highest = ({ elements }: Quantity): number => Math.max(...elements.map(({ value }) => value))
 
 /** "INVERTER 12V DC 230V AC 300W": without words for the sides, its low direct voltage goes in and its mains voltage comes out. */
@@ -99,8 +102,6 @@ function tildes(list: readonly Statement[], tokens: Token[]): void {
     (statement): statement is QuantityStatement =>
       statement.type === 'quantity' && statement.quantity.dimension === 'V' && statement.quantity.tildeBefore,
   )
-  const isMains = ({ quantity }: QuantityStatement): boolean =>
-    quantity.elements.some(({ value }) => value >= plateLimits.leastMainsV.value)
   if (!before.some(isMains)) return
   for (const statement of before) {
     statement.prefix = both(statement.prefix, 'ac')
@@ -114,6 +115,8 @@ function wordsFollow(list: readonly Statement[]): boolean {
   /** whether each word stands right behind a voltage, the figures after the last being no volts: "12V IN 5V OUT 1A" */
   let joined = true
   let trailing = false
+  /** whether there is a voltage among the figures before each word; without one they are a title, "UPS 500VA" */
+  let hasVolts = false
   for (const [index, statement] of list.entries()) {
     if (statement.type === 'quantity') {
       if (!shape.endsWith('Q')) {
@@ -121,8 +124,10 @@ function wordsFollow(list: readonly Statement[]): boolean {
         shape += 'Q'
       } else if (statement.quantity.dimension === 'V') joined &&= !trailing
     }
+    if (isVoltage(statement)) hasVolts = true
     if (statement.type === 'section') {
-      if (statement.colon) return false
+      if (statement.colon || (shape.endsWith('Q') && !hasVolts)) return false
+      hasVolts = false
       const before = list[index - 1]
       const volts = before?.type === 'quantity' && before.quantity.dimension === 'V' ? before.quantity : null
       // low volts in and mains out is no more likely than a title before words that come first
@@ -181,9 +186,13 @@ function segments(list: readonly Statement[], tokens: Token[]): Segment[] {
       } else {
         const clash = last !== null && last !== statement.section && sinceWord === 'nothing' && !statement.colon
         current = open(clash ? 'none' : statement.section, statement.line, statement.secondary)
-        // "AC INPUT", "DC OUT"
+        // "AC INPUT", "DC OUT"; in "0-15V D.C. MAINS 240V" the word is that of the output before
         const before = list[index - 1]
-        if (before?.type === 'kind' && before.line === statement.line && tokens[before.token]!.role === undefined) {
+        const next = list[index + 1]
+        const suits =
+          before?.type === 'kind' &&
+          !(before.kind === 'dc' && statement.section === 'input' && next?.type === 'quantity' && isMains(next))
+        if (suits && before.line === statement.line && tokens[before.token]!.role === undefined) {
           current.kind = before.kind
           tokens[before.token]!.role = 'kind'
         }

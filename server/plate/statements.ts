@@ -637,25 +637,28 @@ class StatementReader {
   /** "150W POWER SUPPLY", "ADAPTER 45W": watts beside the name of the thing, on a line without volts, say what it is called. */
   #bindTitles(): void {
     const titles = new Set<number>()
+    const titled = new Set<number>()
     const rated = new Set<number>()
     for (const statement of this.#list) {
       if (statement.type === 'other') {
         const token = this.tokens[statement.token]
-        if (token?.type === 'word' && token.meaning === 'wall transformer') titles.add(statement.line)
+        if (token?.type === 'word' && token.meaning === 'wall transformer') {
+          titles.add(statement.line)
+          titled.add(statement.token)
+        }
       }
       if (statement.type === 'section' || statement.type === 'consumption') rated.add(statement.line)
       if (statement.type === 'quantity' && !isPower(statement) && statement.quantity.dimension !== 'other')
         rated.add(statement.line)
     }
-    for (const statement of this.#list) {
-      if (
-        statement.type === 'quantity' &&
-        titles.has(statement.line) &&
-        !rated.has(statement.line) &&
-        isPower(statement)
+    this.#list.forEach((statement, index) => {
+      if (statement.type !== 'quantity' || !isPower(statement)) return
+      const beside = [this.#list[index - 1], this.#list[index + 1]]
+      const adjoins = beside.some(
+        (one) => one?.type === 'other' && one.line === statement.line && titled.has(one.token),
       )
-        statement.title = true
-    }
+      if (adjoins || (titles.has(statement.line) && !rated.has(statement.line))) statement.title = true
+    })
   }
 
   #afterLabels(index: number): number {

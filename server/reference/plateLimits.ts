@@ -46,6 +46,8 @@ export const plateLimits = frozen({
   ),
   /** least settings that are told from separate outputs */
   leastSettings: limit(3, 'Rule of this project', 'two voltages side by side may as well be two outputs'),
+  /** how many voltages after a title the same figures may stand once more */
+  mostTitleReach: limit(3, 'Rule of this project', 'a title, the mains, the output'),
   /** rails read from one plate; more is not a plate */
   mostRails: limit(24, 'Rule of this project', 'twice the rails of the largest computer supplies'),
   /** characters read from one text; what follows is reported unread */

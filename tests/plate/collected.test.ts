@@ -2,16 +2,17 @@ import { describe, expect, it } from 'vitest'
 import { countFields } from '../support/plateFields.js'
 import { eastern } from './collected/eastern.js'
 import { european } from './collected/european.js'
+import { fresh } from './collected/fresh.js'
 import { machinePlates, modern } from './collected/modern.js'
 import { oldSupplies } from './collected/oldSupplies.js'
 import { lookAlikes, wornPrint } from './collected/wornPrint.js'
 
 describe('plates of many makers and years, annotated from what a person reads', () => {
-  const lists = { oldSupplies, european, eastern, wornPrint, lookAlikes, modern, machinePlates }
+  const lists = { oldSupplies, european, eastern, wornPrint, lookAlikes, modern, machinePlates, fresh }
   const plates = Object.values(lists).flat()
 
-  it('has at least 250 plates', () => {
-    expect(plates.length).toBeGreaterThanOrEqual(250)
+  it('has at least 400 plates', () => {
+    expect(plates.length).toBeGreaterThanOrEqual(400)
   })
 
   it('reads at least 97 % of the fields as annotated and at most 0.5 % wrongly', () => {
