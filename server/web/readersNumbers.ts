@@ -72,7 +72,11 @@ export function readersNumbers(html: string, sign: DecimalSign): string {
       continue
     }
     const keeps = kept.has(name) || attributes.includes(' translate="no"')
-    done += keeps ? whole : whole.replace(readAttribute, (_all, start: string, text: string) => start + withComma(text))
+    // most tags hold no number
+    done +=
+      keeps || !attributes.includes('.')
+        ? whole
+        : whole.replace(readAttribute, (_all, start: string, text: string) => start + withComma(text))
     if (keeps && opens) [keeping, depth] = [name, 1]
   }
   return done + withComma(html.slice(from))
