@@ -412,6 +412,14 @@ const refusals: Record<string, string> = {
   '422': 'Something sent cannot be used; `fields` says what, what was received and what would be accepted.',
 }
 
+/** What any call may be answered, whatever it asks. */
+const everywhere: Record<string, string> = {
+  '401': 'The server was started with a passphrase: send it as "Authorization: Bearer …".',
+  '421': 'The server does not go by the name in the header Host; the setting ALLOWED_HOSTS adds one.',
+  '429': 'Too much was asked, or a wrong passphrase sent too often; Retry-After says how many seconds to wait.',
+  '500': 'A fault in the server; `id` is the name of the request in its log.',
+}
+
 /** The description of every call under /api as OpenAPI 3.1, made from the schemas that check the requests. */
 export function openApiDocument(): Schema {
   const components: Record<string, Schema> = {}
@@ -452,6 +460,10 @@ export function openApiDocument(): Schema {
       responses: {
         [operation.status ?? 200]: answered,
         ...Object.fromEntries(refusedWith.map((status) => [status, refused(refusals[status] ?? '')])),
+        ...Object.fromEntries(Object.entries(everywhere).map(([status, words]) => [status, refused(words)])),
+        ...(operation.method === 'get'
+          ? {}
+          : { '403': refused('A page of another site made a browser send this; nothing was changed.') }),
         ...(inPath.length > 0 ? { '404': refused('There is no such thing.') } : {}),
         ...(operation.method === 'put' || operation.method === 'patch'
           ? { '409': refused('The record was changed meanwhile; `current` holds it as it is now.') }

@@ -25,9 +25,9 @@ const minuteMs = 60_000
 export const mostInAMinute = { requests: 1200, heavy: 240 }
 
 const heavyReads =
-  /^\/(first-power|checklist|shelf\/matrix|api\/shelf\/(matrix|[^/]+\/[^/]+\/(matches|wanted))|api\/export)$/
+  /^\/(first-power|checklist|shelf\/matrix|api\/shelf\/(matrix|[^/]+\/[^/]+\/(matches|wanted))|api\/export)$/i
 const heavyWrites =
-  /^\/(records(\/apply)?|.+\/photos|.+\/rejudge|api\/(first-power|series-lamp\/transient|inrush|import|shelf\.csv))$/
+  /^\/(records(\/apply)?|.+\/photos|.+\/rejudge|api\/(first-power|series-lamp\/transient|inrush|import|shelf\.csv))$/i
 
 export const isHeavy = ({ method, path }: Pick<Request, 'method' | 'path'>): boolean =>
   (method === 'GET' || method === 'HEAD' ? heavyReads : heavyWrites).test(path.replace(/\/$/, ''))

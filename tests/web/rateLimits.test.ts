@@ -92,6 +92,8 @@ describe('what takes long', () => {
   it.each([
     ['GET', '/first-power'],
     ['GET', '/first-power/'],
+    ['HEAD', '/First-Power'],
+    ['POST', '/API/Import/'],
     ['POST', '/api/first-power'],
     ['POST', '/api/series-lamp/transient'],
     ['GET', '/shelf/matrix'],
