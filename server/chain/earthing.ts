@@ -43,7 +43,10 @@ export const earthing = mainsTopic({
       rule: 'The class of protection is not known, or a link of a class I supply is not known to carry the earth.',
       example: { supply: classOne, cord: { ...earthedCord, earthed: null } },
     },
-    caution: { never: 'An earth that may be missing counts as not known: there is no half of an earth.' },
+    caution: {
+      rule: 'Only an entry clears it, against the class on the plate. An earth that may be missing counts as not known: there is no half of an earth.',
+      example: { supply: { label: 'INPUT 230V~ 50Hz CLASS I' } },
+    },
     clear: { rule: 'The supply is of class II, or every link of a class I supply carries the earth.', example: {} },
   },
   judge(situation) {

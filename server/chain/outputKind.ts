@@ -19,7 +19,10 @@ export const outputKind = pairTopic({
   when: {
     stop: { rule: 'One side is alternating, the other direct current.', example: { device: wanting({ kind: 'ac' }) } },
     unknown: { rule: 'Either side does not say which it is.', example: { device: wanting({ kind: null }) } },
-    caution: { never: 'Alternating current is not nearly direct current.' },
+    caution: {
+      rule: 'Only an entry clears it, against the plate: alternating current is not nearly direct current.',
+      example: { supply: { label: 'INPUT 230V~ 50Hz OUTPUT 12V~ 2A' } },
+    },
     clear: { rule: 'Both sides are of one kind.', example: {} },
   },
   judge({ supply, device, pairs }) {

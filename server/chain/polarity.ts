@@ -29,7 +29,10 @@ export const polarity = pairTopic({
       rule: 'The polarity of plug or jack is not known.',
       example: { device: { jack: { outerMm: 5.5, innerMm: 2.1 } } },
     },
-    caution: { never: 'A sign is right or wrong.' },
+    caution: {
+      rule: 'Only an entry clears it, against the plate: a sign is right or wrong.',
+      example: { supply: { label: 'OUTPUT 12V DC 2A centre negative' } },
+    },
     clear: {
       rule: 'Centre and sleeve carry the same sign on both sides; measured counts before printed.',
       example: {},
