@@ -1,0 +1,117 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { renderFile } from 'pug'
+import { examples } from '../../../server/web/viewModels/examples.js'
+import { startServer } from '../serverProcess.js'
+import type { Bare } from './bareServer.js'
+import { type Asked, load } from './load.js'
+import { figure, type Measured, median, type Part } from './measured.js'
+import { serve } from './served.js'
+import { cases } from './situations.js'
+import { targets } from './targets.js'
+
+const rounds = 5
+const seconds = 1
+const connections = 8
+
+const pages: Asked[] = examples.map(({ address }) => ({ path: address }))
+
+const checks: Asked[] = cases.map((check) => ({
+  path: '/api/check',
+  method: 'POST',
+  headers: { 'content-type': 'application/json' },
+  body: JSON.stringify(check),
+}))
+
+const withGzip = (asked: Asked[]): Asked[] =>
+  asked.map((one) => ({ ...one, headers: { ...one.headers, 'accept-encoding': 'gzip' } }))
+
+const mean = (values: number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length
+
+const answers = (address: string, asked: Asked[]): Promise<string[]> =>
+  Promise.all(
+    asked.map(async ({ path, ...how }) => {
+      const answer = await fetch(address + path, how)
+      if (answer.status !== 200) throw new Error(`${path} was answered with ${answer.status}`)
+      return answer.text()
+    }),
+  )
+
+/** A page of as many elements and bytes as ours have on average, and an answer in JSON of as many bytes. */
+function bareLike(ours: string[], json: string[]): Bare {
+  const elements = Math.round(mean(ours.map((page) => page.match(/<[a-z]/g)?.length ?? 0)))
+  const bytes = Math.round(mean(ours.map((page) => Buffer.byteLength(page))))
+  const empty = renderFile(join(import.meta.dirname, 'bare.pug'), { lines: [] }).length
+  const frame = '<p class="plain"></p>'.length
+  const letters = bytes - empty - elements * frame
+  const words = 'the plate says so and the mains is what it is, '
+  const text = (from: number, to: number): string =>
+    words.repeat(Math.ceil((to - from) / words.length)).slice(0, to - from)
+  const at = (line: number): number => Math.round((letters * line) / elements)
+  const lines = Array.from({ length: elements }, (_, line) => ({ kind: 'plain', text: text(at(line), at(line + 1)) }))
+  const fitting = json.toSorted((one, other) => one.length - other.length)[Math.floor(json.length / 2)] as string
+  return { lines, answer: JSON.parse(fitting) }
+}
+
+/** Both in turn, so that what else the machine does meets both; the ratio of each round, and the middle one of them. */
+async function compare(
+  told: Pick<Measured, 'what' | 'target'>,
+  ours: { address: string; asked: Asked[] },
+  bare: { address: string; asked: Asked[] },
+): Promise<Measured> {
+  const run = async ({ address, asked }: typeof ours) => load({ address, requests: asked, connections, seconds })
+  await run(ours)
+  await run(bare)
+  const found: { ours: number; bare: number; medianMs: number }[] = []
+  for (let round = 0; round < rounds; round += 1) {
+    const [one, other] = [await run(ours), await run(bare)]
+    found.push({ ours: one.perSecond, bare: other.perSecond, medianMs: one.medianMs })
+  }
+  const ratios = found.map((round) => round.ours / round.bare)
+  return {
+    ...told,
+    unit: 'requests per second, ours / bare',
+    value: median(ratios),
+    note: `${figure(median(found.map((round) => round.ours)))} / ${figure(median(found.map((round) => round.bare)))} a second; ${figure(Math.min(...ratios))} to ${figure(Math.max(...ratios))} in ${rounds} rounds`,
+  }
+}
+
+async function measure(): Promise<Measured[]> {
+  const folder = mkdtempSync(join(tmpdir(), 'lampline-http-'))
+  const lampline = await startServer(join(folder, 'data'))
+  const file = join(folder, 'bare.json')
+  const ours = await answers(lampline.address, pages)
+  writeFileSync(file, JSON.stringify(bareLike(ours, await answers(lampline.address, checks))))
+  const bareProgram = 'tests/bench/speed/bareServer.ts'
+  const bare = await serve(bareProgram, [file])
+  const bareGzip = await serve(bareProgram, [file, 'gzip'])
+  const [page] = await answers(bare.address, [{ path: '/' }])
+  const size = `${figure(Buffer.byteLength(page ?? ''))} bytes`
+  const bareGet = [{ path: '/' }]
+  const measured = [
+    await compare(targets.page, { address: lampline.address, asked: pages }, { address: bare.address, asked: bareGet }),
+    await compare(
+      targets.pageGzip,
+      { address: lampline.address, asked: withGzip(pages) },
+      { address: bareGzip.address, asked: withGzip(bareGet) },
+    ),
+    await compare(targets.json, { address: lampline.address, asked: checks }, { address: bare.address, asked: checks }),
+    await compare(
+      { what: 'a full check as JSON, both compressed with gzip' },
+      { address: lampline.address, asked: withGzip(checks) },
+      { address: bareGzip.address, asked: withGzip(checks) },
+    ),
+  ].map((row, index) => (index < 2 ? { ...row, note: `${size}; ${row.note}` } : row))
+  await Promise.all([lampline.stop(), bare.stop(), bareGzip.stop()])
+  rmSync(folder, { recursive: true })
+  return measured
+}
+
+export const http: Part = {
+  name: 'http',
+  title: 'A check over HTTP',
+  method:
+    'Lampline as `npm start` runs it, against an express program with nothing but one pug view, which prints as many elements and bytes, and one route that reads JSON and answers with as much. Both are loaded in turn from a second process over 8 connections; the ratio is the middle of 5 rounds.',
+  measure,
+}
