@@ -163,7 +163,8 @@
       say(`Kept by the server: 1 ${noun}.`)
       return true
     }
-    if (answer.status >= 400 && answer.status < 500) {
+    // 429 is no refusal of this entry: too much came at once
+    if (answer.status >= 400 && answer.status < 500 && answer.status !== 429) {
       const free = !fields.once || !read(draftOf(action))
       const refused = page.querySelector('.error-summary li, .error-summary p, .lead')?.textContent ?? answer.status
       if (idle && free && answered && formOf(action)) {

@@ -132,6 +132,8 @@ function pageOf(request: Request): string {
 export function requirePassphrase(access: Access): RequestHandler {
   if (!access.asks) return (_request, _response, next) => next()
   return async (request, response, next) => {
+    // a proxy in front must not hand one person's page to another
+    response.set('Cache-Control', 'private, no-cache')
     if (openPaths.has(request.path) || (await access.admits(request, response))) {
       next()
       return

@@ -241,8 +241,11 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     expect(await values()).toEqual([2])
   })
 
-  it('stays when the server cannot keep it, and when something else than the server answers', async () => {
-    await page.route('**/readings', (route) => route.fulfill({ status: 507, contentType: 'text/html', body: 'full' }))
+  it.each([
+    ['has no room for it', 507],
+    ['was asked too much at once', 429],
+  ])('stays when the server %s, and when something else than the server answers', async (_name, status) => {
+    await page.route('**/readings', (route) => route.fulfill({ status, contentType: 'text/html', body: 'not now' }))
     await reading('2')
     await keepReading()
     await page.waitForSelector('#waiting:has-text("The server cannot keep this now.")')

@@ -150,6 +150,16 @@ describe('a remembered browser', () => {
     expect((await askWith(server({}, Buffer.alloc(32, 8)).app, { Cookie: cookie })).status).toBe(401)
   })
 
+  it('is answered with pages that no proxy keeps for others', async () => {
+    const cookie = cookieFrom(await enter(app, passphrase))
+    for (const [path, headers] of [
+      ['/api/mains', { Cookie: cookie }],
+      ['/enter', { Cookie: cookie }],
+      ['/jobs', {}],
+    ] as const)
+      expect((await request(app).get(path).set(headers)).headers['cache-control']).toBe('private, no-cache')
+  })
+
   it('is forgotten by the button on the page that asked', async () => {
     const cookie = cookieFrom(await enter(app, passphrase))
     const page = await request(app).get('/enter').set('Cookie', cookie)
