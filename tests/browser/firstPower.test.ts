@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { violations } from './axe.js'
@@ -31,6 +32,12 @@ describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90
     return { page, faults, close: () => context.close() }
   }
 
+  const openExample = async (page: Page): Promise<void> => {
+    await page.click('text=See a made-up example')
+    await page.locator('#result').waitFor()
+    await page.waitForLoadState()
+  }
+
   const unfold = `for (const part of document.querySelectorAll('details')) part.open = true`
   const sideways = (page: Page) =>
     page.evaluate<boolean>('document.documentElement.scrollWidth > document.documentElement.clientWidth')
@@ -39,7 +46,7 @@ describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90
     'without scripts, at %d px: from the example to four stages with their drawings',
     async (width) => {
       const { page, faults, close } = await visit('/first-power', width, false)
-      await page.click('text=See a made-up example')
+      await openExample(page)
       expect(await page.locator('.plan section h2').allTextContents()).toEqual(
         expect.arrayContaining([
           expect.stringMatching(/^1\. The supply alone/),
@@ -62,7 +69,7 @@ describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90
     'with scripts, at %d px: the plan follows the typing, everything unfolded fits',
     async (width) => {
       const { page, faults, close } = await visit('/first-power', width, true)
-      await page.click('text=See a made-up example')
+      await openExample(page)
       await page.fill('#lamp1w', '150')
       await page.locator('.plan', { hasText: /lamp of 150\s*W/ }).waitFor()
       expect(await page.textContent('#live')).toMatch(/of 4 stages/)
@@ -75,7 +82,7 @@ describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90
 
   it('has no violation of the accessibility rules, with a plan and with a fault', async () => {
     const example = await visit('/first-power', 1280, true, true)
-    await example.page.click('text=See a made-up example')
+    await openExample(example.page)
     await example.page.evaluate(unfold)
     expect(await violations(example.page)).toEqual([])
     await example.close()
@@ -85,9 +92,54 @@ describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90
     await fault.close()
   })
 
+  it('folds all stages but the first, unfolds one by a link to it, and leaves it so while the plan is made anew', async () => {
+    const { page, close } = await visit('/first-power', 320, true)
+    await openExample(page)
+    const open = () => page.locator('.fold > details[open] h2').allTextContents()
+    expect(await open()).toEqual([expect.stringMatching(/^1\. The supply alone/)])
+    // what is folded says what it holds, with its numbers
+    expect(await page.locator('#together-fold .gist').textContent()).toMatch(
+      /^7 steps, behind .*60\s*W 230\s*V.*12\.6\s*V/,
+    )
+    await page.evaluate(`location.hash = 'together'`)
+    await expect.poll(open).toHaveLength(2)
+    await page.fill('#lamp1w', '150')
+    await page
+      .locator('.plan', { hasText: /lamp of 150\s*W/ })
+      .first()
+      .waitFor()
+    expect(await open()).toHaveLength(2)
+    await close()
+  })
+
+  it('is named after the thing it is for', async () => {
+    const { page, close } = await visit('/first-power', 360, false)
+    expect(await page.title()).toBe('First power-up · Lampline')
+    await openExample(page)
+    expect(await page.title()).toBe('First power-up: Tape recorder · Lampline')
+    expect(await page.textContent('h1')).toBe('First power-up: Tape recorder')
+    await close()
+  })
+
+  it('prints all that is folded without scripts, formulas too, on at most seven sheets', async () => {
+    const { page, close } = await visit('/first-power', 1280, false)
+    await openExample(page)
+    const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: false })
+    const text = execFileSync('pdftotext', ['-layout', '-', '-'], { input: pdf, encoding: 'utf8' })
+    expect(text.split('\f').length - 1).toBeLessThanOrEqual(7)
+    for (const words of [
+      '4. Supply and machine',
+      'R = 12 V / (0.1 × 2 A) = 60 Ω',
+      'A tingle at the case',
+      'Largest capacitor',
+    ])
+      expect(text.replace(/\s+/g, ' ')).toContain(words)
+    await close()
+  })
+
   it('prints without the form, and every step whole on one page', async () => {
     const { page, close } = await visit('/first-power', 1280, true)
-    await page.click('text=See a made-up example')
+    await openExample(page)
     await page.emulateMedia({ media: 'print' })
     expect(await page.isVisible('#first-power-form')).toBe(false)
     expect(await page.isVisible('.plan .steps')).toBe(true)

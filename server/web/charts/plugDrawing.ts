@@ -98,7 +98,13 @@ function drawHalf(drawing: PlugDrawing, { title, centre, outerMm, innerMm, polar
   const sign = signs(polarity)
   if (sign)
     drawing.marks.push(
-      { x: metalX / 2 + 2, y: axis - outer / 2 + 5, text: `sleeve ${sign.sleeve}`, anchor: 'middle' },
+      // at the height of the upper wall, but never into the line below
+      {
+        x: metalX / 2 + 2,
+        y: Math.min(top + wall / 2 + 5, axis - 11),
+        text: `sleeve ${sign.sleeve}`,
+        anchor: 'middle',
+      },
       { x: metalX / 2 + 2, y: axis + 6, text: `${centre} ${sign.centre}`, anchor: 'middle' },
     )
   return top + outer + 20

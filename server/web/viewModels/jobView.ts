@@ -283,7 +283,7 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
       return {
         text: readingText(reading.value, reading.unit),
         word: readingWord(reading),
-        key: step?.text ?? reading.key,
+        key: step?.text.replace(/\.$/, '') ?? reading.key,
         typed: step === undefined,
         at: moment(reading.at),
         finding: reading.finding,
