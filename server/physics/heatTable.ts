@@ -36,13 +36,16 @@ export function heatTable(lamp: Filament): HeatTable {
     while (left < lamp.heatJ.length - 2 && (lamp.heatJ[left + 1] as number) < heat) left += 1
     const from = lamp.heatJ[left] as number
     const part = (heat - from) / ((lamp.heatJ[left + 1] as number) - from)
-    const between = (curve: Float64Array): number =>
-      (curve[left] as number) + part * ((curve[left + 1] as number) - (curve[left] as number))
-    table.temperatureK[at] = between(lamp.temperatureK)
-    table.resistanceOhm[at] = between(lamp.resistanceOhm)
-    table.lossW[at] = between(lamp.lossW)
+    table.temperatureK[at] = between(lamp.temperatureK, left, part)
+    table.resistanceOhm[at] = between(lamp.resistanceOhm, left, part)
+    table.lossW[at] = between(lamp.lossW, left, part)
   }
   return table
+}
+
+function between(curve: Float64Array, left: number, part: number): number {
+  const low = curve[left] as number
+  return low + part * ((curve[left + 1] as number) - low)
 }
 
 /**
@@ -55,6 +58,5 @@ export function heatTable(lamp: Filament): HeatTable {
 export function atHeat(table: HeatTable, curve: Float64Array, heatJ: number): number {
   const place = heatJ / table.stepJ
   const at = Math.min(entries - 2, place | 0)
-  const low = curve[at] as number
-  return low + (place - at) * ((curve[at + 1] as number) - low)
+  return between(curve, at, place - at)
 }

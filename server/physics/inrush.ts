@@ -1,5 +1,6 @@
+import type { DiodeModel } from './diode.js'
 import { mustBePositive } from './range.js'
-import { type DiodeModel, switchOn } from './transient.js'
+import { switchOn } from './transient.js'
 
 export interface Inrush {
   peakA: number

@@ -34,7 +34,12 @@ export class Sampler {
     this.squares[at] = square
     this.seconds[at] = seconds
     if ((step + 1) % this.stride !== 0 && step + 1 !== this.steps) return
-    const sum = (list: Float64Array): number => list.reduce((total, value) => total + value, 0)
     this.add(timeS, filamentK, bulkV, Math.sqrt(sum(this.squares) / sum(this.seconds)))
   }
+}
+
+function sum(list: Float64Array): number {
+  let total = 0
+  for (let at = 0; at < list.length; at++) total += list[at] as number
+  return total
 }

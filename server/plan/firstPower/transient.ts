@@ -1,6 +1,7 @@
+import type { BulkLoad } from '../../physics/bulkLoad.js'
 import type { EnergyBalance } from '../../physics/energyBalance.js'
 import { amperes, farads, joules, plain, seconds, volts, watts } from '../../physics/quantity.js'
-import { type BulkLoad, type SwitchOnRun, switchOn } from '../../physics/transient.js'
+import { type SwitchOnRun, switchOn } from '../../physics/transient.js'
 import { type GlowWord, glowRows, glowWords } from '../../reference/glow.js'
 import { heatContentVoltageExponent } from '../../reference/lamps.js'
 import { bridgeDiode, defaultStartShare, restartS, settledBand, stopShare } from '../../reference/seriesLamp.js'
