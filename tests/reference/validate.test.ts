@@ -28,6 +28,33 @@ describe('the reference tables', () => {
     expect(wrong).toEqual([])
   })
 
+  it.each(files)('%s: every row and every entry with a value carries its source, none stands twice', async (file) => {
+    const faults = Object.entries(await import(join(folder, file))).flatMap(([name, value]) => faultsOf(name, value))
+    expect(faults).toEqual([])
+  })
+
+  it('are told where one is wrong', () => {
+    const source = { title: 't', detail: 'd', kind: 'published' }
+    expect(faultsOf('a', [])).toEqual(['a: has no rows'])
+    expect(faultsOf('a', [{ x: 1 }])).toEqual(['a 0: has no source'])
+    expect(faultsOf('a', [{ x: 1, sources: [] }])).toEqual(['a 0: has no source'])
+    expect(
+      faultsOf('a', [
+        { x: 1, source },
+        { x: 1, source },
+      ]),
+    ).toEqual(['a 1: stands twice'])
+    expect(faultsOf('a', { value: 1 })).toEqual(['a: has no source'])
+    expect(faultsOf('a', { value: Number.NaN, source })).toEqual(['a.value: is no number'])
+    expect(faultsOf('a', { value: [1, Number.POSITIVE_INFINITY], source })).toEqual(['a.value.1: is no number'])
+    expect(
+      faultsOf('a', [
+        { x: 1, source },
+        { x: 2, source },
+      ]),
+    ).toEqual([])
+  })
+
   it('name a few hundred sources, of every kind', async () => {
     const modules = await Promise.all(files.map((file) => import(join(folder, file))))
     const sources = modules.flatMap((module) => sourcesIn(module))
@@ -35,3 +62,32 @@ describe('the reference tables', () => {
     expect(new Set(sources.map(({ kind }) => kind)).size).toBe(3)
   })
 })
+
+/** Tables whose rows share one source, exported beside them, or that only name what other tables hold. */
+const sourcedBesides = ['homeFrequencyRows', 'safetySchemes']
+
+/** The upper end of a range of ratings: the last range may have none. */
+const openAbove = /\.ratedToA$/
+
+/** What is wrong in a table or an entry, whatever it holds; tables are found by their shape, so a new one is not forgotten. */
+function faultsOf(name: string, value: unknown): string[] {
+  if (typeof value === 'number') return Number.isFinite(value) || openAbove.test(name) ? [] : [`${name}: is no number`]
+  if (typeof value !== 'object' || value === null) return []
+  const inside = Object.entries(value).flatMap(([key, inner]) => faultsOf(`${name}.${key}`, inner))
+  if (Array.isArray(value) && !name.includes('.')) return [...rowFaults(name, value), ...inside]
+  return 'value' in value && !hasSource(value) ? [`${name}: has no source`, ...inside] : inside
+}
+
+function rowFaults(name: string, rows: readonly unknown[]): string[] {
+  if (rows.length === 0) return [`${name}: has no rows`]
+  const texts = rows.map((row) => JSON.stringify(row))
+  return rows.flatMap((row, at) => [
+    ...(typeof row === 'object' && !hasSource(row as object) && !sourcedBesides.includes(name)
+      ? [`${name} ${at}: has no source`]
+      : []),
+    ...(texts.indexOf(texts[at] as string) < at ? [`${name} ${at}: stands twice`] : []),
+  ])
+}
+
+const hasSource = (entry: object): boolean =>
+  'source' in entry || ('sources' in entry && Array.isArray(entry.sources) && entry.sources.length > 0)
