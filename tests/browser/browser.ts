@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process'
 import { existsSync, mkdtempSync, rmSync } from 'node:fs'
 import { createServer, type Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
@@ -22,6 +23,16 @@ if (withoutBrowser)
   console.warn(
     'Browser tests are skipped: no Chromium was found. Install one, or name it in CHROMIUM=/path/to/chromium.',
   )
+
+/** Whether printed pages can be read back. */
+export const hasPoppler = ((): boolean => {
+  try {
+    execFileSync('pdftoppm', ['-v'], { stdio: 'ignore' })
+    return true
+  } catch {
+    return false
+  }
+})()
 
 export async function launch(): Promise<Browser> {
   if (chromiumPath === undefined) throw new Error('CI=true, but no Chromium was found; set CHROMIUM=/path/to/chromium')

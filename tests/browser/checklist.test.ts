@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import type { Browser } from 'playwright-core'
 import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { launch, type Running, run, withoutBrowser } from './browser.js'
+import { hasPoppler, launch, type Running, run, withoutBrowser } from './browser.js'
 
 const check = new URLSearchParams({
   country: 'DE',
@@ -30,15 +30,6 @@ const check = new URLSearchParams({
   lamp2v: '230',
   lamp2w: '25',
 })
-
-const hasPoppler = ((): boolean => {
-  try {
-    execFileSync('pdftoppm', ['-v'], { stdio: 'ignore' })
-    return true
-  } catch {
-    return false
-  }
-})()
 
 if (!hasPoppler && process.env.CI !== 'true')
   console.warn('Tests of printed pages are skipped: pdftoppm was not found; install poppler-utils.')

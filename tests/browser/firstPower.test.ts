@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { violations } from './axe.js'
-import { launch, type Running, run, withoutBrowser } from './browser.js'
+import { hasPoppler, launch, type Running, run, withoutBrowser } from './browser.js'
 
 describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90_000 }, () => {
   let browser: Browser
@@ -121,15 +121,16 @@ describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90
     await close()
   })
 
-  it('prints all that is folded without scripts, formulas too, on at most seven sheets', async () => {
+  const unread = !hasPoppler && process.env.CI !== 'true'
+  it.skipIf(unread)('prints all that is folded without scripts, formulas too, on at most seven sheets', async () => {
     const { page, close } = await visit('/first-power', 1280, false)
     await openExample(page)
     const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: false })
-    const text = execFileSync('pdftotext', ['-layout', '-', '-'], { input: pdf, encoding: 'utf8' })
+    const text = execFileSync('pdftotext', ['-', '-'], { input: pdf, encoding: 'utf8' })
     expect(text.split('\f').length - 1).toBeLessThanOrEqual(7)
     for (const words of [
       '4. Supply and machine',
-      'R = 12 V / (0.1 × 2 A) = 60 Ω',
+      '24 W out / 0.75',
       'A tingle at the case',
       'Largest capacitor',
     ])

@@ -19,7 +19,7 @@ const browser = await launch()
 const open = async (address: string, viewport = { width: 1200, height: 800 }): Promise<Page> => {
   const page = await browser.newPage({ viewport, colorScheme: 'light' })
   await page.goto(server.origin + address)
-  await page.evaluate(`for (const part of document.querySelectorAll('details')) part.open = false`)
+  await page.evaluate(`for (const part of document.querySelectorAll('details:not(.fold > *)')) part.open = false`)
   return page
 }
 /** A page from one element's upper edge, or its own, to the lower edge of another. */
