@@ -66,6 +66,8 @@ export const tidy = (text: string): string =>
     .replace(/(\d?)\s?([½¼¾⅛⅜⅝⅞⅒])/g, (_all, whole: string, sign: string) =>
       whole ? `${whole} ${vulgar[sign]}` : ` ${vulgar[sign]}`,
     )
+    // squared units of area, volume and acceleration, whose plain form would end in a figure
+    .replace(/[\u339F-\u33A8]/g, ' ')
     .normalize('NFKC')
     .replace(/[\u2010-\u2015\u2212]/g, '-')
     .replace(/[×✕]/g, 'x')

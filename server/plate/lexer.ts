@@ -310,7 +310,7 @@ class Lexer {
       ) {
         digits += one
         marks += 1
-      } else if (/^\p{N}$/u.test(one)) {
+      } else if (one > '\u007F' && /^\p{N}$/u.test(one)) {
         // a fraction or a raised figure: part of the number, but not one that is read
         worn = true
         real += 1
@@ -410,7 +410,9 @@ class Lexer {
     const figures = this.#figures(start)
     if (!figures) {
       if (isWorn(this.#char(start))) {
-        this.#push({ type: 'text', start, end: start + 1 })
+        let end = start + 1
+        while (isWorn(this.#char(end)) && isWorn(this.#char(end + 1))) end += 1
+        this.#push({ type: 'text', start, end })
         return true
       }
       if (!isDigit(this.#char(start))) return false

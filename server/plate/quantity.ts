@@ -223,6 +223,7 @@ class Reader {
    * neither settings of a switched supply nor mains voltages may be anything: the place is taken, the values are not known.
    */
   #series(from: number): Quantity | null {
+    if (this.#number(from)?.unit !== null) return null
     const numbers: NumberToken[] = []
     let at = from
     let mark: string | null = null

@@ -41,6 +41,7 @@ class RatingReader {
     powerW: null,
   }
   #inputSaid = false
+  #railCount = 0
   #inputKinds: PrintedKind[] = []
   #either = false
   readonly #outputs: RailGroup[] = []
@@ -153,6 +154,7 @@ class RatingReader {
       elements.length === 1 &&
       [...this.#outputs, ...this.#takes].some(
         (entry) =>
+          entry.volts.length >= plateLimits.leastSettings.value &&
           entry.group.volts?.quantity.elements.length === entry.volts.length &&
           areSettings(entry.volts.map(({ voltageV }) => voltageV)) &&
           entry.volts.some(({ voltageV }) => voltageV === first!.value),
@@ -221,12 +223,12 @@ class RatingReader {
   }
 
   #rails(group: Group, where: 'outputs' | 'takes'): RailGroup | null {
+    if (this.#railCount >= plateLimits.mostRails.value) return null
     const { quantity } = group.volts!
     const taps = group.winding || group.kind === 'ac'
     const volts = railVoltages(quantity, taps)
     if (!volts || this.#isSaidAgain(group) || this.#isOfSettings(group)) return null
-    const count = [...this.#outputs, ...this.#takes].reduce((sum, { rails }) => sum + rails.length, 0)
-    if (count + volts.length > plateLimits.mostRails.value) return null
+    if (this.#railCount + volts.length > plateLimits.mostRails.value) return null
     this.#use(group.volts!, where === 'outputs' ? 'output voltage' : 'voltage taken')
     return this.#addRails(group, volts, where)
   }
@@ -235,6 +237,7 @@ class RatingReader {
     const kind = printed(group.kind)
     const rails = volts.map((rail) => ({ kind, ...rail, currentA: null, powerVA: null, powerW: null }))
     const entry = { rails, volts, group }
+    this.#railCount += rails.length
     if (where === 'outputs') this.#outputs.push(entry)
     else this.#takes.push(entry)
     return entry
@@ -440,6 +443,7 @@ class RatingReader {
 
 /** Whether two groups have the same volts and amperes. */
 function sameFigures(one: Group, other: Group): boolean {
+  if (one.volts?.quantity.elements[0]?.value !== other.volts?.quantity.elements[0]?.value) return false
   const volts = ({ volts }: Group): string => String(volts ? valuesOf(volts.quantity) : [])
   const amperes = ({ others }: Group): string =>
     others.flatMap(({ quantity }) => (quantity.dimension === 'A' ? valuesOf(quantity) : [])).join()

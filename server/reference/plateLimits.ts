@@ -58,9 +58,9 @@ export const plateLimits = frozen({
   ),
   /** words, figures and signs read from one text; what follows is reported unread */
   mostTokens: limit(
-    3000,
+    1500,
     'Rule of this project',
-    'twenty times the longest plate seen, and more than a page of a data sheet',
+    'ten times the longest plate seen, and more than a page of a data sheet',
   ),
   /** highest over lowest voltage of one range among several, "100-120/200-240V" [1] */
   widestPartRange: limit(1.6, 'Rule of this project', '90-132 V and 180-264 V, the widest halves seen, have 1.47'),
