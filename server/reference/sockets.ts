@@ -71,10 +71,13 @@ const agreed = <Value extends string>(values: readonly Value[]): Value | undefin
  */
 export function fits(plug: string, socketLetter: string, country?: string): Fit | undefined {
   const name = plugByName(plug)?.name
-  const letter = socketLetter.trim().toUpperCase()
-  if (name === undefined) return undefined
-  const pair = rowsOf.get(`${name} ${letter}`) ?? []
-  const iso = country?.toUpperCase()
+  return name === undefined ? undefined : fitOf(name, socketLetter.trim().toUpperCase(), country?.toUpperCase())
+}
+
+/** The same for a plug by its name in the table, and a letter and a country in capitals. */
+function fitOf(name: string, letter: string, iso: string | undefined): Fit | undefined {
+  const pair = rowsOf.get(`${name} ${letter}`)
+  if (pair === undefined) return undefined
   const own = iso === undefined ? [] : pair.filter((row) => row.countries?.includes(iso))
   const general = pair.filter((row) => row.countries === undefined)
   // no country and only national rows: all of them
@@ -98,8 +101,10 @@ export function fits(plug: string, socketLetter: string, country?: string): Fit 
  * those whose earth is made. Where no unearthed plug fits (G), the earthed ones are what is sold.
  */
 export function plugsFor(socketLetter: string, earthed: boolean, country?: string): PlugType[] {
+  const letter = socketLetter.trim().toUpperCase()
+  const iso = country?.toUpperCase()
   const fitting = plugTypes.flatMap((plug) => {
-    const fit = fits(plug.name, socketLetter, country)
+    const fit = fitOf(plug.name, letter, iso)
     return fit?.fits === 'yes' && !fit.rows.some((row) => row.substitute) ? [{ plug, earth: fit.earth }] : []
   })
   const earthing = fitting.filter(({ earth }) => earth === 'made').map(({ plug }) => plug)
