@@ -45,9 +45,9 @@ function bareLike(ours: string[], json: string[]): Bare {
   const empty = renderFile(join(import.meta.dirname, 'bare.pug'), { lines: [] }).length
   const frame = '<p class="plain"></p>'.length
   const letters = bytes - empty - elements * frame
-  const words = 'the plate says so and the mains is what it is, '
-  const text = (from: number, to: number): string =>
-    words.repeat(Math.ceil((to - from) / words.length)).slice(0, to - from)
+  // our own letters, so that they compress as ours do
+  const words = ours.join(' ').replace(/[<>&"]|[^ -~]/g, '')
+  const text = (from: number, to: number): string => words.slice(from, to)
   const at = (line: number): number => Math.round((letters * line) / elements)
   const lines = Array.from({ length: elements }, (_, line) => ({ kind: 'plain', text: text(at(line), at(line + 1)) }))
   const fitting = json.toSorted((one, other) => one.length - other.length)[Math.floor(json.length / 2)] as string
@@ -79,13 +79,30 @@ async function compare(
 
 async function measure(): Promise<Measured[]> {
   const folder = mkdtempSync(join(tmpdir(), 'lampline-http-'))
-  const lampline = await startServer(join(folder, 'data'))
+  const started: { stop(): Promise<unknown> }[] = []
+  const begun: Begun = async (starting) => {
+    const server = await starting
+    started.push(server)
+    return server
+  }
+  try {
+    return await compareAll(folder, begun)
+  } finally {
+    await Promise.all(started.map((server) => server.stop()))
+    rmSync(folder, { recursive: true })
+  }
+}
+
+type Begun = <Server extends { stop(): Promise<unknown> }>(starting: Promise<Server>) => Promise<Server>
+
+async function compareAll(folder: string, begun: Begun): Promise<Measured[]> {
+  const lampline = await begun(startServer(join(folder, 'data')))
   const file = join(folder, 'bare.json')
   const ours = await answers(lampline.address, pages)
   writeFileSync(file, JSON.stringify(bareLike(ours, await answers(lampline.address, checks))))
   const bareProgram = 'tests/bench/speed/bareServer.ts'
-  const bare = await serve(bareProgram, [file])
-  const bareGzip = await serve(bareProgram, [file, 'gzip'])
+  const bare = await begun(serve(bareProgram, [file]))
+  const bareGzip = await begun(serve(bareProgram, [file, 'gzip']))
   const [page] = await answers(bare.address, [{ path: '/' }])
   const size = `${figure(Buffer.byteLength(page ?? ''))} bytes`
   const bareGet = [{ path: '/' }]
@@ -96,15 +113,17 @@ async function measure(): Promise<Measured[]> {
       { address: lampline.address, asked: withGzip(pages) },
       { address: bareGzip.address, asked: withGzip(bareGet) },
     ),
-    await compare(targets.json, { address: lampline.address, asked: checks }, { address: bare.address, asked: checks }),
+    await compare(
+      { what: 'a full check as JSON' },
+      { address: lampline.address, asked: checks },
+      { address: bare.address, asked: checks },
+    ),
     await compare(
       { what: 'a full check as JSON, both compressed with gzip' },
       { address: lampline.address, asked: withGzip(checks) },
       { address: bareGzip.address, asked: withGzip(checks) },
     ),
   ].map((row, index) => (index < 2 ? { ...row, note: `${size}; ${row.note}` } : row))
-  await Promise.all([lampline.stop(), bare.stop(), bareGzip.stop()])
-  rmSync(folder, { recursive: true })
   return measured
 }
 

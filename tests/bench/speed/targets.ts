@@ -6,7 +6,6 @@ type Target = Required<Pick<Measured, 'what' | 'target'>>
 export const targets = {
   page: { what: 'a full check, the page', target: { atLeast: 0.5 } },
   pageGzip: { what: 'a full check, the page, both compressed with gzip', target: { atLeast: 0.5 } },
-  json: { what: 'a full check as JSON', target: { atLeast: 0.2 } },
   assess: { what: '`assess` of what is typed in the fields', target: { atLeast: 20_000 } },
   plates: { what: 'plates read', target: { atLeast: 5000 } },
   transient: { what: 'time of ngspice over ours', target: { atLeast: 50 } },
