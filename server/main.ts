@@ -1,6 +1,7 @@
 import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { networkInterfaces } from 'node:os'
+import { resolve } from 'node:path'
 import { createApp } from './app.js'
 import { type Config, readConfig } from './config.js'
 import { connectionTimes, limitConnections } from './connections.js'
@@ -8,7 +9,8 @@ import { createLogger } from './log.js'
 import { validateReference } from './reference/validate.js'
 import { finishRequests } from './stop.js'
 import { accessSalt } from './store/accessSalt.js'
-import { openStore } from './store/openStore.js'
+import { copyDaily } from './store/copies.js'
+import { databaseFile, openStore } from './store/openStore.js'
 import { removePhotoFiles } from './store/photoFiles.js'
 import { storageFault } from './store/storageFault.js'
 import { lanAddress } from './web/phoneAddress.js'
@@ -34,18 +36,22 @@ const store = openStore({ dataDir: config.dataDir, databaseUrl: config.databaseU
 await store.ready().catch((error: unknown) => {
   const fault = storageFault(error)
   if (!fault) throw error
-  console.error(`Lampline starts without its records: ${fault.message}\n${(fault.cause as Error).message}`)
+  console.error(
+    `Lampline starts without its records: ${fault.message}\n${(fault.cause as Error).message}\nDATA_DIR is ${resolve(config.dataDir)}`,
+  )
 })
 
-/** Forgets for good what was deleted more than 30 days ago; once at start, then daily. */
+/** Forgets for good what was deleted more than 30 days ago, and makes the copy of the day. */
 async function tidy(): Promise<void> {
   for (const photo of await store.purge()) await removePhotoFiles(config.dataDir, photo)
+  if (config.databaseUrl === undefined) await copyDaily(config.dataDir, databaseFile, Date.now())
 }
 const tidyLater = (): void => {
-  tidy().catch((error: unknown) => logger.warn({ error }, 'what was deleted long ago could not be forgotten'))
+  tidy().catch((error: unknown) => logger.warn({ error }, 'the daily tidying of the records was not finished'))
 }
 tidyLater()
-setInterval(tidyLater, 24 * 3600 * 1000).unref()
+// several times a day, because a machine that sleeps at night may sleep through one
+setInterval(tidyLater, 6 * 3600 * 1000).unref()
 
 const lan = (): string | null => lanAddress(networkInterfaces())
 

@@ -58,5 +58,13 @@ export function migrations(engine: Engine): Record<string, Migration> {
         await db.schema.createIndex('photo_by_owner').on('photo').columns(['owner', 'deleted_at']).execute()
       },
     },
+    '004-day': {
+      async up(db: Kysely<unknown>) {
+        await db.schema
+          .createTable('day')
+          .addColumn('day', 'text', (column) => column.primaryKey())
+          .execute()
+      },
+    },
   }
 }

@@ -1,6 +1,7 @@
 import { type ExpressionBuilder, type Kysely, type Selectable, sql, type Transaction } from 'kysely'
 import { Full, Missing, Stale } from './errors.js'
 import type { Engine } from './migrations.js'
+import { brokenFile } from './storageFault.js'
 import {
   type Change,
   type Draft,
@@ -12,6 +13,7 @@ import {
   type Row,
   type Stamp,
   type Store,
+  undoDays,
   undoMs,
 } from './store.js'
 import type { PhotoTable, RecordTable, Tables } from './tables.js'
@@ -40,12 +42,21 @@ const stampOf = (row: Pick<RecordTable, 'id' | 'version' | 'created_at' | 'updat
   updatedAt: row.updated_at,
 })
 
+/** What is kept as JSON; text that is none was not written here. */
+function fromJson<Value>(text: string): Value {
+  try {
+    return JSON.parse(text) as Value
+  } catch {
+    throw brokenFile('a record is no JSON')
+  }
+}
+
 const keptOf = <Body>(row: Selectable<RecordTable>): Kept<Body> => ({
   ...stampOf(row),
   kind: row.kind,
   name: row.name,
   state: row.state,
-  body: JSON.parse(row.body) as Body,
+  body: fromJson<Body>(row.body),
 })
 
 const columnsOf = (draft: Draft) => ({
@@ -224,6 +235,32 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
     if (total >= most) throw new Full(`There are ${total} photos already, and ${most} can be kept; delete one first.`)
   }
 
+  /**
+   * Counts today, and answers the beginning of the day that so many counted days, today with them, have begun since
+   * [ms since 1970]; the beginning of time where fewer were counted. Days after today were counted by a clock that was
+   * put back since: they count no longer.
+   */
+  const daysAgo = async (transaction: Transaction<Tables>, count: number): Promise<number> => {
+    const day = new Date(now()).toISOString().slice(0, 10)
+    await transaction
+      .insertInto('day')
+      .values({ day })
+      .onConflict((conflict) => conflict.column('day').doNothing())
+      .execute()
+    const days = await transaction
+      .selectFrom('day')
+      .selectAll()
+      .where('day', '<=', day)
+      .orderBy('day', 'desc')
+      .execute()
+    const first = days[count - 1]?.day
+    await transaction
+      .deleteFrom('day')
+      .where((where) => where.or([where('day', '>', day), ...(first ? [where('day', '<', first)] : [])]))
+      .execute()
+    return first === undefined ? Number.MIN_SAFE_INTEGER : Date.parse(first)
+  }
+
   return {
     async ready() {},
 
@@ -262,7 +299,7 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
           kind: row.kind,
           name: row.name,
           state: row.state,
-          summary: JSON.parse(row.summary) as Summary,
+          summary: fromJson<Summary>(row.summary),
         })),
         total: await count(kind, query),
       }
@@ -286,17 +323,19 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
     },
 
     async fingerprint(kind) {
-      const { total, latest, versions } = await db
+      const { total, latest, versions, times } = await db
         .selectFrom('record')
         .select((select) => [
           select.fn.countAll<number>().as('total'),
           select.fn.max('updated_at').as('latest'),
           sql<number>`coalesce(sum(version), 0)`.as('versions'),
+          // beside the latest: a clock that was put back makes changes that are not the latest
+          sql<string>`cast(coalesce(sum(updated_at), 0) as text)`.as('times'),
         ])
         .where('kind', '=', kind)
         .where('deleted_at', 'is', null)
         .executeTakeFirstOrThrow()
-      return `${total}.${latest ?? 0}.${versions}`
+      return `${total}.${latest ?? 0}.${versions}.${times}`
     },
 
     change<Body>(kind: Kind, id: string, version: number | null, draftOf: (kept: Kept<Body>) => Draft<Body> | null) {
@@ -420,8 +459,8 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
     },
 
     purge() {
-      const before = now() - undoMs
       return inTransaction(async (transaction) => {
+        const before = Math.min(now() - undoMs, await daysAgo(transaction, undoDays))
         await transaction.deleteFrom('record').where('deleted_at', '<', before).execute()
         const gone = await transaction
           .deleteFrom('photo')

@@ -52,11 +52,22 @@ class WritingDialect extends SqliteDialect {
 /**
  * Opens or makes the file. Write-ahead logging with full synchronisation: a committed change is on the disk, and a
  * process that is killed leaves a file that opens.
+ *
+ * @param refuse  throws where the file must not be written to; called before anything is
  */
-export function openSqlite(path: string): { database: Database.Database; dialect: SqliteDialect } {
+export function openSqlite(
+  path: string,
+  refuse: (database: Database.Database) => void = () => undefined,
+): { database: Database.Database; dialect: SqliteDialect } {
   const database = new Database(path)
-  database.pragma(`busy_timeout = ${busyMs}`)
-  database.pragma('journal_mode = WAL')
-  database.pragma('synchronous = FULL')
+  try {
+    database.pragma(`busy_timeout = ${busyMs}`)
+    refuse(database)
+    database.pragma('journal_mode = WAL')
+    database.pragma('synchronous = FULL')
+  } catch (error) {
+    database.close()
+    throw error
+  }
   return { database, dialect: new WritingDialect(database) }
 }

@@ -2,11 +2,19 @@ import { StorageFault } from './errors.js'
 
 const full = /^(SQLITE_FULL|ENOSPC|EDQUOT|53100)$/
 const readOnly = /^(SQLITE_READONLY|SQLITE_PERM|EACCES|EPERM|EROFS|25006|42501)/
-const cannotOpen = /^(SQLITE_CANTOPEN|SQLITE_IOERR|ENOTDIR|EEXIST|ENOENT|EIO|EMFILE|ENFILE)/
+const ioFault = /^(SQLITE_IOERR|EIO$|EFBIG)/
+const cannotOpen = /^(SQLITE_CANTOPEN|ENOTDIR|EEXIST|ENOENT|EMFILE|ENFILE)/
 const busy = /^(SQLITE_BUSY|SQLITE_LOCKED|40001|40P01|55P03)/
 const broken = /^(SQLITE_CORRUPT|SQLITE_NOTADB)/
 /** refused, reset, timed out, no such host; the server starts, stops, has no room or does not let us in */
 const noServer = /^(ECONN|ETIMEDOUT|ENOTFOUND|EAI_AGAIN|EHOSTUNREACH|EPIPE|08|57P0|53300|28|3D000)/
+
+/** True where the file itself is damaged, or is not one of ours. */
+export const isBroken = (error: unknown): boolean =>
+  broken.test(String((((error instanceof StorageFault ? error.cause : error) ?? {}) as { code?: unknown }).code ?? ''))
+
+/** A fault as the driver would tell it, where it is seen here that the file is damaged. */
+export const brokenFile = (message: string): Error => Object.assign(new Error(message), { code: 'SQLITE_CORRUPT' })
 
 /** What a driver's or the file system's fault means in words; null where it is none of these and so a bug. */
 export function storageFault(error: unknown): StorageFault | null {
@@ -19,6 +27,12 @@ export function storageFault(error: unknown): StorageFault | null {
     return new StorageFault(
       503,
       'The place where records are kept cannot be written to, so nothing was saved. Give the account that runs Lampline the right to write there (DATA_DIR), then send it again.',
+      error,
+    )
+  if (ioFault.test(name))
+    return new StorageFault(
+      503,
+      'The disk does not take or give back what is kept on it, so nothing was saved. Look at the disk that holds DATA_DIR, then send it again.',
       error,
     )
   if (cannotOpen.test(name) || /Unable to open connection to local database/.test(message))
@@ -36,7 +50,7 @@ export function storageFault(error: unknown): StorageFault | null {
   if (broken.test(name))
     return new StorageFault(
       503,
-      'The file that holds the records is damaged or is not one of ours, and was left as it is. Put the latest copy from the folder "backups" in its place.',
+      'The file that holds the records is damaged or is not one of ours, and was left as it is. Checks work without it.',
       error,
     )
   if (noServer.test(name) || /Connection terminated|timeout exceeded when trying to connect/.test(message))

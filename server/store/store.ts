@@ -84,8 +84,9 @@ export interface Photo {
   createdAt: number
 }
 
-/** How long a deleted record can be brought back [ms]. */
-export const undoMs = 30 * 24 * 3600 * 1000
+/** How long a deleted record can be brought back: days, and the same in ms. */
+export const undoDays = 30
+export const undoMs = undoDays * 24 * 3600 * 1000
 
 /**
  * Where records are kept. A promise that is kept means that the change is on the disk.
@@ -128,7 +129,10 @@ export interface Store {
   photo(id: string): Promise<Photo>
   removePhoto(id: string): Promise<void>
   restorePhoto(id: string, most: number): Promise<Photo>
-  /** forgets for good what was deleted longer ago than it can be brought back; answers the photos that are gone */
+  /**
+   * forgets for good what was deleted longer ago than it can be brought back, by the clock and by as many days on which
+   * this was called since, so that a clock that is wrong for a while forgets nothing; answers the photos that are gone
+   */
   purge(): Promise<Photo[]>
   close(): Promise<void>
 }

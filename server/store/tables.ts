@@ -27,7 +27,13 @@ export interface PhotoTable {
   deleted_at: number | null
 }
 
+/** A day on which what was deleted long ago was looked for, as 2026-01-05 in UTC. */
+interface DayTable {
+  day: string
+}
+
 export interface Tables {
+  day: DayTable
   record: RecordTable
   photo: PhotoTable
 }

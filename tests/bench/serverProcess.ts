@@ -28,7 +28,7 @@ export interface ServerProcess {
 export async function startServer(
   dataDir: string,
   environment: Record<string, string> = {},
-  { wrapper }: { wrapper?: string } = {},
+  { wrapper, ...account }: { wrapper?: string; uid?: number; gid?: number } = {},
 ): Promise<ServerProcess> {
   const probe = pathToFileURL(join(import.meta.dirname, 'memoryProbe.ts')).href
   const given = ['--expose-gc', '--import', 'tsx', '--import', probe, join(root, 'server/main.ts')]
@@ -37,6 +37,7 @@ export async function startServer(
     : [process.execPath, ...given]
   const child = spawn(command as string, parts, {
     cwd: root,
+    ...account,
     env: { ...process.env, HOST: '127.0.0.1', PORT: '0', DATA_DIR: dataDir, LOG_LEVEL: 'error', ...environment },
     stdio: ['ignore', 'pipe', 'pipe', 'ipc'],
   })

@@ -34,7 +34,7 @@ export const oddTexts: readonly string[] = [
   '9'.repeat(400),
   '12V '.repeat(400),
   '1,500.5.5,5',
-  '{{7*7}}${7*7}#{7*7}',
+  '{{7*7}}#{7*7}<%= 7*7 %>',
 ]
 
 /** A text as an address can carry it: a lone surrogate has no bytes in UTF-8. */
