@@ -437,6 +437,8 @@ class RatingReader {
     const said = new Set(this.#inputKinds.filter((kind) => kind !== null))
     if (this.#either || said.size > 1) return
     const [kind] = said
+    // direct current has no frequency: the word or the figure is another thing's
+    if (kind === 'dc' && this.#input.frequenciesHz.length > 0) return
     this.#input.kind = kind ?? (this.#input.frequenciesHz.length > 0 ? 'ac' : null)
   }
 }

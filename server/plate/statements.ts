@@ -570,11 +570,11 @@ class StatementReader {
       const first = this.#list[index]
       if (first?.type !== 'quantity' || first.quantity.dimension !== 'V' || first.excluded) continue
       this.#bindBounds(index, first)
-      const chain = this.#chain(index)
+      const { chain, end } = this.#chain(index)
       const isKnown = chain.every(({ quantity }) => quantity.elements.every(({ value }) => (volts.get(value) ?? 0) > 1))
       const told = this.#totalBefore(index)
-      const after = this.#list[index + chain.length]
-      const power = this.#powerAfter(index + chain.length)
+      const after = this.#list[end]
+      const power = this.#powerAfter(end)
       const names = chain.length > 1 || first.quantity.elements.length > 1
       const isPart = (names && power && (isKnown || told)) || (told && isKnown)
       if (!isPart) continue
@@ -582,7 +582,7 @@ class StatementReader {
       if (power) power.excluded = 'part'
       else if (after?.type === 'quantity' && after.line === first.line && after.quantity.dimension === 'A')
         after.excluded = 'part'
-      index += chain.length - 1
+      index = end - 1
     }
   }
 
@@ -597,21 +597,23 @@ class StatementReader {
     if (elements[0]!.value <= value!.value && elements[1]!.value >= value!.value) bounds.excluded = 'part'
   }
 
-  /** Voltages joined by "&" or a word for "and". */
-  #chain(index: number): QuantityStatement[] {
+  /** Voltages joined by "&" or a word for "and", and the index of the statement after them. */
+  #chain(index: number): { chain: QuantityStatement[]; end: number } {
     const chain: QuantityStatement[] = []
-    for (let at = index; chain.length < longestChain; at += 1) {
+    let end = index
+    while (chain.length < longestChain) {
+      const previous = chain[chain.length - 1]
+      const joint = previous && this.tokens[previous.quantity.last]
+      const isWord = joint?.type === 'word' && joint.meaning === 'or'
+      const at = isWord && this.#list[end]?.type === 'other' ? end + 1 : end
       const one = this.#list[at]
       if (one?.type !== 'quantity' || one.quantity.dimension !== 'V') break
-      const previous = chain[chain.length - 1]
-      if (previous) {
-        const joint = this.tokens[previous.quantity.last]
-        const joins = joint?.type === 'sign' ? joint.sign === '&' : joint?.type === 'word' && joint.meaning === 'or'
-        if (!joins || one.quantity.first !== previous.quantity.last + 1) break
-      }
+      const isSign = joint?.type === 'sign' && joint.sign === '&'
+      if (previous && (!(isWord || isSign) || one.quantity.first !== previous.quantity.last + 1)) break
       chain.push(one)
+      end = at + 1
     }
-    return chain
+    return { chain, end }
   }
 
   /** Whether a word for a total stands before, with only labels and small words between. */
