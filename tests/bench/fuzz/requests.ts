@@ -9,7 +9,7 @@ import {
   rawRequests,
   wellFormed,
 } from './hostile.js'
-import { type Fields, type Kind, kinds, tableNames } from './routes.js'
+import { type Fields, type Kind, kinds } from './routes.js'
 import { withOneWrong } from './shapes.js'
 
 /** One request before its ids are known: the record it is about is picked when it is sent. */
@@ -249,5 +249,3 @@ export const pathOf = (
   let index = 0
   return template.replace(/:(\w+)/g, (_whole, name: string) => fill(name, picks[index++ % picks.length] ?? 0, template))
 }
-
-export { tableNames }
