@@ -128,12 +128,7 @@ describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90
     const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: false })
     const text = execFileSync('pdftotext', ['-', '-'], { input: pdf, encoding: 'utf8' })
     expect(text.split('\f').length - 1).toBeLessThanOrEqual(7)
-    for (const words of [
-      '4. Supply and machine',
-      '24 W out / 0.75',
-      'A tingle at the case',
-      'Largest capacitor',
-    ])
+    for (const words of ['4. Supply and machine', '24 W out / 0.75', 'A tingle at the case', 'Largest capacitor'])
       expect(text.replace(/\s+/g, ' ')).toContain(words)
     await close()
   })

@@ -41,7 +41,7 @@ await save(await part(check, check.locator('.finding').nth(1)), 'check.png')
 const lamps = 'lamp1v=230&lamp1w=60&lamp1n=2&years=20&bulk=68&bulkv=400'
 const query = `${(examples[0]?.address ?? '').replace(/^\/?\?/, '')}&${lamps}`
 const plan = await open(`/first-power?${query}`)
-const stage = plan.locator('#supply-alone')
+const stage = plan.locator('#supply-alone-fold')
 await save(await part(plan, stage.locator('.drawings figure').nth(1), stage), 'first-power.png')
 
 // a job on a phone, kept from that plan, with a reading
