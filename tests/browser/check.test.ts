@@ -1,20 +1,11 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { examples } from '../../server/web/viewModels/examples.js'
 import { violations } from './axe.js'
-import { launch, type Running, run, withoutBrowser } from './browser.js'
+import { withoutBrowser } from './browser.js'
+import { opened, scrollsSideways } from './opened.js'
 
 describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }, () => {
-  let browser: Browser
-  let server: Running
-  beforeAll(async () => {
-    browser = await launch()
-    server = await run()
-  }, 60_000)
-  afterAll(async () => {
-    await browser?.close()
-    await server?.stop()
-  })
+  const at = opened()
 
   interface Setting {
     width?: number
@@ -24,7 +15,7 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
 
   /** Opens a page; whatever leaves the host or is thrown on it is gathered. */
   async function visit(address: string, { width = 1280, scripts = true, dark = false }: Setting = {}) {
-    const context = await browser.newContext({
+    const context = await at.browser.newContext({
       viewport: { width, height: 900 },
       javaScriptEnabled: scripts,
       colorScheme: dark ? 'dark' : 'light',
@@ -38,18 +29,15 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
       if (message.type() === 'error' && !message.text().includes('422')) faults.push(message.text())
     })
     page.on('request', (request) => {
-      if (!request.url().startsWith(server.origin)) faults.push(`left the host: ${request.url()}`)
+      if (!request.url().startsWith(at.origin)) faults.push(`left the host: ${request.url()}`)
     })
-    await page.goto(server.origin + address)
+    await page.goto(at.origin + address)
     return { page, faults, close: () => context.close() }
   }
 
   const unfold = `for (const part of document.querySelectorAll('details')) part.open = true`
 
   const plate = 'INPUT 100-240V~ 50/60Hz 0.8A OUTPUT 12V DC 2A'
-
-  const sideways = (page: Page) =>
-    page.evaluate<boolean>('document.documentElement.scrollWidth > document.documentElement.clientWidth')
 
   it.each([1280, 360])('without scripts, at %d px: fill in, press the button, read the result', async (width) => {
     const { page, faults, close } = await visit('/', { width, scripts: false })
@@ -108,7 +96,7 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     await page.focus('#supply')
     await page.keyboard.type('INPUT 230V')
     await page.waitForURL(/supply=INPUT/)
-    await page.goto(`${server.origin}/fuse`)
+    await page.goto(`${at.origin}/fuse`)
     await page.goBack()
     expect(await page.inputValue('#supply')).toBe('INPUT 230V')
     expect(await page.locator('header nav').isVisible()).toBe(true)
@@ -157,13 +145,13 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
 
   it.each(pages)('%s: nothing for axe-core to find, light and dark, everything unfolded', async (_name, address) => {
     for (const dark of [false, true]) {
-      const context = await browser.newContext({
+      const context = await at.browser.newContext({
         viewport: { width: 1280, height: 900 },
         colorScheme: dark ? 'dark' : 'light',
         bypassCSP: true,
       })
       const page = await context.newPage()
-      await page.goto(server.origin + address)
+      await page.goto(at.origin + address)
       await page.evaluate(unfold)
       expect(await violations(page)).toEqual([])
       await context.close()
@@ -173,7 +161,7 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
   it.each(pages)('%s: no sideways scrolling at 320 px', async (_name, address) => {
     const { page, close } = await visit(address, { width: 320 })
     await page.evaluate(unfold)
-    expect(await sideways(page)).toBe(false)
+    expect(await scrollsSideways(page)).toBe(false)
     await close()
   })
 
@@ -184,7 +172,7 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     await session.send('Network.setCacheDisabled', { cacheDisabled: true })
     const finished: number[] = []
     session.on('Network.loadingFinished', ({ encodedDataLength }) => finished.push(encodedDataLength))
-    await page.goto(server.origin + (examples[2]?.address ?? ''), { waitUntil: 'networkidle' })
+    await page.goto(at.origin + (examples[2]?.address ?? ''), { waitUntil: 'networkidle' })
     const bytes = finished.reduce((sum, size) => sum + size, 0)
     // page, style sheet, htmx, the paper script and the mark
     expect(finished.length).toBeGreaterThanOrEqual(4)

@@ -1,25 +1,17 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { launch, type Running, run, withoutBrowser } from './browser.js'
+import type { Page } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
+import { withoutBrowser } from './browser.js'
+import { opened } from './opened.js'
 
 const plate = 'INPUT 100-240V 50/60Hz 0.8A\nOUTPUT 12.5V DC 1.25A'
 
 describe.skipIf(withoutBrowser)('a reader whose browser asks for', { timeout: 60_000 }, () => {
-  let browser: Browser
-  let server: Running
-  beforeAll(async () => {
-    browser = await launch()
-    server = await run()
-  }, 60_000)
-  afterAll(async () => {
-    await browser?.close()
-    await server?.stop()
-  })
+  const at = opened()
 
   /** the page of a check, typed in by hand, when the result of it has been swapped in */
   const typedBy = async (locale: string): Promise<Page> => {
-    const page = await (await browser.newContext({ locale })).newPage()
-    await page.goto(server.origin)
+    const page = await (await at.browser.newContext({ locale })).newPage()
+    await page.goto(at.origin)
     await page.fill('#supply', plate)
     await page.fill('#plugouter', '5,5')
     await page.fill('#pluginner', '2.1')

@@ -1,37 +1,25 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { violations } from './axe.js'
-import { launch, type Running, run, withoutBrowser } from './browser.js'
+import { withoutBrowser } from './browser.js'
+import { opened, scrollsSideways } from './opened.js'
 
 const whole =
   '/fuse?marking=T2AL250V&prescribed=F1.6AL250V&position=mains&volts=230&watts=60&peak=20&pulse=1+ms&shape=exponential&fault=1500&lamp=0.43&a=T1.6AH250V&b=3%2F8A+T-D+250V&c=F2AH250V'
 
 describe.skipIf(withoutBrowser)('the fuse page in a browser', { timeout: 60_000 }, () => {
-  let browser: Browser
-  let server: Running
-  beforeAll(async () => {
-    browser = await launch()
-    server = await run()
-  }, 60_000)
-  afterAll(async () => {
-    await browser?.close()
-    await server?.stop()
-  })
+  const at = opened()
 
   const visit = async (address: string, width: number, scripts: boolean, { dark = false, bypassCSP = false } = {}) => {
-    const context = await browser.newContext({
+    const context = await at.browser.newContext({
       viewport: { width, height: 900 },
       javaScriptEnabled: scripts,
       colorScheme: dark ? 'dark' : 'light',
       bypassCSP,
     })
     const page = await context.newPage()
-    await page.goto(server.origin + address)
+    await page.goto(at.origin + address)
     return { page, close: () => context.close() }
   }
-
-  const sideways = (page: Page) =>
-    page.evaluate<boolean>('document.documentElement.scrollWidth > document.documentElement.clientWidth')
 
   it('without scripts: fill in, press the button, read the result, at 360 px without scrolling sideways', async () => {
     const { page, close } = await visit('/fuse', 360, false)
@@ -44,7 +32,7 @@ describe.skipIf(withoutBrowser)('the fuse page in a browser', { timeout: 60_000 
     expect(await page.textContent('.verdict h2')).toContain('Replace the link')
     await close()
     const again = await visit(whole, 360, true)
-    expect(await sideways(again.page)).toBe(false)
+    expect(await scrollsSideways(again.page)).toBe(false)
     await again.close()
   })
 

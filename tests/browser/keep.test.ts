@@ -1,8 +1,9 @@
-import type { Browser, BrowserContext, Page, Route } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import type { BrowserContext, Page, Route } from 'playwright-core'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { matching } from '../web/exampleChecks.js'
 import { violations } from './axe.js'
-import { launch, type Running, run, withoutBrowser } from './browser.js'
+import { withoutBrowser } from './browser.js'
+import { opened } from './opened.js'
 
 interface JobJson {
   id: string
@@ -13,8 +14,7 @@ interface JobJson {
 const passphrase = 'three dry lamps'
 
 describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 }, () => {
-  let browser: Browser
-  let server: Running
+  const at = opened({ HOST: '0.0.0.0', PASSPHRASE: passphrase })
   let phone: BrowserContext
   let page: Page
   let id: string
@@ -22,7 +22,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
 
   const api = async (path: string, body?: object): Promise<JobJson> =>
     (
-      await fetch(server.origin + path, {
+      await fetch(at.origin + path, {
         headers: bearer,
         ...(body ? { method: 'POST', body: JSON.stringify(body) } : {}),
       })
@@ -30,7 +30,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
   const job = () => api(`/api/jobs/${id}`)
   const open = async (): Promise<Page> => {
     const opened = await phone.newPage()
-    await opened.goto(`${server.origin}/jobs/${id}`)
+    await opened.goto(`${at.origin}/jobs/${id}`)
     return opened
   }
   const reading = async (value: string): Promise<void> => {
@@ -48,18 +48,10 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     await page.waitForSelector('h1:has-text("Tape recorder")')
   }
 
-  beforeAll(async () => {
-    browser = await launch()
-    server = await run({ HOST: '0.0.0.0', PASSPHRASE: passphrase })
-  }, 60_000)
-  afterAll(async () => {
-    await browser?.close()
-    await server?.stop()
-  })
   beforeEach(async () => {
     id = (await api('/api/jobs', { name: 'Tape recorder', check: matching })).id
     // the policy is lifted for axe-core alone
-    phone = await browser.newContext({ viewport: { width: 360, height: 740 }, hasTouch: true, bypassCSP: true })
+    phone = await at.browser.newContext({ viewport: { width: 360, height: 740 }, hasTouch: true, bypassCSP: true })
     page = await open()
     await enter()
   }, 60_000)
@@ -117,7 +109,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     await page.close()
     await phone.setOffline(false)
     page = await phone.newPage()
-    await page.goto(`${server.origin}/jobs`)
+    await page.goto(`${at.origin}/jobs`)
     await nothingWaits()
     await page.waitForFunction('localStorage.length === 0')
     expect(await values()).toEqual([2])
@@ -151,7 +143,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     const other = await phone.newPage()
     // the first page sends by itself, the second as it opens
     await phone.setOffline(false)
-    await other.goto(`${server.origin}/jobs/${id}`)
+    await other.goto(`${at.origin}/jobs/${id}`)
     await page.waitForFunction('localStorage.length === 0')
     await nothingWaits()
     expect(await values()).toEqual([2, 3])
@@ -213,9 +205,9 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     await page.fill('[name=sounds]', 'none')
     await page.click('#details-form button')
     await waits('1 observation waits')
-    const other = await (await fetch(`${server.origin}/jobs/${id}`, { headers: bearer })).text()
+    const other = await (await fetch(`${at.origin}/jobs/${id}`, { headers: bearer })).text()
     const seen = /name="seen" value="([\w-]+)"/.exec(other)?.[1] ?? ''
-    await fetch(`${server.origin}/jobs/${id}`, {
+    await fetch(`${at.origin}/jobs/${id}`, {
       method: 'POST',
       headers: { Authorization: bearer.Authorization },
       body: new URLSearchParams({ seen, name: 'Tape recorder', sounds: 'hum' }),
@@ -277,12 +269,12 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
   })
 
   it('is sent by the plain form without script', async () => {
-    const plain = await browser.newContext({
+    const plain = await at.browser.newContext({
       javaScriptEnabled: false,
       extraHTTPHeaders: { Authorization: bearer.Authorization },
     })
     page = await plain.newPage()
-    await page.goto(`${server.origin}/jobs/${id}`)
+    await page.goto(`${at.origin}/jobs/${id}`)
     await reading('2')
     await keepReading()
     await page.waitForSelector('summary:has-text("All readings, the last first (1)")')

@@ -1,9 +1,10 @@
 import { setTimeout } from 'node:timers/promises'
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+
+import { beforeAll, describe, expect, it } from 'vitest'
 import { exampleRows, examples } from '../../server/web/viewModels/examples.js'
 import { violations } from './axe.js'
-import { launch, type Running, run, withoutBrowser } from './browser.js'
+import { withoutBrowser } from './browser.js'
+import { opened } from './opened.js'
 
 const query = (index: number): string => (examples[index]?.address ?? '').replace(/^\/\?/, '')
 
@@ -53,29 +54,20 @@ const keeping: Record<string, [address: string, fields: Record<string, string>]>
 const unfold = `for (const part of document.querySelectorAll('details')) part.open = true`
 
 describe.skipIf(withoutBrowser)('every page of the navigation', { timeout: 60_000 }, () => {
-  let browser: Browser
-  let server: Running
-  beforeAll(async () => {
-    browser = await launch()
-    server = await run()
-  }, 60_000)
-  afterAll(async () => {
-    await browser?.close()
-    await server?.stop()
-  })
+  const at = opened()
 
   /** axe-core finds nothing, nothing scrolls sideways at 320 px, nothing leaves the host */
   const looksRight = async (address: string): Promise<void> => {
     // the policy is lifted for axe-core alone; tests of the main job run under it
-    const context = await browser.newContext({ viewport: { width: 320, height: 800 }, bypassCSP: true })
+    const context = await at.browser.newContext({ viewport: { width: 320, height: 800 }, bypassCSP: true })
     const page = await context.newPage()
     const elsewhere: string[] = []
     page.on('request', (request) => {
-      if (!request.url().startsWith(server.origin)) elsewhere.push(request.url())
+      if (!request.url().startsWith(at.origin)) elsewhere.push(request.url())
     })
     // a page that is still being worked out asks again by itself
-    while ((await context.request.get(server.origin + address)).headers().refresh !== undefined) await setTimeout(1000)
-    const answer = await page.goto(server.origin + address)
+    while ((await context.request.get(at.origin + address)).headers().refresh !== undefined) await setTimeout(1000)
+    const answer = await page.goto(at.origin + address)
     expect([200, 404, 422]).toContain(answer?.status())
     await page.evaluate(unfold)
     expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBe(320)
@@ -89,14 +81,14 @@ describe.skipIf(withoutBrowser)('every page of the navigation', { timeout: 60_00
 
   /** nothing is refused by the page's own content policy, and no script fails */
   const runsQuietly = async (address: string): Promise<void> => {
-    const context = await browser.newContext()
+    const context = await at.browser.newContext()
     const page = await context.newPage()
     const complaints: string[] = []
     page.on('pageerror', (error) => complaints.push(error.message))
     page.on('console', (message) => {
       if (message.type() === 'error' && !/status of (404|422)/.test(message.text())) complaints.push(message.text())
     })
-    await page.goto(server.origin + address, { waitUntil: 'networkidle' })
+    await page.goto(at.origin + address, { waitUntil: 'networkidle' })
     expect(complaints).toEqual([])
     await context.close()
   }
@@ -112,7 +104,7 @@ describe.skipIf(withoutBrowser)('every page of the navigation', { timeout: 60_00
     const kept = new Map<string, string>()
     beforeAll(async () => {
       for (const [name, [address, fields]] of Object.entries(keeping)) {
-        const answer = await fetch(server.origin + address, {
+        const answer = await fetch(at.origin + address, {
           method: 'POST',
           redirect: 'manual',
           body: new URLSearchParams(fields),

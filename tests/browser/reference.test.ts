@@ -1,7 +1,8 @@
-import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Browser } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
 import { violations } from './axe.js'
-import { launch, type Running, run, withoutBrowser } from './browser.js'
+import { withoutBrowser } from './browser.js'
+import { opened, scrollsSideways } from './opened.js'
 
 const pages = [
   '/reference',
@@ -18,26 +19,14 @@ const pages = [
 ]
 
 describe.skipIf(withoutBrowser)('the reference in a browser', { timeout: 90_000 }, () => {
-  let browser: Browser
-  let server: Running
-  beforeAll(async () => {
-    browser = await launch()
-    server = await run()
-  }, 60_000)
-  afterAll(async () => {
-    await browser?.close()
-    await server?.stop()
-  })
+  const at = opened()
 
   const visit = async (address: string, width: number, options: Parameters<Browser['newContext']>[0] = {}) => {
-    const context = await browser.newContext({ viewport: { width, height: 900 }, ...options })
+    const context = await at.browser.newContext({ viewport: { width, height: 900 }, ...options })
     const page = await context.newPage()
-    await page.goto(server.origin + address)
+    await page.goto(at.origin + address)
     return { page, close: () => context.close() }
   }
-
-  const sideways = (page: Page) =>
-    page.evaluate<boolean>('document.documentElement.scrollWidth > document.documentElement.clientWidth')
 
   it.each(pages)('axe-core finds nothing wrong on %s, light and dark, wide and narrow', async (address) => {
     for (const [width, colorScheme] of [
@@ -52,7 +41,7 @@ describe.skipIf(withoutBrowser)('the reference in a browser', { timeout: 90_000 
 
   it.each(pages)('%s is not scrolled sideways at 320 px', async (address) => {
     const { page, close } = await visit(address, 320)
-    expect(await sideways(page)).toBe(false)
+    expect(await scrollsSideways(page)).toBe(false)
     await close()
   })
 
@@ -84,7 +73,7 @@ describe.skipIf(withoutBrowser)('the reference in a browser', { timeout: 90_000 
   it('on paper a wide table stays within the sheet and its sources follow it', async () => {
     const { page, close } = await visit('/reference/plugs', 794)
     await page.emulateMedia({ media: 'print' })
-    expect(await sideways(page)).toBe(false)
+    expect(await scrollsSideways(page)).toBe(false)
     expect(await page.locator('ol.sources').isVisible()).toBe(true)
     await close()
   })

@@ -1,0 +1,35 @@
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll } from 'vitest'
+import { launch, type Running, run } from './browser.js'
+
+/** A browser and the application, there from the first test of a `describe` to its last. */
+export interface Opened {
+  readonly browser: Browser
+  readonly origin: string
+}
+
+/** @param environment  settings of the application */
+export function opened(environment: Record<string, string> = {}): Opened {
+  let browser: Browser | undefined
+  let server: Running | undefined
+  beforeAll(async () => {
+    browser = await launch()
+    server = await run(environment)
+  }, 60_000)
+  afterAll(async () => {
+    await browser?.close()
+    await server?.stop()
+  })
+  return {
+    get browser() {
+      return browser as Browser
+    },
+    get origin() {
+      return (server as Running).origin
+    },
+  }
+}
+
+/** Whether a page is wider than its window. */
+export const scrollsSideways = (page: Page): Promise<boolean> =>
+  page.evaluate<boolean>('document.documentElement.scrollWidth > document.documentElement.clientWidth')
