@@ -19,6 +19,7 @@ export interface LoadState {
   readonly gaveUp: number
 }
 
+/** Before anything ran. @source definition of {@link LoadState} */
 export const atRest: LoadState = Object.freeze({ running: false, mayStartS: 0, gaveUp: 0 })
 
 /**

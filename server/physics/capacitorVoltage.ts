@@ -32,7 +32,7 @@ export function capacitorVoltage(
   return { flat, ramp, fade: bulkV - flat }
 }
 
-/** The voltage of a shorted capacitor. */
+/** The voltage of a shorted capacitor [V]. @source definition of a short */
 export const shortedVoltage: FadingCourse = Object.freeze({ flat: 0, ramp: 0, fade: 0 })
 
 /**

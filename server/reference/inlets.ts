@@ -9,16 +9,19 @@ const shape = (text: string): string =>
     .replace(/(APPLIANCE)?(INLET|CONNECTOR)$/, '')
     .replace(/^C7POLARI[SZ]ED$/, 'C7P')
 
+const byInlet = new Map(inletPairs.map((pair) => [pair.inlet, pair]))
+const byConnector = new Map(inletPairs.map((pair) => [pair.connector, pair]))
+
 /** The pair of an inlet's name: "C14", "iec c14", "IEC 60320 C14 inlet"; undefined when it is none of IEC 60320. */
 export const inletByName = (name: string): InletPair | undefined => {
-  const wanted = shape(name)
+  const wanted = byInlet.has(name) ? name : shape(name)
   // a C8B differs from a C8 in the outline only
-  return inletPairs.find((pair) => pair.inlet === (wanted === 'C8B' ? 'C8' : wanted))
+  return byInlet.get(wanted === 'C8B' ? 'C8' : wanted)
 }
 
 /** The pair of a connector's name: "C13", "iec c13"; undefined when it is none of IEC 60320. A C7 belongs to the plain C8. */
 export const connectorByName = (name: string): InletPair | undefined =>
-  inletPairs.find((pair) => pair.connector === shape(name))
+  byConnector.get(name) ?? byConnector.get(shape(name))
 
 export interface Mating {
   readonly fits: boolean

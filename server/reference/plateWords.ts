@@ -592,7 +592,7 @@ export const plateWords: readonly PlateWords[] = frozen([
   words('pl', 'total', 'MOC CAŁKOWITA; ŁĄCZNIE; MOC ŁĄCZNA', trade),
   words('cs', 'total', 'CELKEM; CELKOVÝ VÝKON', trade),
   words('ko', 'total', '총출력; 총 출력; 합계', trade),
-  words('en', 'output', 'OUTPUTS; DC OUTPUTS', trade),
+  words('en', 'output', 'DC OUTPUTS', trade),
   words('de', 'output', 'AUSGÄNGE', trade),
   words('fr', 'output', 'SORTIES', trade),
   words('it', 'output', 'USCITE', trade),

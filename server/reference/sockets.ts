@@ -44,6 +44,11 @@ for (const row of plugFits)
       rowsOf.set(key, [...(rowsOf.get(key) ?? []), row])
     }
 
+/** The plugs that a row names for a letter. */
+const plugsByLetter: ReadonlyMap<string, readonly PlugType[]> = new Map(
+  socketLetters.map((letter) => [letter, plugTypes.filter(({ name }) => rowsOf.has(`${name} ${letter}`))]),
+)
+
 export interface Fit {
   /** 'depends': some usual sockets of the letter take it and some do not */
   readonly fits: 'yes' | 'forced' | 'no' | 'depends'
@@ -103,7 +108,7 @@ function fitOf(name: string, letter: string, iso: string | undefined): Fit | und
 export function plugsFor(socketLetter: string, earthed: boolean, country?: string): PlugType[] {
   const letter = socketLetter.trim().toUpperCase()
   const iso = country?.toUpperCase()
-  const fitting = plugTypes.flatMap((plug) => {
+  const fitting = (plugsByLetter.get(letter) ?? []).flatMap((plug) => {
     const fit = fitOf(plug.name, letter, iso)
     return fit?.fits === 'yes' && !fit.rows.some((row) => row.substitute) ? [{ plug, earth: fit.earth }] : []
   })
