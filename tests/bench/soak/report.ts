@@ -26,7 +26,7 @@ const mb = (bytes: number): string => (bytes / 2 ** 20).toFixed(0)
 
 const row = (cells: (string | number)[]): string => `| ${cells.join(' | ')} |`
 
-/** The result as a section for docs/performance.md. */
+/** The result as the soak's part of docs/performance.md. */
 export function soakMarkdown({
   seconds,
   perSecond,
@@ -44,9 +44,7 @@ export function soakMarkdown({
     const at = [0.5, 0.9, 0.99, 0.999, 1].map((share) => ms(percentile(sorted, share)))
     return row([kind, sorted.length, ...at])
   })
-  return `## Soak
-
-\`npm run soak -- ${seconds}\`: ${seconds} s of mixed load at a steady ${perSecond} requests a second, ${count} in all. Times run from the moment a request was
+  return `\`npm run soak -- ${seconds}\`: ${seconds} s of mixed load at a steady ${perSecond} requests a second, ${count} in all. Times run from the moment a request was
 due, not from when it was sent, so a stall counts for everything it delays.
 
 ${row(['kind', 'requests', 'p50 ms', 'p90 ms', 'p99 ms', 'p99.9 ms', 'longest ms'])}

@@ -1,10 +1,14 @@
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { withMarkedPart } from '../../support/markedPart.js'
 import { soakMarkdown } from './report.js'
 import { soak } from './run.js'
 
-/** `npm run soak -- [seconds] [requests a second]`: prints a section for docs/performance.md; exit code 1 on any loss or fault. */
+/**
+ * `npm run soak -- [seconds] [requests a second]`: prints what was measured, and writes it into docs/performance.md after ten
+ * minutes or more; exit code 1 on any loss or fault.
+ */
 const [seconds = '600', perSecond = '40'] = process.argv.slice(2)
 const dataDir = mkdtempSync(join(tmpdir(), 'lampline-soak-'))
 
@@ -17,6 +21,11 @@ const result = await soak({
 })
 rmSync(dataDir, { recursive: true, force: true })
 
-console.log(soakMarkdown(result))
+const told = soakMarkdown(result)
+console.log(told)
+if (Number(seconds) >= 600) {
+  const page = new URL('../../../docs/performance.md', import.meta.url)
+  writeFileSync(page, withMarkedPart(readFileSync(page, 'utf8'), 'soak', told))
+}
 for (const line of [...result.lost, ...result.failed].slice(0, 40)) console.log(line)
 process.exitCode = result.lost.length > 0 || result.failed.length > 0 ? 1 : 0
