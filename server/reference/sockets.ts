@@ -101,17 +101,37 @@ function fitOf(name: string, letter: string, iso: string | undefined): Fit | und
   }
 }
 
+interface Fitting {
+  readonly plug: PlugType
+  readonly earth: FitRow['earth']
+}
+
+/** Countries that a row has for its own. */
+const ownCountries = new Set(plugFits.flatMap(({ countries }) => countries ?? []))
+
+/** The tables do not change, so what fits a socket of a country is worked out once. */
+const fittingsKnown = new Map<string, readonly Fitting[]>()
+
+/** The plugs made for a letter, in a country in capitals. */
+function fittingsOf(letter: string, iso: string | undefined): readonly Fitting[] {
+  // countries without rows of their own are all alike
+  const key = `${letter} ${iso === undefined || ownCountries.has(iso) ? iso : 'another'}`
+  const known = fittingsKnown.get(key)
+  if (known) return known
+  const found = (plugsByLetter.get(letter) ?? []).flatMap((plug) => {
+    const fit = fitOf(plug.name, letter, iso)
+    return fit?.fits === 'yes' && !fit.rows.some((row) => row.substitute) ? [{ plug, earth: fit.earth }] : []
+  })
+  if (plugsByLetter.has(letter)) fittingsKnown.set(key, found)
+  return found
+}
+
 /**
  * The plugs to ask for when buying a cord set for a socket: those made for it, and with `earthed`
  * those whose earth is made. Where no unearthed plug fits (G), the earthed ones are what is sold.
  */
 export function plugsFor(socketLetter: string, earthed: boolean, country?: string): PlugType[] {
-  const letter = socketLetter.trim().toUpperCase()
-  const iso = country?.toUpperCase()
-  const fitting = (plugsByLetter.get(letter) ?? []).flatMap((plug) => {
-    const fit = fitOf(plug.name, letter, iso)
-    return fit?.fits === 'yes' && !fit.rows.some((row) => row.substitute) ? [{ plug, earth: fit.earth }] : []
-  })
+  const fitting = fittingsOf(socketLetter.trim().toUpperCase(), country?.toUpperCase())
   const earthing = fitting.filter(({ earth }) => earth === 'made').map(({ plug }) => plug)
   if (earthed) return earthing
   const twoCore = fitting.map(({ plug }) => plug).filter((plug) => !plug.earthed)
