@@ -9,7 +9,7 @@ import { soak } from './run.js'
  * `npm run soak -- [seconds] [requests a second]`: prints what was measured, and writes it into docs/performance.md after ten
  * minutes or more; exit code 1 on any loss or fault.
  */
-const [seconds = '600', perSecond = '40'] = process.argv.slice(2)
+const [seconds = '600', perSecond = '20'] = process.argv.slice(2)
 const dataDir = mkdtempSync(join(tmpdir(), 'lampline-soak-'))
 
 const result = await soak({
