@@ -8,6 +8,7 @@ import { join } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { finishRequests } from '../server/stop.js'
+import { compiled } from './support/compiled.js'
 
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 })
 
@@ -42,7 +43,7 @@ describe('the server told to stop', () => {
 
   beforeEach(async () => {
     dataDir = mkdtempSync(join(tmpdir(), 'lampline-stop-'))
-    child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts'], {
+    child = spawn(process.execPath, [compiled()], {
       cwd: top,
       env: { PATH: process.env.PATH, HOST: '127.0.0.1', PORT: '0', DATA_DIR: dataDir },
       stdio: ['ignore', 'pipe', 'inherit'],

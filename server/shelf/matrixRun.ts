@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { availableParallelism } from 'node:os'
 import { pathToFileURL } from 'node:url'
@@ -39,8 +40,10 @@ async function judgeHere({ site, supplies, devices }: MatrixShare, done: (row: n
   await eachInTurn(rows, ({ supply, row }) => done(row, matrixRow(place, supplyReady(supply), machines)))
 }
 
-/** The sources are run as they are written, in threads too: the loader of the main thread does not reach into them. */
+/** Compiled, a thread is a file beside this one; run as they are written, the sources want a loader in each thread. */
 function threadFor(share: MatrixShare): Worker {
+  const compiled = new URL('./matrixWorker.js', import.meta.url)
+  if (existsSync(compiled)) return new Worker(compiled, { workerData: share, execArgv: [] })
   const loader = pathToFileURL(
     createRequire(import.meta.url)
       .resolve('tsx/esm/api')

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
+import { root } from '../root.js'
 
 /** What decides a judgement: the tables, and the rules that read them. */
 const folders = ['reference', 'plate', 'physics', 'chain']
@@ -20,7 +20,7 @@ export function dataVersion(): string {
 function digest(): string {
   const hash = createHash('sha256')
   for (const folder of folders) {
-    const path = fileURLToPath(new URL(`../${folder}`, import.meta.url))
+    const path = join(root, 'server', folder)
     const files = readdirSync(path, { recursive: true, encoding: 'utf8' }).filter((name) => /\.[jt]s$/.test(name))
     for (const file of files.sort()) hash.update(`${folder}/${file}\n`).update(readFileSync(join(path, file)))
   }

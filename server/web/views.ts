@@ -1,15 +1,14 @@
-import { fileURLToPath } from 'node:url'
+import { join } from 'node:path'
 import express, { type Express, type RequestHandler } from 'express'
+import { root } from '../root.js'
 import { glossary } from './glossary.js'
 import { language } from './language.js'
 import { day } from './viewModels/dates.js'
 import { outcomeWords } from './viewModels/verdictWords.js'
 
-const root = (folder: string): string => fileURLToPath(new URL(`../../${folder}`, import.meta.url))
-
 /** Views, and the words all of them share; `now` tells the day that stands on paper. */
 export function setUpViews(app: Express, now: () => number = Date.now): void {
-  app.set('views', root('views'))
+  app.set('views', join(root, 'views'))
   app.set('view engine', 'pug')
   app.set('view cache', true)
   // a view that notes each of its lines, for messages about it, takes longer to print
@@ -20,4 +19,4 @@ export function setUpViews(app: Express, now: () => number = Date.now): void {
   app.locals.today = () => day(now()).text
 }
 
-export const staticFiles = (): RequestHandler => express.static(root('static'), { index: false })
+export const staticFiles = (): RequestHandler => express.static(join(root, 'static'), { index: false })

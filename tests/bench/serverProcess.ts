@@ -2,6 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process'
 import { once } from 'node:events'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { compiled } from '../support/compiled.js'
 
 const root = join(import.meta.dirname, '../..')
 
@@ -24,14 +25,14 @@ export interface ServerProcess {
   stop: () => Promise<number | null>
 }
 
-/** Starts the real server as a process of its own on a free port, and returns when it listens. */
+/** Starts what `npm start` starts as a process of its own on a free port, and returns when it listens. */
 export async function startServer(
   dataDir: string,
   environment: Record<string, string> = {},
   { wrapper, ...account }: { wrapper?: string; uid?: number; gid?: number } = {},
 ): Promise<ServerProcess> {
-  const probe = pathToFileURL(join(import.meta.dirname, 'memoryProbe.ts')).href
-  const given = ['--expose-gc', '--import', 'tsx', '--import', probe, join(root, 'server/main.ts')]
+  const probe = pathToFileURL(join(import.meta.dirname, 'memoryProbe.js')).href
+  const given = ['--expose-gc', '--import', probe, compiled()]
   const [command, ...parts] = wrapper
     ? ['/bin/bash', '-c', `${wrapper}; exec "$0" "$@"`, process.execPath, ...given]
     : [process.execPath, ...given]

@@ -7,6 +7,8 @@ import { readConfig } from '../../server/config.js'
 const top = join(import.meta.dirname, '../..')
 const read = (name: string): string => readFileSync(join(top, 'docs/deploy', name), 'utf8')
 
+const { scripts } = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8')) as { scripts: Record<string, string> }
+
 interface Service {
   build?: { context: string; dockerfile: string }
   image?: string
@@ -41,6 +43,14 @@ describe('the Dockerfile', () => {
       .flatMap((match) => (match?.[2] ?? '').split(/\s+/).slice(0, -1))
     expect(sources.length).toBeGreaterThan(4)
     expect(sources.filter((name) => !existsSync(join(top, name)))).toEqual([])
+  })
+
+  it('compiles before it gives up the right to write, and starts what `npm start` starts', () => {
+    const [compile, user] = ['RUN npm run prestart', 'USER '].map((part) => read('Dockerfile').indexOf(part))
+    expect(compile).toBeGreaterThan(0)
+    expect(compile).toBeLessThan(user ?? 0)
+    const command = instructions.find((match) => match?.[1] === 'CMD')?.[2] ?? ''
+    expect((JSON.parse(command) as string[]).join(' ')).toBe(scripts.start)
   })
 
   it('gives up root before it starts the app, and asks the health address', () => {
@@ -92,9 +102,8 @@ describe('the systemd unit', () => {
     expect(lines.filter((line) => line && !/^(#|\[|[A-Z][A-Za-z]+=)/.test(line))).toEqual([])
   })
 
-  it('starts the entry file under an environment the app accepts', () => {
-    expect(existsSync(join(top, 'server/main.ts'))).toBe(true)
-    expect(lines.find((line) => line.startsWith('ExecStart='))).toContain('server/main.ts')
+  it('starts what `npm start` starts, under an environment the app accepts', () => {
+    expect(lines.find((line) => line.startsWith('ExecStart='))).toBe(`ExecStart=/usr/bin/${scripts.start}`)
     const pairs = lines
       .filter((line) => line.startsWith('Environment='))
       .map((line) => line.slice(12).split('=') as [string, string])

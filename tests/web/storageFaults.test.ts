@@ -10,6 +10,7 @@ import { createApp } from '../../server/app.js'
 import { readConfig } from '../../server/config.js'
 import { databaseFile } from '../../server/store/openStore.js'
 import { storageFault } from '../../server/store/storageFault.js'
+import { compiled } from '../support/compiled.js'
 import { matching } from './exampleChecks.js'
 import { testApp } from './testApp.js'
 
@@ -136,7 +137,7 @@ describe('a file that is no database of ours', () => {
 
 describe('the server itself', () => {
   it('starts without its records, says why, and still answers', async () => {
-    const child = spawn(process.execPath, ['--import', 'tsx', join(import.meta.dirname, '../../server/main.ts')], {
+    const child = spawn(process.execPath, [compiled()], {
       env: { ...process.env, PORT: '0', DATA_DIR: '/proc/lampline', LOG_LEVEL: 'silent' },
     })
     let said = ''

@@ -209,7 +209,7 @@ export const hostilePaths: readonly string[] = [
   '/api/jobs?limit=999999999',
   '/api/jobs?offset=10000001',
   '/api/jobs?search=%25%5f%5c%27',
-  '/api/shelf/supplies?search=' + '%25'.repeat(60),
+  `/api/shelf/supplies?search=${'%25'.repeat(60)}`,
   '/healthz/..',
   '/api',
   '/api/',

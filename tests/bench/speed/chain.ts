@@ -1,42 +1,72 @@
-import { assess } from '../../../server/chain/assess.js'
-import { assessPrepared } from '../../../server/chain/assessPrepared.js'
-import { prepareSite } from '../../../server/chain/prepareSite.js'
-import type { CheckRequest } from '../../../server/chain/request.js'
-import { readPlate } from '../../../server/plate/readPlate.js'
-import { deviceReady, supplyReady } from '../../../server/shelf/prepared.js'
+import { execFileSync } from 'node:child_process'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { buildSync } from 'esbuild'
+import type { ChainCases } from './chainProgram.js'
 import { figure, type Measured, type Part } from './measured.js'
-import { perSecond } from './rate.js'
 import { plates, situations, typedIn } from './situations.js'
 import { targets } from './targets.js'
 
-function row<Case>(
-  told: Pick<Measured, 'what' | 'target'>,
-  cases: readonly Case[],
-  work: (one: Case) => unknown,
-): Measured {
-  const found = perSecond((turn) => work(cases[turn % cases.length] as Case))
-  return {
-    ...told,
-    unit: 'a second',
-    value: found.perSecond,
-    note: `${figure(found.least)} to ${figure(found.most)} in 5 runs`,
+/** How often a second of processor time, over some runs. */
+export interface Rate {
+  perSecond: number
+  least: number
+  most: number
+}
+
+export interface Rates {
+  assess: Rate
+  withPlates: Rate
+  prepared: Rate
+  plates: Rate
+  /** writing the answer as JSON, for comparison */
+  json: Rate
+}
+
+/** Measured in a process of its own, compiled as the program that `npm start` runs is. */
+function ratesOf(cases: ChainCases): Rates {
+  // within the project, so that packages are found
+  const folder = mkdtempSync(join(import.meta.dirname, '../../../.tmp-chain-'))
+  try {
+    const program = join(folder, 'chain.js')
+    buildSync({
+      entryPoints: [join(import.meta.dirname, 'chainProgram.ts')],
+      outfile: program,
+      bundle: true,
+      packages: 'external',
+      platform: 'node',
+      format: 'esm',
+    })
+    const file = join(folder, 'cases.json')
+    writeFileSync(file, JSON.stringify(cases))
+    return JSON.parse(execFileSync(process.execPath, [program, file], { encoding: 'utf8' })) as Rates
+  } finally {
+    rmSync(folder, { recursive: true })
   }
 }
 
-const prepared = ({ site, supply, device, cord, converter }: CheckRequest) =>
-  [prepareSite(site), supplyReady(supply), deviceReady(device), cord, converter] as const
+const row = (told: Pick<Measured, 'what' | 'target'>, rate: Rate): Measured => ({
+  ...told,
+  unit: 'a second',
+  value: rate.perSecond,
+  note: `${figure(rate.least)} to ${figure(rate.most)} in 5 runs`,
+})
+
+async function measure(): Promise<Measured[]> {
+  const rates = ratesOf({ situations, typedIn: situations.map(typedIn), plates })
+  return [
+    row(targets.assess, rates.assess),
+    row({ what: '`assess` with both plates to be read' }, rates.withPlates),
+    row({ what: 'judging and wording alone, everything prepared' }, rates.prepared),
+    row({ what: 'for comparison: `JSON.stringify` of what `assess` answers' }, rates.json),
+    row(targets.plates, rates.plates),
+  ]
+}
 
 export const chain: Part = {
   name: 'chain',
   title: 'Judging and reading, in process',
   method:
-    'The four worked cases of the start page in eight countries each, by the processor time it takes: every topic is judged and every finding worded. Plates: those annotated by hand in `tests/published/labelCorpus.csv`.',
-  measure: async () => [
-    row(targets.assess, situations.map(typedIn), assess),
-    row({ what: '`assess` with both plates to be read' }, situations, assess),
-    row({ what: 'judging and wording alone, everything prepared' }, situations.map(prepared), (one) =>
-      assessPrepared(...one),
-    ),
-    row(targets.plates, plates, (text) => readPlate(text, 'supply')),
-  ],
+    'The four worked cases of the start page in eight countries each, by the processor time it takes, compiled as `npm start` compiles: every topic is judged and every finding worded. Plates: those annotated by hand in `tests/published/labelCorpus.csv`.',
+  measure,
 }
