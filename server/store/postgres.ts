@@ -1,5 +1,4 @@
-import { PostgresDialect } from 'kysely'
-import pg from 'pg'
+import { PostgresDialect, type PostgresPool } from 'kysely'
 
 /** PostgreSQL's number for its type bigint, which the driver would hand over as text. */
 const bigint = 20
@@ -9,7 +8,9 @@ const mostConnections = 10
 /** How long a connection may take to be made [ms]. */
 const connectMs = 5000
 
-export function openPostgres(url: string): { dialect: PostgresDialect } {
+/** The driver is loaded only where it is used: most keep their records in the embedded database. */
+async function openPool(url: string): Promise<PostgresPool> {
+  const { default: pg } = await import('pg')
   const pool = new pg.Pool({
     connectionString: url,
     max: mostConnections,
@@ -22,5 +23,9 @@ export function openPostgres(url: string): { dialect: PostgresDialect } {
   })
   // a connection that breaks while idle is replaced at the next query; without a listener it would end the process
   pool.on('error', () => undefined)
-  return { dialect: new PostgresDialect({ pool }) }
+  return pool
 }
+
+export const openPostgres = (url: string): { dialect: PostgresDialect } => ({
+  dialect: new PostgresDialect({ pool: () => openPool(url) }),
+})
