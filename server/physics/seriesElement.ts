@@ -44,18 +44,17 @@ class Filaments implements SeriesElement {
   ohm: number
   private readonly tables: readonly HeatTable[]
   private readonly heat: Float64Array
+  /** resistance of each, as it is or as it is expected in the middle of the step [Ω] */
   private readonly middle: Float64Array
   private readonly parallel: boolean
-  private readonly leastJ: number
   private hasMelted = false
 
   constructor(string: LampString) {
     const made = new Map(string.lamps.map((lamp) => [lamp, heatTable(lamp)]))
     this.tables = string.lamps.map((lamp) => made.get(lamp) as HeatTable)
     this.heat = new Float64Array(string.lamps.length)
-    this.middle = new Float64Array(string.lamps.length)
+    this.middle = Float64Array.from(this.tables, (table) => table.resistanceOhm[0] as number)
     this.parallel = string.arrangement === 'parallel'
-    this.leastJ = Math.min(...this.tables.map((table) => table.maxJ)) / 400
     this.coldOhm = string.coldOhm
     this.ohm = string.coldOhm
   }
@@ -72,8 +71,13 @@ class Filaments implements SeriesElement {
   }
 
   longestStep(currentA: number): number {
-    const powerW = currentA * currentA * this.ohm
-    return powerW > 0 ? this.leastJ / powerW : Number.POSITIVE_INFINITY
+    const square = currentA * currentA
+    let longest = Number.POSITIVE_INFINITY
+    for (let at = 0; at < this.tables.length; at++) {
+      const powerW = this.share(this.middle[at] as number, square, this.ohm)
+      if (powerW > 0) longest = Math.min(longest, (this.tables[at] as HeatTable).maxJ / 400 / powerW)
+    }
+    return longest
   }
 
   middleOhm(currentA: number, stepS: number): number {
