@@ -117,19 +117,19 @@ function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
     reach.voltageV <= lowClassMostV.value ? lowVoltageCordMostV.value : Math.max(highVoltageCordV.value, reach.voltageV)
   // a set marked with the nominal voltage itself is of its class: 240 V on 230 V, 100 V on 100 V
   const serves = atMost(Math.min(neededV, reach.voltageV), ratedV)
-  const working = [`up to ${volts(topV)} on it: the ${volts(neededV)} class`]
+  const working = (): string[] => [`up to ${volts(topV)} on it: the ${volts(neededV)} class`]
   if (!serves)
     return stop(() => ({
       title: `A cord set rated ${volts(ratedV)} must not carry ${volts(reach.voltageV ?? topV)}`,
       why: 'Its insulation, plug and connector are not approved for this voltage.',
-      working,
+      working: working(),
       action: `Use a whole cord set rated ${volts(neededV)} or more. ${qualifiedHands}`,
       sources,
     }))
   return clear(() => ({
     title: `The cord set’s ${volts(ratedV)} serves ${volts(reach.voltageV ?? topV)}`,
     why: 'Its insulation is approved for this voltage.',
-    working,
+    working: working(),
     action: null,
     sources,
   }))
@@ -153,19 +153,19 @@ function ratedCurrent({ supply }: MainsSituation, set: Cord, load: LoadCurrent |
             : 'Read the supply’s plate (input amperes, VA or watts, or the outputs with their amperes) and enter it with the mains voltage.',
       sources: [cordPrint, ...(load?.sources ?? [])],
     }))
-  const working = [...load.working, `${amperes(load.currentA, 4, 'up')} of ${amperes(ratedA)}`]
+  const working = (): string[] => [...load.working, `${amperes(load.currentA, 4, 'up')} of ${amperes(ratedA)}`]
   if (!atMost(load.currentA, ratedA))
     return stop(() => ({
       title: `The supply draws up to ${amperes(load.currentA, 3, 'up')}; the cord set is rated ${amperes(ratedA)}`,
       why: 'An overloaded cord or connector heats up where it cannot be seen, and its fuse does not protect it.',
-      working,
+      working: working(),
       action: `Use a whole cord set rated ${amperes(load.currentA, 3, 'up')} or more. ${qualifiedHands}`,
       sources: [cordPrint, ...load.sources],
     }))
   return clear(() => ({
     title: `The cord set’s ${amperes(ratedA)} carries the supply’s ${amperes(load.currentA, 3, 'up')}`,
     why: 'It stays cool.',
-    working,
+    working: working(),
     action: null,
     sources: [cordPrint, ...load.sources],
   }))
@@ -178,13 +178,13 @@ function plugVoltage({ reach, site, converter }: MainsSituation, set: Cord, plug
   const sources: Source[] = [...plug.sources, lowVoltageCordMostV.source]
   const usedHere =
     !set.adapter && !converter && site.sockets.some((letter) => fitsAt(plug.name, letter, site)?.fits === 'yes')
-  const working = [`${plug.name}: ${volts(plug.ratedV)} by its standard; ${volts(voltageV)} on it`]
+  const working = (): string[] => [`${plug.name}: ${volts(plug.ratedV)} by its standard; ${volts(voltageV)} on it`]
   if (!usedHere)
     return [
       stop(() => ({
         title: `A ${plug.name} plug is made for ${volts(plug.ratedV)}, not for ${volts(voltageV)}, whatever the flex says`,
         why: 'The whole set is only as good as its weakest part, and nothing at the plug tells that it carries more.',
-        working,
+        working: working(),
         action: `Use a whole cord set with a plug of this mains, rated ${volts(highVoltageCordV.value)}. ${qualifiedHands}`,
         sources,
       })),
@@ -193,7 +193,7 @@ function plugVoltage({ reach, site, converter }: MainsSituation, set: Cord, plug
     caution(() => ({
       title: `A ${plug.name} plug is made for ${volts(plug.ratedV)} by its standard; here sockets of its shape carry ${volts(voltageV)}`,
       why: 'Sets of the same shape are made for both voltages, and only the print tells them apart.',
-      working,
+      working: working(),
       action: `Read the plug itself, not the flex: it has to say ${volts(highVoltageCordV.value)}. A set that came from a ${volts(lowVoltageCordMostV.value)} country is not to be used here.`,
       sources,
     })),
@@ -306,7 +306,7 @@ function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
   if (!needed) return [beyondTable(area.areaMm2, load)]
   const short = needed.row.shortAreaMm2 ?? needed.areaMm2
   const mm2 = (value: number): string => plain(value, 'mm²', 3)
-  const working = [
+  const working = (): string[] => [
     ...area.working,
     `least for ${amperes(load.currentA, 3, 'up')}: ${mm2(needed.areaMm2)}${needed.row.shortAreaMm2 === null ? '' : `, or ${mm2(short)} up to ${plain(needed.row.shortM ?? 0, 'm')}`}`,
   ]
@@ -316,7 +316,7 @@ function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
       stop(() => ({
         title: `A conductor of ${mm2(area.areaMm2)} is too thin for ${amperes(load.currentA, 3, 'up')}: at least ${mm2(short)}`,
         why: 'A thin conductor heats up along its whole length, most where it is coiled or covered.',
-        working,
+        working: working(),
         action: `Use a whole cord set with at least ${mm2(needed.areaMm2)}. ${qualifiedHands}`,
         sources,
       })),
@@ -326,7 +326,7 @@ function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
       caution(() => ({
         title: `A conductor of ${mm2(area.areaMm2)} serves ${amperes(load.currentA, 3, 'up')} only up to ${plain(needed.row.shortM ?? 0, 'm')}`,
         why: 'A longer thin conductor heats up, most where it is coiled or covered.',
-        working,
+        working: working(),
         action: `Measure the cord: no longer than ${plain(needed.row.shortM ?? 0, 'm')}, and uncoiled in use; else one with ${mm2(needed.areaMm2)}.`,
         sources,
       })),
@@ -335,7 +335,7 @@ function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
     clear(() => ({
       title: `A conductor of ${mm2(area.areaMm2)} is enough for ${amperes(load.currentA, 3, 'up')}`,
       why: 'It is at least the standard’s minimum.',
-      working,
+      working: working(),
       action: null,
       sources,
     })),
@@ -392,13 +392,15 @@ function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | nul
     ]
   const area = areaOf(set)
   const allowed = area ? largestPlugFuseFor(area.areaMm2) : undefined
-  const working = [`smallest plug fuse-link that carries ${amperes(load.currentA, 3, 'up')}: ${amperes(ratedA)}`]
+  const working = (): string[] => [
+    `smallest plug fuse-link that carries ${amperes(load.currentA, 3, 'up')}: ${amperes(ratedA)}`,
+  ]
   if (allowed && ratedA > allowed.largestFuseA)
     return [
       stop(() => ({
         title: `The ${amperes(ratedA)} plug fuse-link it needs is larger than the ${amperes(allowed.largestFuseA)} allowed for ${plain(allowed.areaMm2, 'mm²')}`,
         why: 'The plug fuse is there to protect the flex; too large for it, the flex burns first.',
-        working,
+        working: working(),
         action: `Use a whole cord set with a thicker conductor. ${qualifiedHands}`,
         sources: [...sources, ...allowed.sources],
       })),
@@ -408,7 +410,7 @@ function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | nul
       caution(() => ({
         title: `The smallest plug fuse-link that serves is ${amperes(ratedA)}, more than the cord set’s own ${amperes(set.ratedA ?? 0)}`,
         why: 'Between the two the cord is overloaded and the fuse-link does not open.',
-        working,
+        working: working(),
         action: `${lookAtLink(ratedA)} Prefer a cord set rated ${amperes(ratedA)} or more.`,
         sources,
       })),
@@ -417,7 +419,7 @@ function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | nul
     clear(() => ({
       title: `Plug fuse-link: ${amperes(ratedA)} to BS 1362`,
       why: 'The smallest that carries the load protects the flex best.',
-      working,
+      working: working(),
       action: lookAtLink(ratedA),
       sources,
     })),

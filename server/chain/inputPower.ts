@@ -11,7 +11,8 @@ export interface InputPower {
   powerVA: number
   /** how it was found, as the last words of a sentence */
   basis: string
-  working: string[]
+  /** put into words when it is asked for */
+  readonly working: string[]
   sources: Source[]
 }
 
@@ -45,7 +46,9 @@ function statedInput({ input, technology }: PreparedSupply): InputPower | null {
     return {
       powerVA,
       basis: 'the VA on the plate',
-      working: [`plate: ${voltAmperes(powerVA)}`],
+      get working() {
+        return [`plate: ${voltAmperes(powerVA)}`]
+      },
       sources: [ratingPlate],
     }
   const lowestV = Math.min(...windows.map(({ min }) => min))
@@ -54,7 +57,9 @@ function statedInput({ input, technology }: PreparedSupply): InputPower | null {
     return {
       powerVA: product,
       basis: 'the amperes on the plate, which belong to its lowest voltage',
-      working: [`${volts(lowestV)} × ${amperes(currentA)} = ${voltAmperes(product)}`],
+      get working() {
+        return [`${volts(lowestV)} × ${amperes(currentA)} = ${voltAmperes(product)}`]
+      },
       sources: [ratingPlate],
     }
   }
@@ -64,7 +69,9 @@ function statedInput({ input, technology }: PreparedSupply): InputPower | null {
   return {
     powerVA: apparent,
     basis: `the watts on the plate and a ${factorText}`,
-    working: [`${watts(powerW)} / ${decimal(factor.value)} = ${voltAmperes(apparent, 4, 'up')} (${factorText})`],
+    get working() {
+      return [`${watts(powerW)} / ${decimal(factor.value)} = ${voltAmperes(apparent, 4, 'up')} (${factorText})`]
+    },
     sources: [ratingPlate, factor.source],
   }
 }
@@ -81,9 +88,11 @@ function fromOutputs({ technology }: PreparedSupply, outputW: number): InputPowe
   return {
     powerVA: apparent,
     basis: `its outputs, an efficiency of ${decimal(supplyEfficiency.value)} and a ${factorText}`,
-    working: [
-      `${watts(outputW)} / ${decimal(supplyEfficiency.value)} / ${decimal(factor.value)} = ${voltAmperes(apparent, 4, 'up')} (${factorText})`,
-    ],
+    get working() {
+      return [
+        `${watts(outputW)} / ${decimal(supplyEfficiency.value)} / ${decimal(factor.value)} = ${voltAmperes(apparent, 4, 'up')} (${factorText})`,
+      ]
+    },
     sources: [ratingPlate, supplyEfficiency.source, factor.source],
   }
 }

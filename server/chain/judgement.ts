@@ -35,7 +35,10 @@ export const caution = (say: () => Text): Judgement => ({ outcome: 'caution', sa
 /** No conflict in what was entered. */
 export const clear = (say: () => Text): Judgement => ({ outcome: 'clear', say })
 
-export const toFinding = (topic: TopicName, { outcome, say }: Judgement): Finding => ({ topic, outcome, ...say() })
+export function toFinding(topic: TopicName, { outcome, say }: Judgement): Finding {
+  const { title, why, working, action, sources } = say()
+  return { topic, outcome, title, why, working, action, sources }
+}
 
 /** The worst of some outcomes; undefined of none. */
 export const worstOf = (judged: readonly { outcome: Outcome }[]): Outcome | undefined =>
@@ -88,9 +91,10 @@ export const unique = (texts: string[]): string[] => [...new Set(texts)]
 
 export function uniqueSources(sources: readonly Source[]): Source[] {
   const found: Source[] = []
-  for (const source of sources) if (!found.some((other) => isSame(source, other))) found.push(source)
+  for (const source of sources)
+    if (!found.includes(source) && !found.some((other) => isSame(source, other))) found.push(source)
   return found
 }
 
 const isSame = (one: Source, other: Source): boolean =>
-  one === other || (one.title === other.title && one.detail === other.detail && one.kind === other.kind)
+  one.title === other.title && one.detail === other.detail && one.kind === other.kind

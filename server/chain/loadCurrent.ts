@@ -6,7 +6,8 @@ import type { MainsSituation } from './situation.js'
 /** The current a supply draws at the voltage that reaches it. */
 export interface LoadCurrent {
   currentA: number
-  working: string[]
+  /** put into words when it is asked for */
+  readonly working: string[]
   sources: Source[]
 }
 
@@ -19,14 +20,17 @@ export interface LoadCurrent {
  */
 export function loadAtReach({ supply, reach }: Pick<MainsSituation, 'supply' | 'reach'>): LoadCurrent | null {
   const power = inputPower(supply)
-  if (!power || reach.voltageV === null) return null
-  const currentA = power.powerVA / reach.voltageV
+  const { voltageV } = reach
+  if (!power || voltageV === null) return null
+  const currentA = power.powerVA / voltageV
   return {
     currentA,
-    working: [
-      ...power.working,
-      `${voltAmperes(power.powerVA, 4, 'up')} / ${volts(reach.voltageV)} = ${amperes(currentA, 4, 'up')} (from ${power.basis})`,
-    ],
+    get working() {
+      return [
+        ...power.working,
+        `${voltAmperes(power.powerVA, 4, 'up')} / ${volts(voltageV)} = ${amperes(currentA, 4, 'up')} (from ${power.basis})`,
+      ]
+    },
     sources: power.sources,
   }
 }

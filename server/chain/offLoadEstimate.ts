@@ -16,7 +16,8 @@ const windingRule = published(
 export interface Estimate {
   lowV: number
   highV: number
-  working: string[]
+  /** put into words when it is asked for */
+  readonly working: string[]
   sources: Source[]
 }
 
@@ -50,20 +51,22 @@ export function ratingEstimate({ mainsRatio }: PairSituation, rail: Rail): Estim
     return dc ? rectifiedCrest(acV, 2, diodeDrop.offLoadV) : acV
   }
   const [lowV, highV] = [offLoad(regulation.low), offLoad(regulation.high)]
-  const range = `${percent(regulation.low)} to ${percent(regulation.high)}`
   return {
     lowV,
     highV,
-    working: [
-      dc
-        ? `transformer inside, estimated: 1.4 × (${volts(ratedV)} + 2\u00a0V) × I = ${voltAmperes(sizeVA, 3)}, winding 0.8 × (${volts(ratedV)} + 2\u00a0V) = ${volts(windingV, 3)}`
-        : `size: ${volts(ratedV)} × I = ${voltAmperes(sizeVA, 3)}`,
-      `typical regulation at ${voltAmperes(sizeVA, 3)}: ${range}`,
-      `mains over plate: ${decimal(ratio, 3)}${mainsRatio === null ? ' (not known, taken as 1)' : ''}`,
-      dc
-        ? `off load: ${volts(windingV, 3)} × (1 + ${range}) × ${decimal(ratio, 3)} × √2 − 2 × ${volts(diodeDrop.offLoadV)} = ${volts(lowV, 3)} to ${volts(highV, 3)}`
-        : `off load: ${volts(windingV, 3)} × (1 + ${range}) × ${decimal(ratio, 3)} = ${volts(lowV, 3)} to ${volts(highV, 3)}`,
-    ],
+    get working() {
+      const range = `${percent(regulation.low)} to ${percent(regulation.high)}`
+      return [
+        dc
+          ? `transformer inside, estimated: 1.4 × (${volts(ratedV)} + 2\u00a0V) × I = ${voltAmperes(sizeVA, 3)}, winding 0.8 × (${volts(ratedV)} + 2\u00a0V) = ${volts(windingV, 3)}`
+          : `size: ${volts(ratedV)} × I = ${voltAmperes(sizeVA, 3)}`,
+        `typical regulation at ${voltAmperes(sizeVA, 3)}: ${range}`,
+        `mains over plate: ${decimal(ratio, 3)}${mainsRatio === null ? ' (not known, taken as 1)' : ''}`,
+        dc
+          ? `off load: ${volts(windingV, 3)} × (1 + ${range}) × ${decimal(ratio, 3)} × √2 − 2 × ${volts(diodeDrop.offLoadV)} = ${volts(lowV, 3)} to ${volts(highV, 3)}`
+          : `off load: ${volts(windingV, 3)} × (1 + ${range}) × ${decimal(ratio, 3)} = ${volts(lowV, 3)} to ${volts(highV, 3)}`,
+      ]
+    },
     sources: [...regulation.sources, ...(dc ? [windingRule, diodeDrop.source] : [])],
   }
 }

@@ -1,7 +1,7 @@
 import { amperes, volts } from '../physics/quantity.js'
 import { inletByName } from '../reference/inlets.js'
 import { plugByName, plugsFor } from '../reference/sockets.js'
-import { commonPractice } from '../reference/source.js'
+import { commonPractice, type Source } from '../reference/source.js'
 import { highVoltageCordV, lowClassMostV, lowVoltageCordMostV } from '../reference/thresholds.js'
 import { fitsAt } from './fitsAt.js'
 import { caution, clear, type Judgement, stop, type Text, uniqueSources, unknown } from './judgement.js'
@@ -56,28 +56,30 @@ export const socket = mainsTopic({
 
 function judgePlug(situation: MainsSituation, plug: string): Judgement {
   const { sockets, country } = situation.site
-  const each = sockets.map((letter) => {
-    const fit = fitsAt(plug, letter, situation.site)
-    return {
-      letter,
-      fits: fit?.fits ?? 'not known',
-      notes: fit?.rows.map(({ note }) => note).filter((note) => note !== '') ?? [],
-      sources: fit?.rows.flatMap(({ sources }) => [...sources]) ?? [],
-    }
-  })
+  const each = sockets.map((letter) => ({ letter, fit: fitsAt(plug, letter, situation.site) }))
+  const verdictOf = ({ fit }: (typeof each)[number]): string => fit?.fits ?? 'not known'
   const letters = (verdict: string): string[] =>
-    each.filter((entry) => entry.fits === verdict).map(({ letter }) => letter)
+    each.filter((entry) => verdictOf(entry) === verdict).map(({ letter }) => letter)
   const yes = letters('yes')
   const no = letters('no')
   const forced = letters('forced')
-  const working = each.map(
-    ({ letter, fits: verdict, notes }) =>
-      `${plug} in socket ${letter}: ${verdict}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}`,
-  )
-  const listed = uniqueSources(each.flatMap((entry) => entry.sources))
-  const sources = listed.length > 0 ? listed : [wholeSet]
+  const working = (): string[] =>
+    each.map((entry) => {
+      const notes = entry.fit?.rows.map(({ note }) => note).filter((note) => note !== '') ?? []
+      return `${plug} in socket ${entry.letter}: ${verdictOf(entry)}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}`
+    })
+  const sources = (): Source[] => {
+    const listed = uniqueSources(each.flatMap(({ fit }) => fit?.rows.flatMap((row) => row.sources) ?? []))
+    return listed.length > 0 ? listed : [wholeSet]
+  }
   const refuse = (title: string, why: string): Judgement =>
-    stop(() => ({ title, why, working, action: whatToBuy(situation), sources: [...sources, wholeSet] }))
+    stop(() => ({
+      title,
+      why,
+      working: working(),
+      action: whatToBuy(situation),
+      sources: [...sources(), wholeSet],
+    }))
 
   if (no.length === sockets.length)
     return refuse(
@@ -93,19 +95,19 @@ function judgePlug(situation: MainsSituation, plug: string): Judgement {
     return clear(() => ({
       title: `A ${plug} plug fits socket ${listText(yes)}${no.length > 0 ? `, and does not go into ${listText(no)}` : ''}`,
       why: 'Plug and socket are made for each other.',
-      working,
+      working: working(),
       action:
         no.length > 0
           ? `Where the site has socket ${listText(no, 'or')} instead, do not use an adapter without checking its earth and rating.`
           : null,
-      sources,
+      sources: sources(),
     }))
   return unknown(() => ({
-    title: `Whether a ${plug} plug fits depends on the socket: ${each.map((entry) => `${entry.letter} ${entry.fits}`).join(', ')}`,
+    title: `Whether a ${plug} plug fits depends on the socket: ${each.map((entry) => `${entry.letter} ${verdictOf(entry)}`).join(', ')}`,
     why: 'Forced into the wrong one it makes poor contact or loses the earth.',
-    working,
+    working: working(),
     action: `Look at the socket where it will be used and enter its letter${country === null ? ', and the country' : ''}; never push a plug in by force.`,
-    sources,
+    sources: sources(),
   }))
 }
 

@@ -2,8 +2,9 @@
 type Named = Readonly<Record<string, number>>
 
 function refuse(quantities: Named, isInRange: (value: number) => boolean, range: string): void {
-  for (const [name, value] of Object.entries(quantities))
-    if (!isInRange(value)) throw new RangeError(`${name} must be ${range}, got ${value}`)
+  for (const name in quantities)
+    if (!isInRange(quantities[name] as number))
+      throw new RangeError(`${name} must be ${range}, got ${quantities[name]}`)
 }
 
 /** @throws RangeError for 0 or less, infinity and NaN */

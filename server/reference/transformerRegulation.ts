@@ -83,24 +83,20 @@ export interface Regulation {
  * @source the rows above
  */
 export function regulationFor(ratedVA: number): Regulation | undefined {
-  const smaller = regulationRows.filter((row) => row.fromVA <= ratedVA)
-  const larger = regulationRows.filter((row) => row.toVA >= ratedVA)
   const rise = allowedRiseRows.find((row) => ratedVA <= row.toVA)
-  const containing = smaller.filter((row) => row.toVA >= ratedVA)
-  const nearest = [
-    smaller.reduce<RegulationRow | undefined>((best, row) => (best && best.toVA >= row.toVA ? best : row), undefined),
-    larger.reduce<RegulationRow | undefined>(
-      (best, row) => (best && best.fromVA <= row.fromVA ? best : row),
-      undefined,
-    ),
-  ]
-  const rows = containing.length > 0 ? containing : nearest.filter((row) => row !== undefined)
-  if (smaller.length === 0 || larger.length === 0 || !rise) return undefined
+  const larger = regulationRows.findIndex((row) => row.toVA >= ratedVA)
+  const row = regulationRows[larger]
+  const smaller = regulationRows[larger - 1]
+  if (!row || !rise) return undefined
+  // rows rise in size and do not overlap
+  const lies = row.fromVA <= ratedVA
+  if (!lies && !smaller) return undefined
+  const rows = lies || !smaller ? [row] : [smaller, row]
   return {
-    low: Math.min(...rows.map((row) => row.low)),
-    high: Math.max(...rows.map((row) => row.high)),
+    low: Math.min(...rows.map(({ low }) => low)),
+    high: Math.max(...rows.map(({ high }) => high)),
     allowedRise: rise.rise,
     allowedRiseInherentlyProof: rise.riseInherentlyProof,
-    sources: [...new Set([...rows, rise].flatMap((row) => row.sources))],
+    sources: [...new Set([...rows, rise].flatMap(({ sources }) => sources))],
   }
 }

@@ -13,9 +13,9 @@ export const cases: CheckRequest[] = examples.map(({ address }) => {
 
 const countries = ['DE', 'US', 'GB', 'JP', 'AU', 'BR', 'IN', 'ZA']
 
-/** The same in eight countries: 32 situations, their plates as text. */
+/** The same in eight countries, with the sockets of each: 32 situations, their plates as text. */
 export const situations: CheckRequest[] = countries.flatMap((country) =>
-  cases.map((check) => ({ ...check, site: { ...check.site, country } })),
+  cases.map((check) => ({ ...check, site: { ...check.site, country, socket: null } })),
 )
 
 /** A situation with what its plates say entered in the fields, as when there is no text to read. */
