@@ -61,7 +61,7 @@ const stateOf: Record<Wait['for'], StandingState> = {
 /** The words of the step that a reading belongs to. */
 const stepOf = ({ limits }: Judged, key: string): string => {
   const step = limits.find((line) => line.key === key)
-  return step ? ` at “${step.text}”` : ''
+  return step ? ` at “${step.text.replace(/\.$/, '')}”` : ''
 }
 
 /** Derives where a job stands. It can go on only where nothing is waited for. */

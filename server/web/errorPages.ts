@@ -40,7 +40,7 @@ function answer(error: unknown): Answer {
   if (status >= 400 && status < 500) return { status, message: fault.message ?? 'The request cannot be used.', fields }
   return {
     status: 500,
-    message: 'A fault in Lampline itself. Nothing you entered caused it to be lost; go back and try again.',
+    message: 'This is a fault in Lampline itself, not in what you entered. Go back and try again.',
     fields: [],
   }
 }

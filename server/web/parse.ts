@@ -16,7 +16,9 @@ const accepted = (issue: z.core.$ZodIssue): string => {
     case 'too_small':
       return issue.origin === 'number'
         ? `must be ${issue.inclusive ? '' : 'more than '}${issue.minimum}${issue.inclusive ? ' or more' : ''}`
-        : `must have at least ${issue.minimum} ${issue.origin === 'string' ? 'characters' : 'entries'}`
+        : issue.minimum === 1 && issue.origin === 'string'
+          ? 'must not be empty'
+          : `must have at least ${issue.minimum} ${issue.origin === 'string' ? 'characters' : 'entries'}`
     case 'too_big':
       return issue.origin === 'number'
         ? `must be ${issue.inclusive ? '' : 'less than '}${issue.maximum}${issue.inclusive ? ' or less' : ''}`

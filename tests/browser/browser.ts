@@ -9,6 +9,7 @@ import { type Browser, chromium } from 'playwright-core'
 import { createApp } from '../../server/app.js'
 import { readConfig } from '../../server/config.js'
 import { openStore } from '../../server/store/openStore.js'
+import type { Store } from '../../server/store/store.js'
 import { longestHeader } from '../../server/web/unreadable.js'
 
 const places = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome']
@@ -55,13 +56,26 @@ export interface Running {
   stop: () => Promise<void>
 }
 
-/** The real application on a free port, with records of its own in a temporary folder. */
-export async function run(environment: Record<string, string> = {}): Promise<Running> {
+/**
+ * The real application on a free port, with records of its own in a temporary folder.
+ *
+ * @param change  what becomes of the store before the application gets it
+ */
+export async function run(
+  environment: Record<string, string> = {},
+  change = (store: Store): Store => store,
+): Promise<Running> {
   const dataDir = mkdtempSync(join(tmpdir(), 'lampline-browser-'))
   const store = openStore({ dataDir, databaseUrl: undefined, now: Date.now })
   await store.ready()
   const config = readConfig({ ...environment, DATA_DIR: dataDir, PORT: '0' })
-  const app = createApp({ config, logger: pino({ level: 'silent' }), store, now: Date.now, lan: () => '192.168.1.20' })
+  const app = createApp({
+    config,
+    logger: pino({ level: 'silent' }),
+    store: change(store),
+    now: Date.now,
+    lan: () => '192.168.1.20',
+  })
   const server: Server = createServer({ maxHeaderSize: longestHeader }, app)
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
   const { port } = server.address() as AddressInfo

@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll } from 'vitest'
+import type { Store } from '../../server/store/store.js'
 import { launch, type Running, run } from './browser.js'
 
 /** A browser and the application, there from the first test of a `describe` to its last. */
@@ -8,13 +9,16 @@ export interface Opened {
   readonly origin: string
 }
 
-/** @param environment  settings of the application */
-export function opened(environment: Record<string, string> = {}): Opened {
+/**
+ * @param environment  settings of the application
+ * @param change       what becomes of its store before it gets it
+ */
+export function opened(environment: Record<string, string> = {}, change?: (store: Store) => Store): Opened {
   let browser: Browser | undefined
   let server: Running | undefined
   beforeAll(async () => {
     browser = await launch()
-    server = await run(environment)
+    server = await run(environment, change)
   }, 60_000)
   afterAll(async () => {
     await browser?.close()

@@ -68,7 +68,7 @@ describe('the shelf as pages', () => {
   it('keeps a supply from a form and shows it in the list and on its page', async () => {
     const address = await added('supplies', brick)
     expect(await words('/shelf')).toContain('Brick box 3 SWITCHING POWER SUPPLY')
-    expect(await words(address)).toContain('Plug, outer diameter in mm 5.5')
+    expect(await words(address)).toContain('Plug, outer diameter 5.5 mm')
     expect((await get(`/api${address}`)).body.supply).toMatchObject({
       plug: { outerMm: 5.5, innerMm: 2.1 },
       inlet: 'C8',
@@ -219,7 +219,7 @@ describe('bringing in on a page', () => {
   it('shows first what would change, and does it when agreed to', async () => {
     const answer = await look('kind,name,place\nsupply,Brick,box 1\ndevice,Recorder,\n')
     expect(answer.status).toBe(200)
-    expect(read(answer.text)).toContain('2 added, 0 replaced')
+    expect(read(answer.text)).toContain('2 added. Nothing was changed yet.')
     expect((await get('/api/shelf/supplies')).body.total).toBe(0)
     const token = /name="token" value="([\w-]+)"/.exec(answer.text)?.[1] ?? ''
     expect(read((await post('/records/apply', { token })).text)).toContain('Brought in: 2 added')

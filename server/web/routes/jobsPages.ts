@@ -96,6 +96,8 @@ export function jobsPageRoutes(context: Context): Router {
 
   interface Changing {
     form: JobFormName
+    /** which part the form stands at; absent where it adds one */
+    partId?: string
     read: FormReader
     /** names of the form's boxes, the main one first */
     boxes: string[]
@@ -105,6 +107,7 @@ export function jobsPageRoutes(context: Context): Router {
 
   interface Refused {
     form?: JobFormName
+    partId?: string | undefined
     read?: FormReader
     faults?: FormFault[]
     changed?: ChangedField[]
@@ -114,7 +117,10 @@ export function jobsPageRoutes(context: Context): Router {
 
   const page = async (request: Request, response: Response, refused?: Refused): Promise<void> => {
     const kept = await store.get<Job>('job', id(request))
-    const forms = refused?.form && refused.read ? { [refused.form]: refused.read.state } : {}
+    const { form, partId, read } = refused ?? {}
+    const typedPart = partId !== undefined && read ? { id: partId, form: read.state } : null
+    const forms = form && read && !typedPart ? { [form]: read.state } : {}
+    const inPart = (fault: FormFault): FormFault => ({ ...fault, name: `${fault.name}-${partId}` })
     const model = jobView({
       kept,
       photos: await store.photos(kept.id),
@@ -130,7 +136,8 @@ export function jobsPageRoutes(context: Context): Router {
         path: `/jobs/${kept.id}`,
       }),
       forms,
-      faults: refused?.faults,
+      typedPart,
+      faults: typedPart ? refused?.faults?.map(inPart) : refused?.faults,
       changed: refused?.changed,
       notSaved: refused?.notSaved ?? null,
     })
@@ -141,9 +148,10 @@ export function jobsPageRoutes(context: Context): Router {
   const changing = async (
     request: Request,
     response: Response,
-    { form, read, boxes, work, section }: Changing,
+    { form, partId, read, boxes, work, section }: Changing,
   ): Promise<void> => {
-    const again = (refused: Omit<Refused, 'form' | 'read'>) => page(request, response, { form, read, ...refused })
+    const again = (refused: Omit<Refused, 'form' | 'read'>) =>
+      page(request, response, { form, partId, read, ...refused })
     if (read.faults.length > 0) return again({ faults: read.faults, status: 422 })
     try {
       await work()
@@ -310,23 +318,20 @@ export function jobsPageRoutes(context: Context): Router {
     const body = sent(request)
     const read = new FormReader(body, ['state', 'note'], labelled({ state: 'State', note: 'Note' }))
     const version = versionOf(body.version)
+    const partId = String(request.params.partId)
     const state = read.choice('state', partStates, 'State') ?? undefined
     const work = async (): Promise<void> => {
       const { note } = parse(partSchema.pick({ note: true }), { note: read.text('note') })
       await change(request, null, (job, next) =>
-        changePart(
-          job,
-          String(request.params.partId),
-          { state, note: note ?? null, version },
-          { at: now(), version: next },
-        ),
+        changePart(job, partId, { state, note: note ?? null, version }, { at: now(), version: next }),
       )
     }
     try {
       await changing(request, response, {
         form: 'part',
+        partId,
         read,
-        boxes: ['part', 'state', 'partnote'],
+        boxes: ['note', 'state'],
         work,
         section: 'parts',
       })
@@ -342,7 +347,8 @@ export function jobsPageRoutes(context: Context): Router {
         { label: `State of ${part.name}`, kept: part.state, typed: state ?? '' },
         { label: `Note on ${part.name}`, kept: part.note ?? '', typed: read.text('note') ?? '' },
       ]
-      await page(request, response, { changed, status: 409 })
+      // the form names the version it was compared with, so that it can be saved again
+      await page(request, response, { form: 'part', partId, read, changed, status: 409 })
     }
   })
 
@@ -393,7 +399,8 @@ export function jobsPageRoutes(context: Context): Router {
     response.redirect(303, `/jobs/${id(request)}#photos`)
   })
 
-  router.get('/jobs/:id/rejudge', async (request, response) => {
+  /** @param meanwhile  whether the job was changed since this page was last shown */
+  const rejudgePage = async (request: Request, response: Response, meanwhile: boolean): Promise<void> => {
     const { body, version } = await store.get<Job>('job', id(request))
     const again = judged(body.check, now())
     const words = { worse: 'judged worse now', better: 'judged better now', other: 'changed' } as const
@@ -407,22 +414,21 @@ export function jobsPageRoutes(context: Context): Router {
       id: id(request),
       name: body.name,
       version,
+      meanwhile,
       before: { title: verdictWords[body.assessment.verdict].title, dataVersion: body.assessment.dataVersion },
       after: { title: verdictWords[again.verdict].title, dataVersion: again.dataVersion },
       changes,
     }
-    show(request, response, { view: 'rejudge', model })
-  })
+    show(request, response, { view: 'rejudge', model, ...(meanwhile ? { status: 409 } : {}) })
+  }
+  router.get('/jobs/:id/rejudge', (request, response) => rejudgePage(request, response, false))
   router.post('/jobs/:id/rejudge', async (request, response) => {
     const version = versionOf(sent(request).version)
     try {
       await change(request, version, (job) => judgeAgain(job, judged(job.check, now())))
     } catch (error) {
       if (!(error instanceof Stale)) throw error
-      await page(request, response, {
-        changed: [{ label: 'The job', kept: `version ${error.current.version}`, typed: `version ${version}` }],
-        status: 409,
-      })
+      await rejudgePage(request, response, true)
       return
     }
     response.redirect(303, `/jobs/${id(request)}#check`)

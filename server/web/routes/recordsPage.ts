@@ -38,7 +38,6 @@ interface Done {
 
 interface RecordsPage {
   page: PageHead
-  message: string | null
   faults: FieldError[]
   more: number
   preview: {
@@ -52,6 +51,7 @@ interface RecordsPage {
     more: number
   } | null
   done: Done | null
+  inWords: (done: Done, stayed: string) => string
 }
 
 const upload = multer({
@@ -69,7 +69,20 @@ const count = ({ planned, same }: ChangePlan): Done => ({
   same,
 })
 
-const empty: Omit<RecordsPage, 'page'> = { message: null, faults: [], more: 0, preview: null, done: null }
+/** What came of the records of a file, without what came of none: "2 added, 1 replaced". */
+function inWords({ adds, replaces, bringsBack, same }: Done, stayed: string): string {
+  const counts = { added: adds, replaced: replaces, 'brought back': bringsBack, [stayed]: same }
+  const words = Object.entries(counts).flatMap(([word, count]) => (count === 0 ? [] : `${count} ${word}`))
+  return words.join(', ') || 'no record'
+}
+
+const empty: Omit<RecordsPage, 'page'> = {
+  faults: [],
+  more: 0,
+  preview: null,
+  done: null,
+  inWords,
+}
 
 const kindNames = { supply: 'supply', device: 'machine', job: 'job' } as const
 

@@ -8,6 +8,7 @@ import type { CheckForm } from '../forms/checkForm.js'
 import { addressOf } from '../forms/checkForm.js'
 import { checkNames, labelOf, needRow, outputRow, rails } from '../forms/checkNames.js'
 import type { FormState } from '../forms/formState.js'
+import { openGroups } from '../forms/openGroups.js'
 import { head, type PageHead } from '../page.js'
 import { type CountryName, countryNames } from './countryNames.js'
 import { type Example, examples } from './examples.js'
@@ -53,15 +54,6 @@ const groups: Record<Group, readonly string[]> = {
   needs: rails.flatMap((row) => Object.values(needRow(row))),
   cord: ['cordv', 'corda', 'cordmm2', 'cordawg', 'cordplugfitted', 'adapter'],
   converter: ['converter', 'converterv', 'converterva'],
-}
-
-const openGroups = ({ values, errors }: FormState): Record<Group, boolean> => {
-  const open = (names: readonly string[]): boolean =>
-    names.some((name) => (values[name] ?? '').trim() !== '' || errors[name] !== undefined)
-  return Object.fromEntries(Object.entries(groups).map(([group, names]) => [group, open(names)])) as Record<
-    Group,
-    boolean
-  >
 }
 
 function resultView(request: CheckRequest, response: CheckResponse, state: FormState): ResultView {
@@ -114,7 +106,7 @@ export function checkView({ form, readings, response }: Checked): CheckPage {
     countries: countryNames,
     choices,
     rails: rails.map((row) => ({ row, out: outputRow(row), need: needRow(row) })),
-    open: openGroups(state),
+    open: openGroups(state, groups),
     readings: { supply: readingView(readings.supply), machine: readingView(readings.machine) },
     plateFields: plateFields.map((name) => ({ name, value: read[name] ?? '' })),
     result,

@@ -33,6 +33,7 @@ import {
   schemeChoices,
 } from '../forms/firstPowerForm.js'
 import type { FormState } from '../forms/formState.js'
+import { openGroups } from '../forms/openGroups.js'
 import { head, type PageHead } from '../page.js'
 import { type CountryName, countryNames } from './countryNames.js'
 import { tally, verdictWords } from './verdictWords.js'
@@ -105,6 +106,16 @@ interface FirstPowerResult {
   asides: AsideView[]
 }
 
+const missing = (count: number): string =>
+  count === 0 ? 'nothing is missing' : count === 1 ? 'one fact is missing' : `${count} facts are missing`
+
+/** The boxes of each folded part of the form. */
+const groups = {
+  lamps: lampRows.slice(1).flatMap((row) => Object.values(lampRow(row))),
+  capacitor: ['bulk', 'bulkv', 'years', 'idle'],
+  tests: ['scheme', 'earthohm', 'insulation', 'touch'],
+}
+
 export interface FirstPowerPage {
   page: PageHead
   form: FormState
@@ -114,7 +125,7 @@ export interface FirstPowerPage {
   lampRows: { row: number; names: ReturnType<typeof lampRow> }[]
   /** parameters of the check that have no field here: carried along, shown only where they are wrong */
   carried: { name: string; label: string; value: string; wrong: boolean }[]
-  open: { capacitor: boolean; tests: boolean }
+  open: Record<keyof typeof groups, boolean>
   example: string
   result: FirstPowerResult | null
   sentence: string
@@ -478,8 +489,6 @@ export function firstPowerView(form: FirstPowerForm): FirstPowerPage {
   const check = form.check.request ?? (form.check.empty && !form.empty ? { site: {}, supply: {}, device: {} } : null)
   const result = faults.length === 0 && check ? resultOf(form, check) : null
   if (state.shown.country !== undefined) state.values.country = state.shown.country
-  const filled = (names: readonly string[]): boolean =>
-    names.some((name) => (state.values[name] ?? '').trim() !== '' || state.errors[name] !== undefined)
   const doable = result?.stages.filter(({ leftOut }) => leftOut === null).length ?? 0
   return {
     page: head(`First power-up${result?.caseName ? `: ${result.caseName}` : ''}`, 'first-power', faults),
@@ -496,14 +505,11 @@ export function firstPowerView(form: FirstPowerForm): FirstPowerPage {
         value: state.values[name] ?? '',
         wrong: state.errors[name] !== undefined,
       })),
-    open: {
-      capacitor: filled(['bulk', 'bulkv', 'years', 'idle', 'ohm', 'takes']),
-      tests: filled(['scheme', 'earthohm', 'insulation', 'touch']),
-    },
+    open: openGroups(state, groups),
     example,
     result,
     sentence: result
-      ? `${doable} of 4 stages can be done as things stand; ${result.missing.length} facts are missing.`
+      ? `${doable} of 4 stages can be done as things stand; ${missing(result.missing.length)}.`
       : faults.length > 0
         ? 'Not planned yet.'
         : '',

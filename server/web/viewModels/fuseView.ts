@@ -19,7 +19,9 @@ import {
   positionChoices,
   shapeChoices,
 } from '../forms/fuseForm.js'
+import { openGroups } from '../forms/openGroups.js'
 import { head, type PageHead } from '../page.js'
+import { unbroken } from '../unbroken.js'
 import { tally } from './verdictWords.js'
 
 /** As the `dataTable` mixin takes it. */
@@ -60,11 +62,18 @@ export interface FuseResult {
   address: string
 }
 
+/** The boxes of each folded part of the form. */
+const groups = {
+  inrush: ['peak', 'pulse', 'shape', 'pulses'],
+  more: ['ambient', 'fault', 'lamp', 'pf'],
+  candidates: ['a', 'b', 'c'],
+}
+
 export interface FusePage {
   page: PageHead
   form: FormState
   choices: { positions: typeof positionChoices; shapes: typeof shapeChoices }
-  open: { inrush: boolean; more: boolean; candidates: boolean }
+  open: Record<keyof typeof groups, boolean>
   example: string
   result: FuseResult | null
   sentence: string
@@ -220,7 +229,7 @@ const comparison: Table = {
   caption: 'What links of one number do, by the standard they are made to',
   head: ['At', 'UL 248-14', 'IEC 60127'],
   numeric: [],
-  rows: schemeComparison.lines.map((row) => [percent(row.percent / 100), row.ul, row.iec]),
+  rows: schemeComparison.lines.map((row) => [percent(row.percent / 100), unbroken(row.ul), unbroken(row.iec)]),
 }
 
 function numbersOf({ required }: FuseResponse): FuseLine[] {
@@ -330,18 +339,12 @@ const example = `/fuse?${fuseQuery({ marking: 'T2AL250V', prescribed: 'F1.6AL250
 
 /** Everything the page shows. */
 export function fuseView({ state, faults, request, candidates }: FuseForm): FusePage {
-  const filled = (names: readonly string[]): boolean =>
-    names.some((name) => (state.values[name] ?? '').trim() !== '' || state.errors[name] !== undefined)
   const result = request === null ? null : resultOf(request, candidates, state)
   return {
     page: head('Review a fuse', 'fuse', faults),
     form: state,
     choices: { positions: positionChoices, shapes: shapeChoices },
-    open: {
-      inrush: filled(['peak', 'pulse', 'shape', 'pulses']),
-      more: filled(['ambient', 'fault', 'lamp', 'pf']),
-      candidates: filled(['a', 'b', 'c']),
-    },
+    open: openGroups(state, groups),
     example,
     result,
     sentence: result ? `${result.title}. ${result.tally}.` : '',

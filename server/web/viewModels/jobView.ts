@@ -1,6 +1,6 @@
 import type { Finding, Outcome } from '../../chain/finding.js'
 import { detailsMark } from '../../jobs/detailsMark.js'
-import type { Job, Part, Reading, ReadingLimits } from '../../jobs/job.js'
+import type { Job, Reading, ReadingLimits } from '../../jobs/job.js'
 import { partStates } from '../../jobs/job.js'
 import { limitsText, readingText } from '../../jobs/readingFinding.js'
 import { latestReadings, standing } from '../../jobs/standing.js'
@@ -31,9 +31,9 @@ interface PartLine {
   id: string
   version: number
   name: string
-  state: Part['state']
   stateText: string
   note: string
+  form: FormState
   since: Moment
   lasting: string
 }
@@ -170,6 +170,8 @@ export interface JobShown {
   phone: string | null
   /** forms with what was typed, where one was refused */
   forms?: Partial<JobForms>
+  /** the form of one part with what was typed, where that was refused */
+  typedPart?: { id: string; form: FormState } | null
   faults?: FormFault[]
   changed?: ChangedField[]
   notSaved?: string | null
@@ -293,9 +295,12 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
       id: part.id,
       version: part.version,
       name: part.name,
-      state: part.state,
       stateText: partWords[part.state],
-      note: part.note ?? '',
+      note: text(part.note),
+      form:
+        typed.typedPart?.id === part.id
+          ? typed.typedPart.form
+          : emptyForm({ state: part.state, note: text(part.note) }),
       since: day(part.since),
       lasting: lasting(part.since, now),
     })),

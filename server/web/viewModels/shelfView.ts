@@ -1,12 +1,13 @@
 import type { Outcome, Verdict } from '../../chain/finding.js'
 import { plateWords } from '../../reference/plateWords.js'
-import { cellsOf } from '../../shelf/shelfCells.js'
+import { type Column, cellsOf } from '../../shelf/shelfCells.js'
 import type { ShelfItem, ShelfKind, ShelfSummary } from '../../shelf/shelfItem.js'
 import type { Wanted } from '../../shelf/wanted.js'
 import type { Kept, Photo, Row, Store } from '../../store/store.js'
 import * as choices from '../forms/checkChoices.js'
 import { needRow, outputRow, rails } from '../forms/checkNames.js'
 import type { FormFault, FormState } from '../forms/formState.js'
+import { openGroups } from '../forms/openGroups.js'
 import { mostPhotos } from '../keepPhoto.js'
 import { language } from '../language.js'
 import { head, type PageHead } from '../page.js'
@@ -119,6 +120,14 @@ export async function shelfView(store: Store, { search, country, numbers, undo }
   }
 }
 
+/** The boxes of each folded part of the form. */
+const groups = {
+  mains: ['in', 'inhz', 'ina', 'inva', 'inw', 'selector', 'fuse'],
+  outputs: [...rails.flatMap((row) => Object.values(outputRow(row))), 'outtotal'],
+  measured: ['offload', 'loaded', 'measuredpol', 'leadm', 'leadmm2', 'leadawg'],
+  needs: rails.flatMap((row) => Object.values(needRow(row))),
+}
+
 export interface ShelfFormPage {
   page: PageHead
   kind: ShelfKind
@@ -129,6 +138,7 @@ export interface ShelfFormPage {
   form: FormState
   choices: typeof choices
   rails: { row: number; out: ReturnType<typeof outputRow>; need: ReturnType<typeof needRow> }[]
+  open: Record<keyof typeof groups, boolean>
   changed: ChangedField[]
   notSaved: string | null
 }
@@ -156,6 +166,7 @@ export function shelfFormView({ kind, kept, form, ...refused }: ShelfFormShown):
     form,
     choices,
     rails: rails.map((row) => ({ row, out: outputRow(row), need: needRow(row) })),
+    open: openGroups(form, groups),
     changed: refused.changed ?? [],
     notSaved: refused.notSaved ?? null,
   }
@@ -197,33 +208,33 @@ export interface ShelfItemPage {
 /** How many matches a page shows; those after them are worse than all shown. */
 export const mostMatches = 50
 
-const factNames: Record<string, string> = {
-  place: 'Place',
-  note: 'Note',
-  plate: 'Plate',
-  'input V': 'Input voltage',
-  'input Hz': 'Input frequency',
-  'input A': 'Input current',
-  'input VA': 'Input apparent power',
-  'input W': 'Input power',
-  'selector V': 'Selector set to',
-  technology: 'Kind of supply',
-  regulated: 'Regulated',
-  class: 'Protection class',
-  inlet: 'Inlet',
-  rails: 'Rails',
-  'outputs W': 'Power of all outputs',
-  'plug outer mm': 'Plug, outer diameter in mm',
-  'plug inner mm': 'Plug, inner diameter in mm',
-  'plug polarity': 'Polarity',
-  'plug name': 'Plug name',
-  'lead m': 'Lead length in m',
-  'lead mm2': 'Lead conductor area in mm²',
-  'lead AWG': 'Lead conductor gauge',
-  fuse: 'Mains fuse-link',
-  'off-load V': 'Measured with nothing connected, in V',
-  'loaded V': 'Measured under load, in V',
-  'measured polarity': 'Measured polarity',
+const facts: { [column in Column]?: [label: string, unit?: string] } = {
+  place: ['Place'],
+  note: ['Note'],
+  plate: ['Plate'],
+  'input V': ['Input voltage', 'V'],
+  'input Hz': ['Input frequency', 'Hz'],
+  'input A': ['Input current', 'A'],
+  'input VA': ['Input apparent power', 'VA'],
+  'input W': ['Input power', 'W'],
+  'selector V': ['Selector set to', 'V'],
+  technology: ['Kind of supply'],
+  regulated: ['Regulated'],
+  class: ['Protection class'],
+  inlet: ['Inlet'],
+  rails: ['Rails'],
+  'outputs W': ['Power of all outputs', 'W'],
+  'plug outer mm': ['Plug, outer diameter', 'mm'],
+  'plug inner mm': ['Plug, inner diameter', 'mm'],
+  'plug polarity': ['Polarity'],
+  'plug name': ['Plug name'],
+  'lead m': ['Lead length', 'm'],
+  'lead mm2': ['Lead conductor area', 'mm²'],
+  'lead AWG': ['Lead conductor gauge', 'AWG'],
+  fuse: ['Mains fuse-link'],
+  'off-load V': ['Measured with nothing connected', 'V'],
+  'loaded V': ['Measured under load', 'V'],
+  'measured polarity': ['Measured polarity'],
 }
 
 const typedFacts = new Set(['place', 'note', 'plate', 'inlet', 'plug name', 'fuse'])
@@ -264,9 +275,10 @@ export function shelfItemView(shown: ShelfItemShown): ShelfItemPage {
     kind,
     name: kept.name,
     folder: `/shelf/${plurals[kind]}/${kept.id}`,
-    facts: Object.entries(factNames).flatMap(([column, name]) => {
-      const value = cells[column as keyof typeof cells]
-      return value === '' ? [] : [{ label: name, value, typed: typedFacts.has(column) }]
+    facts: Object.entries(facts).flatMap(([column, [label, unit]]) => {
+      const value = cells[column as Column]
+      if (value === '') return []
+      return [{ label, value: unit ? `${value}\u00a0${unit}` : value, typed: typedFacts.has(column) }]
     }),
     country,
     countries: countryNames,

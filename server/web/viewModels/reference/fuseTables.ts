@@ -1,4 +1,4 @@
-import { amperes, percent, plain, quantityRange, seconds, volts } from '../../../physics/quantity.js'
+import { amperes, duration, percent, plain, quantityRange, volts } from '../../../physics/quantity.js'
 import { fuseGateRows } from '../../../reference/fuseGates.js'
 import { bs1362GateRows, type OtherGateRow, schemeComparison, ulGateRows } from '../../../reference/fuseGatesOther.js'
 import {
@@ -32,7 +32,7 @@ const ratings = (fromA: number, toA: number): string =>
         ? 'every'
         : `from ${amperes(fromA)}`
       : quantityRange(fromA, toA, 'A')
-const gateTime = (timeS: number | null): string => (timeS === null ? 'no limit' : seconds(timeS, 4))
+const gateTime = (timeS: number | null): string => (timeS === null ? 'no limit' : duration(timeS, 4))
 
 const series = [
   { name: 'IEC preferred', what: 'series R10 of the sheets of IEC 60127-2', list: iecPreferred },
