@@ -4,7 +4,7 @@ import { byWorst, type Finding, type Outcome, type Verdict } from './finding.js'
 import { mainsTopics, pairTopics, type TopicName } from './index.js'
 import { type Judged, type Judgement, toFinding, worstFirst, worstOf } from './judgement.js'
 import { matchRails } from './matchRails.js'
-import { windowsInUse } from './plateWindow.js'
+import { overWindow, windowsInUse } from './plateWindow.js'
 import { reachOf } from './reach.js'
 import type { Converter, Cord } from './request.js'
 import type { MainsSituation, PairSituation, PreparedDevice, PreparedSite, PreparedSupply } from './situation.js'
@@ -139,9 +139,7 @@ export function mainsRatioOf(
   if (!window || windows.length !== 1 || decidedBy === 'nothing') return null
   const ratios = site.systems.flatMap((mains) => {
     const { voltageV } = reachOf(mains, converter)
-    if (voltageV === null) return []
-    // within the window the winding is made for what it gets
-    return [voltageV > window.max ? voltageV / window.max : Math.min(1, voltageV / window.min)]
+    return voltageV === null ? [] : [overWindow(window, voltageV)]
   })
   return ratios.length === site.systems.length ? Math.max(...ratios) : null
 }

@@ -15,7 +15,7 @@ interface Compared {
   tolerance: Tolerance
   /** the voltage that is compared, as a rail */
   value: Rail
-  what: 'plate' | 'off load' | 'loaded'
+  what: 'plate' | 'on this mains' | 'off load' | 'loaded'
 }
 
 /** A nominal or measured voltage against what is wanted. */
@@ -63,14 +63,18 @@ function comparedWords(
   const above = low > wantedHigh
   const nearV = above ? low : high
   const given =
-    what === 'plate' ? `the supply’s ${railText(rail)}` : `the ${volts(low)} measured ${what} (plate ${railText(rail)})`
+    what === 'plate'
+      ? `the supply’s ${railText(rail)}`
+      : what === 'on this mains'
+        ? `the supply’s ${railText(rail)}, about ${volts(nearV, 3)} at full load on this mains,`
+        : `the ${volts(low)} measured ${what} (plate ${railText(rail)})`
   const working = [
     share === 0
       ? `${railText(value)} is within what the machine wants: ${railText(device)}`
       : `|${volts(nearV)} − ${volts(wanted)}| / ${volts(Math.abs(wanted))} = ${percent(share, 3, 'up')}`,
     `tolerance ${percent(tolerance.share)}: ${tolerance.says}`,
   ]
-  const sources = [what === 'plate' ? ratingPlate : measuredThere, tolerance.source]
+  const sources = [what === 'plate' || what === 'on this mains' ? ratingPlate : measuredThere, tolerance.source]
   const off = `${percent(share, 3, 'up')} too ${above ? 'high' : 'low'}`
   if (outcome === 'clear')
     return {

@@ -52,6 +52,7 @@ export const earthing = mainsTopic({
   judge(situation) {
     const { supply } = situation
     if (supply.input.kind === 'dc') return []
+    if (supply.classZero) return [unknown(classZero)]
     const known = protectionClassOf(supply)
     if (!known) return [unknown(() => classNotKnown(situation))]
     if (known.protectionClass === 'II') return [clear(() => classTwo(known))]
@@ -294,6 +295,14 @@ function classThree({ supply }: MainsSituation) {
     sources,
   }))
 }
+
+const classZero = (): Text => ({
+  title: 'The plate names class 0: basic insulation alone, and no earth through inlet or flex',
+  why: 'One fault of that insulation puts mains on metal parts and on the machine’s chassis. Class 0I wants an earth wire of its own; many places no longer allow class 0.',
+  working: [],
+  action: `Have its insulation tested, and decided whether and how it may be used, before it meets any mains; then enter the class that it was found to be. ${qualifiedHands}`,
+  sources: [classes, ratingPlate],
+})
 
 const classNotKnown = ({ supply }: MainsSituation): Text => ({
   title: `Whether the supply needs an earth is not known: no class stated${supply.inlet === null ? ' and no inlet named' : isCaptive(supply.inlet) ? ', and a captive flex does not tell' : ''}`,

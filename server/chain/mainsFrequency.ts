@@ -57,8 +57,11 @@ export const mainsFrequency = mainsTopic({
     if (supply.input.kind === 'dc') return []
     const siteHz = reach.frequencyHz
     const odd = siteHz !== null && isOdd(siteHz, supply.input.frequenciesHz)
-    if (supply.technology === 'switch-mode')
-      return [odd ? unknown(() => oddFrequency(siteHz)) : clear(() => switchMode(situation))]
+    if (supply.technology === 'switch-mode') {
+      if (odd) return [unknown(() => oddFrequency(siteHz))]
+      const belowItsOwn = isBelowItsOwn(siteHz, supply.input.frequenciesHz)
+      return [belowItsOwn ? unknown(() => onlyHigher(situation)) : clear(() => switchMode(situation))]
+    }
     if (siteHz === null) return [unknown(() => frequencyNotKnown(situation))]
     const { windows } = windowsInUse(supply.input)
     const plates = windows.length > 0 ? windows : [null]
@@ -78,6 +81,13 @@ function isOdd(siteHz: number, listedHz: readonly number[]): boolean {
   const lowest = Math.min(...listedHz, usualFrequencyLeastHz.value) * (1 - frequencyMatch.value)
   const highest = Math.max(...listedHz, usualFrequencyMostHz.value) * (1 + frequencyMatch.value)
   return !(siteHz >= lowest && siteHz <= highest)
+}
+
+/** A plate that names nothing but frequencies above the usual ones, and a mains below them all, or not known. */
+function isBelowItsOwn(siteHz: number | null, listedHz: readonly number[]): boolean {
+  const lowestHz = Math.min(...listedHz)
+  if (listedHz.length === 0 || lowestHz <= usualFrequencyMostHz.value * (1 + frequencyMatch.value)) return false
+  return siteHz === null || siteHz < lowestHz * (1 - frequencyMatch.value)
 }
 
 function judgeWindow(situation: MainsSituation, siteHz: number, window: VoltageWindow | null): Judgement {
@@ -200,6 +210,17 @@ const oddFrequency = (siteHz: number): Text => ({
   action: `Check the mains frequency that was entered. If it holds, look for ${hertz(siteHz)} in the maker’s data of this supply and enter the frequencies it names.`,
   sources: [usualFrequencyLeastHz.source],
 })
+
+const onlyHigher = ({ supply, reach }: MainsSituation): Text => {
+  const plate = listText(supply.input.frequenciesHz.map((hz) => hertz(hz)))
+  return {
+    title: `The plate names ${plate} only; the mains has ${reach.frequencyHz === null ? 'a frequency that is not known' : hertz(reach.frequencyHz)}`,
+    why: 'A switch-mode supply rectifies first, but its reservoir capacitors are sized for the frequency of its plate: on a lower one they run empty between the crests.',
+    working: [`usual input range: ${hertz(usualFrequencyLeastHz.value)} to ${hertz(usualFrequencyMostHz.value)}`],
+    action: 'Look in the maker’s data for a range that holds the frequency of this mains, and enter it.',
+    sources: [ratingPlate, usualFrequencyLeastHz.source],
+  }
+}
 
 const switchMode = ({ reach }: MainsSituation): Text => ({
   title: `A switch-mode supply does not mind ${reach.frequencyHz === null ? 'the mains frequency' : hertz(reach.frequencyHz)}`,

@@ -9,6 +9,7 @@ import { railText } from './railText.js'
 import type { DeviceRail, PairSituation, RailPair } from './situation.js'
 import { pairTopic } from './topic.js'
 import {
+  atFullLoad,
   implausible,
   isUnregulated,
   judgeUnregulated,
@@ -55,9 +56,11 @@ function judgePair(situation: PairSituation, pair: RailPair): Judgement[] {
   const tolerance = toleranceOf(device, situation.device)
   const measured = measuredOf(situation, rail)
   const unregulated = isUnregulated(situation, rail)
+  if (unregulated) {
+    const full = compareVoltage({ pair, rail, tolerance, ...atFullLoad(situation, rail) })
+    return together([full, ...implausible(situation, rail, measured), judgeUnregulated(situation, rail, device)])
+  }
   const plate = compareVoltage({ pair, rail, tolerance, value: rail, what: 'plate' })
-  if (unregulated)
-    return together([plate, ...implausible(situation, rail, measured), judgeUnregulated(situation, rail, device)])
   const compared =
     measured.length === 0 ? [plate] : measured.map((one) => compareVoltage({ pair, rail, tolerance, ...one }))
   return together(

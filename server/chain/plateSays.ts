@@ -41,6 +41,12 @@ export function plateSays(label: string | null | undefined, windows: readonly Vo
   }
 }
 
+const classZeroWords = /(?:\bclass|classe|clase|klasse|クラス|класс)\s?0(?!\d|[.,]\d)/iu
+
+/** Whether a plate names class 0 or 0I: basic insulation, and an earth that the flex and the inlet do not carry. */
+export const saysClassZero = (label: string | null | undefined): boolean =>
+  label != null && classZeroWords.test(label.slice(0, plateLimits.mostCharacters.value))
+
 const printed = (rail: Rail): string => String(Math.abs(rail.voltageV)).replace('.', '[.,]')
 
 /**

@@ -18,6 +18,14 @@ export const isFor = ({ min, max }: VoltageWindow, voltageV: number): boolean =>
   atMost(voltageCautionBelow.value * min, voltageV) && atMost(voltageV, voltageStopAbove.value * max)
 
 /**
+ * A voltage over a plate's window [1]: 1 within it, where the winding is made for what it gets.
+ *
+ * @param voltageV  what reaches the supply [V], more than 0
+ */
+export const overWindow = ({ min, max }: VoltageWindow, voltageV: number): number =>
+  voltageV > max ? voltageV / max : Math.min(1, voltageV / min)
+
+/**
  * Which of a plate's windows the supply works in now. Several windows are the positions of a selector.
  * A selector set within a wide range decides by its own voltage.
  */

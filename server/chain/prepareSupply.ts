@@ -3,7 +3,7 @@ import { dcPlugByName, dcPlugsBySize } from '../reference/dcPlugs.js'
 import { plateLimits } from '../reference/plateLimits.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
 import { supplyContradictions } from './plateAgainstEntry.js'
-import { mayBePositions, plateSays } from './plateSays.js'
+import { mayBePositions, plateSays, saysClassZero } from './plateSays.js'
 import type { DcPlug, Output, Supply, VoltageWindow } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
 
@@ -42,6 +42,7 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
     technology: technology == null || technology === 'unknown' ? says.technology : technology,
     regulated: supply.regulated ?? says.regulated,
     protectionClass: supply.protectionClass ?? reading?.protectionClass ?? null,
+    classZero: supply.protectionClass == null && saysClassZero(supply.label),
     inlet: supply.inlet?.trim() || null,
     rails: supply.outputs?.length ? supply.outputs.map(asRail) : printedRails,
     railsMayBePositions: !supply.outputs?.length && mayBePositions(supply.label, printedRails),

@@ -15,8 +15,9 @@ export interface KnownClass {
 export const isCaptive = (inlet: string | null): boolean => inlet !== null && /^captive$/i.test(inlet)
 export const isPlugIn = (inlet: string | null): boolean => inlet !== null && /^plug-?in$/i.test(inlet)
 
-/** Protection class of a supply: as stated, else what its inlet is made for; null where neither says. */
-export function protectionClassOf({ protectionClass, inlet }: PreparedSupply): KnownClass | null {
+/** Protection class of a supply: as stated, else what its inlet is made for; null where neither says, or the plate names class 0. */
+export function protectionClassOf({ protectionClass, classZero, inlet }: PreparedSupply): KnownClass | null {
+  if (classZero) return null
   if (protectionClass) return { protectionClass, from: 'stated', sources: [ratingPlate] }
   const pair = inlet === null ? undefined : inletByName(inlet)
   if (!pair) return null

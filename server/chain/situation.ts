@@ -70,6 +70,8 @@ export interface PreparedSupply {
   technology: 'switch-mode' | 'transformer' | null
   regulated: boolean | null
   protectionClass: ProtectionClass | null
+  /** its plate names class 0 or 0I, and no class was entered: its inlet proves none then */
+  classZero: boolean
   inlet: string | null
   rails: readonly Rail[]
   /** the plate names them as a list that may be the positions of one switch */

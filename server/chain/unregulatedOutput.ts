@@ -2,7 +2,7 @@ import { decimal, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { largestRise } from '../reference/dummyLoad.js'
 import { commonPractice } from '../reference/source.js'
-import { outputToleranceWidest } from '../reference/thresholds.js'
+import { nominalMatch, outputToleranceWidest } from '../reference/thresholds.js'
 import { caution, clear, type Judgement, stop, type Text, unknown } from './judgement.js'
 import { ends } from './matchRails.js'
 import type { MeasuredAs } from './measuredOutput.js'
@@ -38,6 +38,26 @@ export function judgeUnregulated(situation: PairSituation, rail: Rail, device: D
   return offLoadEstimate(situation, rail)
     ? clear(() => unregulatedWords(situation, rail, device, 'clear'))
     : unknown(() => sizeMissing(rail))
+}
+
+/**
+ * What an unregulated output comes down to at full load: its plate's voltage, in proportion to the mains where that is not the
+ * plate's.
+ *
+ *   V = V_plate · m, m the mains over the plate's window
+ */
+export function atFullLoad(
+  { mainsRatio }: PairSituation,
+  rail: Rail,
+): { value: Rail; what: 'plate' | 'on this mains' } {
+  if (mainsRatio === null || Math.abs(mainsRatio - 1) <= nominalMatch.value) return { value: rail, what: 'plate' }
+  const { voltageV, voltageMaxV } = rail
+  const value = {
+    ...rail,
+    voltageV: voltageV * mainsRatio,
+    voltageMaxV: voltageMaxV === null ? null : voltageMaxV * mainsRatio,
+  }
+  return { value, what: 'on this mains' }
 }
 
 /**

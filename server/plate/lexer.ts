@@ -422,8 +422,8 @@ class Lexer {
     let { end, digits } = figures
     const grouped = this.#spacedThousand(start, end, digits)
     if (grouped) ({ end, digits } = grouped)
-    if (this.#followsLostFigure(start)) digits = null
     const unit = this.#ownUnit(end)
+    if (this.#followsLostFigure(start) || (unit && this.#followsGap(unit))) digits = null
     if (unit && this.#isNumberedRail(start, unit)) unit.end += 1
     const next = this.#char(end)
     if (!unit && isLetter(next)) {
@@ -483,6 +483,25 @@ class Lexer {
       letter.end === mark.start &&
       letter.end - letter.start === 1
     )
+  }
+
+  /**
+   * "1 5A", "2 30V": one or two figures, a gap, and figures with their unit. What stood in the gap, a point or nothing, is worn away,
+   * save where the first figure counts the outputs: "OUTPUT 1 5V … OUTPUT 2 12V".
+   */
+  #followsGap({ unit: { dimension } }: FoundUnit): boolean {
+    if (dimension !== 'V' && dimension !== 'A') return false
+    const [before, single] = this.#tokens.slice(-2)
+    if (single?.type !== 'number' || single.unit || !/^\d{1,2}$/.test(single.digits ?? '')) return false
+    if (!isSpace(this.#char(single.start - 1)) || !isSpace(this.#char(single.end))) return false
+    if (before?.type === 'number') return before.unit !== null
+    if (before?.type === 'symbol') return before.meaning === 'ac' || before.meaning === 'dc'
+    if (before?.type !== 'word') return false
+    const { meaning } = before
+    if (meaning === 'ac' || meaning === 'dc' || meaning === 'input' || meaning === 'primary') return true
+    if (meaning !== 'output' && meaning !== 'secondary') return false
+    const word = this.#text.slice(before.start, before.end)
+    return !this.#text.includes(`${word} ${single.digits === '1' ? '2' : '1'}`)
   }
 
   /** Whether a number with look-alikes is one bound of a range or list: a dash, tilde or slash and a figure follow. */

@@ -1,7 +1,9 @@
+import { overWindow, windowsInUse } from '../../chain/plateWindow.js'
 import type { DeviceRail, Rail } from '../../chain/situation.js'
 import { ratedWindingV, transformerSizeVA } from '../../physics/adaptorTransformer.js'
 import { volts } from '../../physics/quantity.js'
 import { largestRise, otherTolerance, unregulatedBand } from '../../reference/dummyLoad.js'
+import { nominalMatch } from '../../reference/thresholds.js'
 import { bandOf, type DummyLoadAnswer, dummyLoad } from '../bench/dummyLoad.js'
 import { type OffLoadAnswer, offLoad, regulationKnown } from '../bench/offLoad.js'
 import type { PlanFacts } from './facts.js'
@@ -37,11 +39,22 @@ function transformerOf(rail: Rail): { acV: number; ratedVA: number } | null {
     : { acV: ratedWindingV(size), ratedVA: transformerSizeVA(size, rail.currentA) }
 }
 
+/** What reaches the supply over its plate [1]: an unregulated output follows it; 1 where that is not known. */
+function mainsRatio({ reach, supply }: PlanFacts): number {
+  const { windows, decidedBy } = windowsInUse(supply.input)
+  const [window] = windows
+  if (!reach || !window || windows.length !== 1 || decidedBy === 'nothing') return 1
+  const ratio = overWindow(window, reach.voltageV)
+  return Math.abs(ratio - 1) <= nominalMatch.value ? 1 : ratio
+}
+
 function unregulatedOffLoad(rail: Rail, facts: PlanFacts): OffLoadAnswer | null {
   const inside = transformerOf(rail)
   if (!inside || !regulationKnown(inside.ratedVA)) return null
   return offLoad({
     ...inside,
+    mainsV: mainsRatio(facts),
+    ratedMainsV: 1,
     rectifier: rail.kind === 'ac' ? 'none' : 'bridge',
     frequencyHz: facts.reach?.frequencyHz ?? null,
   })
@@ -76,7 +89,7 @@ export function railPlans(facts: PlanFacts): RailPlan[] {
         rail.currentA === null
           ? null
           : dummyLoad({
-              voltageV: rail.voltageV,
+              voltageV: unregulated ? rail.voltageV * mainsRatio(facts) : rail.voltageV,
               currentA: rail.currentA,
               ...(unregulated ? { regulationPercent: 100 * riseOf(rail, off) } : { tolerancePercent: tolerance * 100 }),
             }),
