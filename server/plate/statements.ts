@@ -82,6 +82,7 @@ class StatementReader {
   #at = 0
   #line = 0
   #inverter = false
+  #volts: number | undefined
 
   constructor(
     readonly tokens: Token[],
@@ -238,7 +239,7 @@ class StatementReader {
       } else this.#list.push({ type: 'other', token: at, line })
     } else if (token.meaning === 'identity') return this.#identity(at)
     else if (token.meaning === 'only for' && this.of === 'supply') return this.#shielded(at)
-    else if (token.meaning === 'elsewhere') {
+    else if (this.#isOfAnotherThing(at, token.meaning)) {
       const bracket = this.#bracketAround(at)
       this.#withdraw(bracket ?? at)
       return this.#shielded(at, bracket !== null)
@@ -261,6 +262,22 @@ class StatementReader {
       this.#list.push({ type: 'other', token: at, line })
     }
     this.#at = at + 1
+  }
+
+  /**
+   * Words for things whose figures are none of the plate's own. A machine lists what it feeds inside; on a supply the same words name
+   * outputs. A motor is a part of the machine, save where its mains voltage is the only voltage there is: then it is the machine.
+   */
+  #isOfAnotherThing(at: number, meaning: PlateMeaning): boolean {
+    if (meaning === 'elsewhere') return true
+    if (meaning === 'inner load') return this.of === 'device' && this.#leadsToQuantity(at + 1, false)
+    return meaning === 'motor' && !(this.#leadsToQuantity(at + 1, true) && this.#hasOneVoltage)
+  }
+
+  /** Whether only one figure of the plate has volts behind it. */
+  get #hasOneVoltage(): boolean {
+    this.#volts ??= this.tokens.filter((token) => token.type === 'number' && token.unit?.dimension === 'V').length
+    return this.#volts === 1
   }
 
   /** "INPUT (110V): 100-120V": a voltage in brackets before the colon or another voltage only names the setting; the index after it. */
@@ -479,6 +496,7 @@ class StatementReader {
     if (token.type === 'fuse') return true
     if (token.type === 'number') return token.unit ? token.unit.dimension === 'A' || token.unit.dimension === 'V' : true
     if (token.type === 'text') return token.end - token.start <= 2
+    if (token.type === 'word') return token.meaning === 'fuse speed'
     return token.type === 'sign' && '/-,:()×&~'.includes(token.sign)
   }
 

@@ -35,6 +35,7 @@ export type PlateMeaning =
   | 'total'
   | 'combined'
   | 'fuse'
+  | 'fuse speed'
   | 'class I'
   | 'class II'
   | 'class III'
@@ -47,6 +48,8 @@ export type PlateMeaning =
   | 'only for'
   | 'identity'
   | 'elsewhere'
+  | 'motor'
+  | 'inner load'
   | 'wall transformer'
   | 'inverter'
   | 'class 2'
@@ -627,7 +630,31 @@ export const plateWords: readonly PlateWords[] = frozen([
     trade,
   ),
   words('en', 'peak', 'START; STARTUP; START UP; LIMITED AT; LIMITED TO; CURRENT LIMIT; OCP; OVERLOAD; LEAKAGE', trade),
-  words('en', 'elsewhere', 'CONTACT; CONTACTS; COIL; MOTOR; SOLENOID', trade),
+  words('en', 'elsewhere', 'CONTACT; CONTACTS; COIL; SOLENOID', trade),
+  words('en', 'motor', 'MOTOR; MOTORS', trade),
+  words('fr', 'motor', 'MOTEUR', trade),
+  words('it', 'motor', 'MOTORE', trade),
+  words('ru', 'motor', 'ДВИГАТЕЛЬ; ЭЛЕКТРОДВИГАТЕЛЬ', trade),
+  words('ja', 'motor', 'モーター; モータ; 電動機', trade),
+  words('zh', 'motor', '电动机; 電動機', trade),
+  words(
+    'en',
+    'inner load',
+    'HDD; FDD; ODD; SSD; HARD DISK; HARD DRIVE; HARD DISC; DISK DRIVE; DISC DRIVE; FLOPPY; CD-ROM; DVD-ROM; FAN; FANS; BACKLIGHT; PRINT HEAD; DRIVE BAY',
+    trade,
+  ),
+  words('de', 'inner load', 'FESTPLATTE; LÜFTER; DISKETTENLAUFWERK', trade),
+  words('fr', 'inner load', 'DISQUE DUR; VENTILATEUR', trade),
+  words('it', 'inner load', 'DISCO RIGIDO; VENTOLA', trade),
+  words('es', 'inner load', 'DISCO DURO; VENTILADOR', trade),
+  words('ja', 'inner load', 'ハードディスク; ファン', trade),
+  words('de', 'fuse speed', 'TRÄGE; FLINK; MITTELTRÄGE; SUPERFLINK; SUPERTRÄGE', trade),
+  words(
+    'en',
+    'fuse speed',
+    'SLOW-BLOW; SLOW BLOW; TIME LAG; TIME-LAG; TIME DELAY; QUICK ACTING; QUICK-ACTING; FAST ACTING; FAST-ACTING; FAST BLOW; ANTI-SURGE',
+    trade,
+  ),
   words('fr', 'to', "JUSQU'À", trade),
   words('pt', 'to', 'ATÉ', trade),
   words('pl', 'to', 'DO', trade),

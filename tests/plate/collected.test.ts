@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { countFields } from '../support/plateFields.js'
+import { benches } from './collected/benches.js'
 import { eastern } from './collected/eastern.js'
 import { european } from './collected/european.js'
 import { fresh } from './collected/fresh.js'
@@ -9,11 +10,11 @@ import { oldSupplies } from './collected/oldSupplies.js'
 import { lookAlikes, wornPrint } from './collected/wornPrint.js'
 
 describe('plates of many makers and years, annotated from what a person reads', () => {
-  const lists = { oldSupplies, european, eastern, wornPrint, lookAlikes, modern, machinePlates, fresh, last }
+  const lists = { oldSupplies, european, eastern, wornPrint, lookAlikes, modern, machinePlates, fresh, last, benches }
   const plates = Object.values(lists).flat()
 
-  it('has at least 450 plates', () => {
-    expect(plates.length).toBeGreaterThanOrEqual(450)
+  it('has at least 510 plates', () => {
+    expect(plates.length).toBeGreaterThanOrEqual(510)
   })
 
   it('reads at least 97 % of the fields as annotated and at most 0.5 % wrongly', () => {
