@@ -130,7 +130,9 @@
     restore()
     const summary = document.querySelector('main [autofocus]')
     const place = summary ?? document.querySelector(hash || 'main')
-    summary?.focus()
+    // what had the focus is gone: it goes to the part that was sent, as after a whole page
+    place.tabIndex = -1
+    place.focus()
     place.scrollIntoView()
   }
 

@@ -239,6 +239,25 @@ describe('the page of a job', () => {
     expect(second.status).toBe(409)
     expect(read(second.text)).toContain('State of Belt ordered fitted')
     expect((await get(`/api/jobs/${id}`)).body.parts[0].state).toBe('ordered')
+
+    // what was typed stands in the form of that part, which can be saved again as it stands
+    const form = second.text.slice(second.text.indexOf(`action="/jobs/${id}/parts/${part.id}#parts"`))
+    expect(/<option value="(\w+)" selected/.exec(form)?.[1]).toBe('fitted')
+    const version = /name="version" value="(\d+)"/.exec(form)?.[1] ?? ''
+    expect((await post(`/jobs/${id}/parts/${part.id}`, { version, state: 'fitted', note: 'flat' })).status).toBe(303)
+    expect((await get(`/api/jobs/${id}`)).body.parts[0].state).toBe('fitted')
+  })
+
+  it('keeps what was typed on a part whose note cannot be used, and tells it at that part', async () => {
+    const id = await made()
+    await post(`/jobs/${id}/parts`, { part: 'Belt', state: 'wanted' })
+    const [part] = (await get(`/api/jobs/${id}`)).body.parts
+    const note = 'x'.repeat(20_001)
+    const answer = await post(`/jobs/${id}/parts/${part.id}`, { version: `${part.version}`, state: 'ordered', note })
+    expect(answer.status).toBe(422)
+    expect(answer.text).toContain(`href="#note-${part.id}"`)
+    expect(answer.text).toContain(`id="note-${part.id}-error"`)
+    expect(answer.text).toContain(note)
   })
 
   it('writes a dated log', async () => {
@@ -290,7 +309,10 @@ describe('the page of a job', () => {
     const page = await words(`/jobs/${id}/rejudge`)
     expect(page).toContain('1 finding differs.')
     expect(page).toContain('As it was judged then.')
-    expect((await post(`/jobs/${id}/rejudge`, { version: '1' })).status).toBe(409)
+    const late = await post(`/jobs/${id}/rejudge`, { version: '1' })
+    expect(late.status).toBe(409)
+    expect(read(late.text)).toContain('This job was changed meanwhile Nothing was kept yet.')
+    expect(late.text).toContain('name="version" value="2"')
     expect((await post(`/jobs/${id}/rejudge`, { version: '2' })).status).toBe(303)
     expect(await words(`/jobs/${id}/rejudge`)).toContain('Nothing changed')
   })

@@ -30,7 +30,9 @@ const sized = (plug: CheckRequest['supply']['plug']): boolean => plug?.outerMm !
 
 const size = (plug: CheckRequest['supply']['plug']): string | null =>
   join([
-    plug?.outerMm != null && plug.innerMm != null ? `${plug.outerMm} × ${millimetres(plug.innerMm)}` : plug?.name,
+    plug?.outerMm != null && plug.innerMm != null
+      ? `${plug.outerMm}\u00a0×\u00a0${millimetres(plug.innerMm)}`
+      : plug?.name,
     plug?.polarity?.replace('-', ' '),
   ])
 
