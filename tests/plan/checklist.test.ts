@@ -11,7 +11,7 @@ import { readPlate } from '../../server/plate/readPlate.js'
 const matching: CheckRequest = {
   site: { country: 'DE', socket: 'F' },
   supply: {
-    label: 'INPUT 100-240V~ 50/60Hz 0.5A\nOUTPUT 12V DC 2A\nCLASS II centre positive',
+    label: 'INPUT 100-240V~ 50/60Hz 0.5A\nOUTPUT 12V DC 2A\nCLASS II centre positive FUSE T1AL250V',
     technology: 'switch-mode',
     regulated: true,
     inlet: 'C8',

@@ -7,7 +7,7 @@ import type { CheckRequest } from '../../server/chain/request.js'
 import { composeChecklist } from '../../server/plan/checklist.js'
 import { type FirstPowerOptions, planFirstPower } from '../../server/plan/planFirstPower.js'
 import { readPlate } from '../../server/plate/readPlate.js'
-import { changed, matching } from '../chain/cases.js'
+import { changed, matching, outcomesOn } from '../chain/cases.js'
 
 const planOf = (check: CheckRequest, options: FirstPowerOptions) => planFirstPower(check, assess(check), options)
 
@@ -102,5 +102,59 @@ describe('a machine that wants more than 60 V d.c.', () => {
   })
   it('is the only one that is', () => {
     expect(of(60).some(({ caution }) => caution?.signal === 'DANGER')).toBe(false)
+  })
+})
+
+describe('what is still to be found out', () => {
+  const openCurrent = changed({ device: { inputs: [{ kind: 'dc', voltageV: 12 }] } })
+  it('keeps the list behind the lamp, which says what it waits for', () => {
+    const titles = (check: CheckRequest) => listOf(check, lamps(230)).stages.map(({ title }) => title)
+    expect(titles(matching)).toContain('Full mains, without the lamp')
+    expect(titles(openCurrent)).toContain('Supply and machine together, behind the lamp')
+    expect(titles(openCurrent)).not.toContain('Full mains, without the lamp')
+    const last = listOf(openCurrent, lamps(230)).stages.at(-1)?.lines ?? []
+    expect(last.find(({ key }) => key === 'done.waits')?.text).toMatch(/waits until this is found out.*output current/)
+    expect(
+      listOf(matching, lamps(230))
+        .stages.at(-1)
+        ?.lines.some(({ key }) => key === 'done.waits'),
+    ).toBe(false)
+  })
+  it('between wall and supply leaves the dummy load where the lamp still feeds it', () => {
+    // 24 W out of a rectifier behind 60 W: the whole load starves behind the lamp
+    const keysAt = (check: CheckRequest) =>
+      planOf(check, lamps(230))
+        .stages.find(({ name }) => name === 'dummy-load')
+        ?.steps.map(({ key }) => key)
+    expect(keysAt(matching)).toContain('dummy-load.on-100')
+    const openLink = changed({ supply: { fuse: '1A 250V', label: 'FUSE T1AL250V' } })
+    expect(outcomesOn('fuse', openLink)).toEqual(['unknown'])
+    expect(keysAt(openLink)).toContain('dummy-load.wait-100')
+    expect(keysAt(openLink)).not.toContain('dummy-load.on-100')
+  })
+  it('about the frequency keeps a supply that may hold a transformer off the mains, lamp or not', () => {
+    const american = changed({ supply: { technology: null, input: { frequenciesHz: [60] } } })
+    expect(outcomesOn('mains-frequency', american)).toEqual(['unknown'])
+    expect(leftOut(american, lamps(230))['supply-alone']).toMatch(/Find out first: .*flux/)
+  })
+})
+
+describe('an unregulated supply on another mains than its plate’s', () => {
+  it('is expected to give what that mains leaves: 12 V of 120 V on a converter of 100 V', () => {
+    const check = changed({
+      supply: {
+        technology: 'transformer',
+        regulated: null,
+        input: { voltages: [{ min: 120, max: 120 }], frequenciesHz: [60] },
+        outputs: [{ kind: 'dc', voltageV: 12, currentA: 1 }],
+      },
+      converter: { kind: 'isolating', outputV: 100, ratedVA: 100 },
+    })
+    const steps = planOf(check, lamps(100)).stages.find(({ name }) => name === 'dummy-load')?.steps ?? []
+    const full = steps.find(({ key }) => key === 'dummy-load.rail-1-at-100')
+    // 12 V × 100 / 120 = 10 V at full load, the mains band of ±10 % about it
+    expect(full?.low).toBeLessThan(10)
+    expect(full?.high).toBeGreaterThan(10)
+    expect(full?.high).toBeLessThan(12)
   })
 })

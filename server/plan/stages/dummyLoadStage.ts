@@ -9,7 +9,7 @@ import type { PlanFacts } from './facts.js'
 import { outletOf } from './outlet.js'
 import type { RailPlan } from './rails.js'
 import { figure, step } from './step.js'
-import { lampText, mainsBlockedToo } from './supplyAlone.js'
+import { lampText, mainsBlockedToo, openOnMains } from './supplyAlone.js'
 
 interface Loaded {
   plan: RailPlan
@@ -126,6 +126,18 @@ function pointSteps(
   const [first] = list
   if (!first) return []
   const direct = !lamp && facts.loadLamp !== null
+  const open = direct ? openOnMains(facts) : []
+  if (open.length > 0)
+    return [
+      step(
+        `dummy-load.wait-${name}`,
+        `At ${percent(share)} load the lamp would starve the supply, and without the lamp it goes no further yet: find out first what is open.`,
+        {
+          expect: open.map(({ title }) => title).join('; '),
+          stopIf: 'it stays open: the load is not raised',
+        },
+      ),
+    ]
   const after = index === 0 ? '' : 'Switch off and unplug. '
   const fit = several
     ? `${after}Put on, all outputs together: ${list.map(({ plan, point }) => `${volts(plan.rail.voltageV)}: ${resistor(point)}`).join('; ')}.`

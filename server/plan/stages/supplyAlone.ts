@@ -13,7 +13,7 @@ import { type LampUse, type PlanFacts, setupOf, standing } from './facts.js'
 import type { RailPlan } from './rails.js'
 import { atMost, figure, qualified, step } from './step.js'
 
-const mustBeKnown: readonly TopicName[] = ['mains-voltage', 'converter', 'earthing']
+const mustBeKnown: readonly TopicName[] = ['mains-voltage', 'mains-frequency', 'converter', 'earthing']
 /** Every other topic between the wall and the supply. */
 const mustNotStop = mainsTopics.map(({ name }) => name).filter((name) => !mustBeKnown.includes(name))
 
@@ -31,6 +31,14 @@ function keptOff(facts: PlanFacts): Finding[] {
   const stops = standing(facts, [...mustBeKnown, ...mustNotStop], false)
   return stops.length > 0 ? stops : standing(facts, mustBeKnown, true)
 }
+
+/** What between wall and supply still has to be found out: nothing goes without the lamp before it is. */
+export const openOnMains = (facts: PlanFacts): Finding[] =>
+  standing(
+    facts,
+    mainsTopics.map(({ name }) => name),
+    true,
+  )
 
 /** The same reason for a later stage, in short: the first stage says what to do. */
 export function mainsBlockedToo(facts: PlanFacts): string | null {
@@ -51,7 +59,7 @@ function mainsBlocked(facts: PlanFacts): string | null {
     return 'The input voltage of the supply is not known: read its plate before it meets any mains. A lamp does not make a wrong voltage right.'
   if (!facts.reach) return 'The mains at the place is not known as one voltage and one frequency: have it measured.'
   if (facts.options.lampsOnHand?.length && facts.choice && !facts.firstLamp)
-    return `None of the lamps entered serves on ${volts(facts.reach.voltageV)}: one for a lower voltage burns out or bursts when the supply is a short. Get a lamp rated for this mains, or two equal ones in series that make it up.`
+    return `None of the lamps entered serves on ${volts(facts.reach.voltageV)}: one for a lower voltage burns out or bursts when the supply is a short, one for a higher voltage hides what it should show. Get a lamp rated for this mains, or two equal ones in series that make it up.`
   return null
 }
 
