@@ -30,7 +30,7 @@ export function planFirstPower(
 /** The same from facts already prepared. */
 export function planOf(facts: PlanFacts): FirstPowerPlan {
   const rails = railPlans(facts)
-  const stages = [supplyAlone(facts, rails), dummyLoadStage(facts, rails), benchStage(facts), together(facts)]
+  const stages = [supplyAlone(facts, rails), dummyLoadStage(facts, rails), benchStage(facts), together(facts, rails)]
   const { reach, firstLamp, loadLamp } = facts
   return {
     mains: reach && { voltageV: reach.voltageV, frequencyHz: reach.frequencyHz },

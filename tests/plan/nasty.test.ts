@@ -158,3 +158,38 @@ describe('an unregulated supply on another mains than its plate’s', () => {
     expect(full?.high).toBeLessThan(12)
   })
 })
+
+describe('what is read at the machine', () => {
+  const iron = { technology: 'transformer' as const, regulated: null }
+  const stepAt = (check: CheckRequest) =>
+    planOf(check, lamps(230))
+      .stages.find(({ name }) => name === 'together')
+      ?.steps.find(({ key }) => key === 'together.rail-1')
+  it('of an unregulated supply may be as high as with nothing connected, for a machine that bears it', () => {
+    // 9 V 300 mA stands at about 13 V to 17 V off load; 10 mA are next to nothing
+    const check = changed({
+      supply: { ...iron, outputs: [{ kind: 'dc', voltageV: 9, currentA: 0.3 }] },
+      device: { regulatedNeeded: false, inputs: [{ kind: 'dc', voltageV: 9, currentA: 0.01 }] },
+    })
+    expect(stepAt(check)).toMatchObject({
+      low: null,
+      expect: expect.stringMatching(/no more than with nothing connected/),
+    })
+    expect(stepAt(check)?.high).toBeGreaterThan(14)
+  })
+  it('is held to what the machine states, where it states a tolerance', () => {
+    const check = changed({
+      supply: iron,
+      device: { regulatedNeeded: false, inputs: [{ kind: 'dc', voltageV: 12, currentA: 1, tolerancePercent: 10 }] },
+    })
+    expect(stepAt(check)?.high).toBeCloseTo(13.2, 9)
+  })
+  it('of a negative rail is bounded in size, not in sign', () => {
+    const check = changed({
+      supply: { ...iron, outputs: [{ kind: 'dc', voltageV: -12, currentA: 2 }] },
+      device: { regulatedNeeded: false, inputs: [{ kind: 'dc', voltageV: -12, currentA: 1 }] },
+    })
+    expect(stepAt(check)?.high).toBeNull()
+    expect(stepAt(check)?.low).toBeLessThan(-13)
+  })
+})

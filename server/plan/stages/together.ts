@@ -1,5 +1,6 @@
 import type { TopicName } from '../../chain/finding.js'
 import { pairTopics } from '../../chain/index.js'
+import type { DeviceRail } from '../../chain/situation.js'
 import { inputFromOutputW } from '../../physics/apparentPower.js'
 import { duration, volts, watts } from '../../physics/quantity.js'
 import { flashOver, settleTimes } from '../../reference/firstPower.js'
@@ -9,7 +10,7 @@ import { type BehindLamp, behindLamp, seenAs } from './behindLamp.js'
 import { readsShort } from './benchStage.js'
 import { noIsolation, oldBatteries, reversed, storedCharge } from './cautions.js'
 import { type PlanFacts, standing } from './facts.js'
-import { toleranceOf } from './rails.js'
+import { type RailPlan, toleranceOf } from './rails.js'
 import { atMost, figure, step } from './step.js'
 import { because, lampText, mainsBlockedToo } from './supplyAlone.js'
 
@@ -40,7 +41,7 @@ function whyNot(facts: PlanFacts): string | null {
 }
 
 /** Stage 4: supply and machine together behind the lamp. */
-export function together(facts: PlanFacts): FirstPowerStage {
+export function together(facts: PlanFacts, rails: readonly RailPlan[]): FirstPowerStage {
   const leftOut = whyNot(facts)
   const need = demand(facts)
   const lamp = facts.loadLamp
@@ -50,7 +51,7 @@ export function together(facts: PlanFacts): FirstPowerStage {
     title: 'Supply and machine together, behind the lamp',
     leftOut,
     figures: leftOut === null ? figures(facts, need, found) : [],
-    steps: leftOut === null ? steps(facts, found) : [],
+    steps: leftOut === null ? steps(facts, found, rails) : [],
     sources:
       leftOut === null
         ? [
@@ -93,7 +94,42 @@ function figures(facts: PlanFacts, need: ReturnType<typeof demand>, found: Behin
   ]
 }
 
-function steps(facts: PlanFacts, found: BehindLamp | null): Step[] {
+/**
+ * What is read at the machine: within its tolerance. An unregulated output lies anywhere below what it reads with nothing connected,
+ * lower behind the lamp, so only that bound holds; where nobody knows whether it is regulated, the upper edge of the tolerance.
+ */
+function atMachine(
+  wanted: DeviceRail,
+  regulated: boolean | null,
+  rails: readonly RailPlan[],
+): Pick<Step, 'expect' | 'unit' | 'low' | 'high' | 'stopIf'> {
+  const { voltageV, kind } = wanted
+  const tolerance = toleranceOf(voltageV, wanted)
+  const sign = Math.sign(voltageV)
+  const [nearest] = rails
+    .filter(({ rail }) => rail.kind === 'ac' || kind === 'ac' || rail.voltageV * sign > 0)
+    .toSorted((one, other) => Math.abs(one.rail.voltageV - voltageV) - Math.abs(other.rail.voltageV - voltageV))
+  const least = Math.abs(voltageV) * (1 - tolerance)
+  const edge = Math.abs(voltageV) * (1 + tolerance)
+  if (regulated === true && !nearest?.unregulated) {
+    const [low, high] = sign < 0 ? [-edge, -least] : [least, edge]
+    return { expect: `${volts(low, 4)} to ${volts(high, 4)}`, unit: 'V', low, high, stopIf: 'it lies outside' }
+  }
+  const offLoad = wanted.tolerance === null && nearest?.unregulated ? nearest.offLoad : null
+  const most = offLoad ? Math.max(edge, Math.abs(offLoad.low), Math.abs(offLoad.high)) : edge
+  const because = offLoad
+    ? 'no more than with nothing connected; near the plate only at full load, and lower behind the lamp'
+    : 'an unregulated output is lower behind the lamp, by as much as the lamp takes'
+  return {
+    expect: `at most ${volts(sign * most, 4)}: ${because}`,
+    unit: 'V',
+    low: sign < 0 ? -most : null,
+    high: sign < 0 ? null : most,
+    stopIf: 'it is more, or falls while you watch',
+  }
+}
+
+function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailPlan[]): Step[] {
   const { device } = facts
   const wait = duration(flashOver.atLeastS)
   const dc = device.rails.some(({ kind }) => kind !== 'ac')
@@ -130,23 +166,13 @@ function steps(facts: PlanFacts, found: BehindLamp | null): Step[] {
       high,
       stopIf: 'it rises while you watch',
     }),
-    ...device.rails.map((rail, index) => {
-      const tolerance = toleranceOf(rail.voltageV, rail)
-      const edges = [rail.voltageV * (1 - tolerance), rail.voltageV * (1 + tolerance)]
-      const [low, top] = [Math.min(...edges), Math.max(...edges)]
-      const follows = facts.regulated !== true
-      return step(
+    ...device.rails.map((rail, index) =>
+      step(
         `together.rail-${index + 1}`,
         `Read the ${volts(rail.voltageV)}${rail.kind === 'ac' ? ' AC' : ''} at the machine.`,
-        {
-          expect: `${volts(low, 4)} to ${volts(top, 4)}${follows ? '; an unregulated output is lower behind the lamp, by as much as the lamp takes' : ''}`,
-          unit: 'V',
-          low: follows ? null : low,
-          high: top,
-          stopIf: follows ? 'it is above, or falls while you watch' : 'it lies outside',
-        },
-      )
-    }),
+        atMachine(rail, facts.regulated, rails),
+      ),
+    ),
     step(
       'together.hold',
       `Leave it on for ${duration(settleTimes.togetherS)}, then read the lamp again. Keep this stage short: low voltage is no rest for a machine.`,
