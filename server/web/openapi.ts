@@ -347,6 +347,7 @@ export const operations: readonly Operation[] = [
     path: '/api/shelf.csv',
     group: 'In and out',
     summary: 'Bring such a CSV in, all or nothing',
+    once: true,
     query: apply,
     file: 'text/csv',
     answer: whatChanges,

@@ -147,6 +147,21 @@ describe('the shelf as CSV', () => {
     expect((await call().get('/api/shelf/supplies')).body.total).toBe(0)
   })
 
+  it('keeps new rows once under one Idempotency-Key, and leaves what happened to them since', async () => {
+    const file = 'kind,name\nsupply,Brick\nsupply,Brick\nmachine,Terminal\n'
+    const send = (text: string, key: string) => bringCsv(text).set('Idempotency-Key', key)
+    expect((await send(file, 'first-key-0123456789')).body).toMatchObject({ adds: 3, same: 0 })
+    const [{ id }] = (await call().get('/api/shelf/devices')).body.devices
+    await call().put(`/api/shelf/devices/${id}`).send({ name: 'renamed', device: {}, version: 1 })
+    expect((await send(file, 'first-key-0123456789')).body).toMatchObject({ adds: 0, replaces: 0, same: 3 })
+    expect((await call().get(`/api/shelf/devices/${id}`)).body).toMatchObject({ name: 'renamed', version: 2 })
+    expect((await call().get('/api/shelf/supplies')).body.total).toBe(2)
+    // another file, and another key, are another sending
+    expect((await send(`${file}supply,Block\n`, 'first-key-0123456789')).body).toMatchObject({ adds: 1, same: 3 })
+    expect((await send(file, 'other-key-0123456789')).body).toMatchObject({ adds: 3 })
+    expect((await send(file, 'short')).status).toBe(422)
+  })
+
   it('refuses a row that was changed here since the file was written', async () => {
     await addShelf()
     const file = await csv()

@@ -1,9 +1,9 @@
 import { CsvRefused, type CsvRow, fromCsv, toCsv } from '../../shelf/csv.js'
 import { type Cells, type Column, cellsOf, columns, itemOf, sayTheSame } from '../../shelf/shelfCells.js'
 import { type ShelfItem, type ShelfKind, shelfDraft } from '../../shelf/shelfItem.js'
-import { newId } from '../../store/openStore.js'
 import type { Kept, Store } from '../../store/store.js'
 import { Unprocessable } from '../errors.js'
+import { entryId } from '../once.js'
 import { fieldErrors } from '../parse.js'
 import { shelfDeviceSchema, shelfSupplySchema } from '../schemas/shelf.js'
 import type { ChangePlan } from './changePlan.js'
@@ -70,8 +70,17 @@ const columnEnds: [RegExp, Column][] = [
 /** null where the fault is not one column's */
 const columnOf = (path: string): Column | null => columnEnds.find(([end]) => end.test(path))?.[1] ?? null
 
-/** What bringing the file in would change, with what is wrong line by line. Nothing is changed here. */
-export async function csvPlan(store: Store, bytes: Uint8Array, now: number): Promise<CsvPlan> {
+/**
+ * What bringing the file in would change, with what is wrong line by line. Nothing is changed here.
+ *
+ * @param once  the once-key it was sent with: its new rows get the same ids each time, so that they are kept once
+ */
+export async function csvPlan(
+  store: Store,
+  bytes: Uint8Array,
+  now: number,
+  once: string | null = null,
+): Promise<CsvPlan> {
   let rows: CsvRow[]
   try {
     rows = fromCsv(bytes)
@@ -79,8 +88,9 @@ export async function csvPlan(store: Store, bytes: Uint8Array, now: number): Pro
     if (!(error instanceof CsvRefused)) throw error
     throw new Unprocessable([{ path: error.line === null ? 'file' : `line ${error.line}`, message: error.message }])
   }
+  const newIds = new Map(rows.map(({ line, cells }) => [line, entryId(once, String(line), JSON.stringify(cells))]))
   const here = new Map((await shelf(store)).map((kept) => [kept.id, kept]))
-  const ids = rows.map(({ cells }) => cells.id ?? '').filter(Boolean)
+  const ids = rows.map(({ line, cells }) => cells.id || (newIds.get(line) as string))
   const held = new Map((await store.held(ids)).map((entry) => [entry.id, entry]))
   const plan: CsvPlan = { rows: rows.length, errors: [], same: 0, planned: [], changes: [] }
   const seen = new Map<string, number>()
@@ -94,8 +104,9 @@ export async function csvPlan(store: Store, bytes: Uint8Array, now: number): Pro
       fault('kind', `kind must be supply or device; this row has “${(cells.kind ?? '').slice(0, 40)}”.`)
       continue
     }
-    const id = (cells.id ?? '').trim()
-    if (id !== '') {
+    const given = (cells.id ?? '').trim()
+    const id = given || (newIds.get(line) as string)
+    if (given !== '') {
       if (!/^[\w-]{16,64}$/.test(id)) {
         fault('id', 'id must be as it was exported, or empty for a new row.')
         continue
@@ -108,6 +119,11 @@ export async function csvPlan(store: Store, bytes: Uint8Array, now: number): Pro
       seen.set(id, line)
     }
     const there = held.get(id)
+    // sent again: the row came in the first time, and what happened to it since stays
+    if (there && given === '') {
+      plan.same += 1
+      continue
+    }
     if (there && there.kind !== kind) {
       fault('kind', `The row with this id is kept as a ${there.kind}; it cannot become a ${kind}.`)
       continue
@@ -146,7 +162,7 @@ export async function csvPlan(store: Store, bytes: Uint8Array, now: number): Pro
       })
       continue
     }
-    const stamp = { id: id || newId(), version: (there?.version ?? 0) + 1, createdAt: now, updatedAt: now }
+    const stamp = { id, version: (there?.version ?? 0) + 1, createdAt: now, updatedAt: now }
     plan.planned.push({ change: there ? 'bring back' : 'add', kind, id: stamp.id, name, older: false })
     plan.changes.push({ do: 'put', kind, stamp, expects: there?.version ?? null, draft })
   }

@@ -5,6 +5,7 @@ import { Unprocessable } from '../errors.js'
 import { changePlan, planJson } from '../exchange/changePlan.js'
 import { exportFile, jobFile, mostFaults, readRecordsFile } from '../exchange/recordsFile.js'
 import { csvPlan, exportCsv } from '../exchange/shelfCsv.js'
+import { onceHeader } from '../once.js'
 import { parse } from '../parse.js'
 import { refusePrototypeKeys } from '../refusePrototypeKeys.js'
 import { applyQuerySchema } from '../schemas/importExport.js'
@@ -45,7 +46,7 @@ export function exchangeApiRoutes({ store, now }: Context): Router {
   router.post('/api/shelf.csv', express.raw({ limit: largestFile, type: () => true }), async (request, response) => {
     const { apply } = parse(applyQuerySchema, request.query)
     const bytes = Buffer.isBuffer(request.body) ? request.body : Buffer.alloc(0)
-    const plan = await csvPlan(store, bytes, now())
+    const plan = await csvPlan(store, bytes, now(), onceHeader(request))
     if (apply && plan.errors.length > 0)
       throw new Unprocessable(
         plan.errors.slice(0, mostFaults).map(({ line, column, message }) => ({
