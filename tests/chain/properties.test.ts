@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../server/chain/assess.js'
 import { type CheckResponse, outcomes } from '../../server/chain/finding.js'
-import { topicNames as topics } from '../../server/chain/index.js'
+import { type TopicName, topicNames as topics } from '../../server/chain/index.js'
 import type { CheckRequest, DeviceInput, Output } from '../../server/chain/request.js'
 import { checkSchema } from '../../server/web/schemas/check.js'
 import { changed, matching } from './cases.js'
@@ -367,6 +367,60 @@ describe('taking a fact away', { timeout: 60_000 }, () => {
         if (goesOn(after) && before.verdict === 'find-out-first') throw new Error(`${path.join('.')} let it go on`)
       }),
       { numRuns: 600 },
+    )
+  })
+
+  /**
+   * Topics that a fact may clear by being left out, because the fact is itself one side of their conflict: what is left then is what it
+   * overruled, or nothing that conflicts. On every other topic, and for every fact that is not named, less known is never better.
+   */
+  const sideOf: Record<string, readonly TopicName[]> = {
+    'supply.label': topics,
+    'device.label': topics,
+    converter: topics,
+    cord: ['socket', 'cord', 'inlet', 'earthing'],
+    site: ['mains-voltage', 'mains-frequency', 'converter', 'cord', 'fuse', 'socket', 'earthing', 'output-voltage'],
+    // a stated voltage that its list contradicts puts the country itself in doubt: docs/limits.md
+    'site.country': ['socket', 'earthing'],
+    'supply.input': ['mains-voltage', 'mains-frequency', 'converter', 'cord', 'fuse', 'earthing', 'output-voltage'],
+    'supply.outputs': [
+      'output-kind',
+      'output-voltage',
+      'output-current',
+      'lead-drop',
+      'converter',
+      'cord',
+      'dc-plug',
+      'polarity',
+    ],
+    'device.inputs': ['output-kind', 'output-voltage', 'output-current', 'lead-drop', 'dc-plug', 'polarity'],
+    'supply.measured': ['output-voltage', 'polarity', 'lead-drop'],
+    'supply.plug': ['polarity', 'dc-plug'],
+    'device.jack': ['polarity', 'dc-plug'],
+    'supply.lead': ['lead-drop'],
+    'supply.fuse': ['fuse'],
+    'supply.protectionClass': ['earthing', 'cord', 'socket'],
+    'supply.inlet': ['earthing', 'cord', 'inlet', 'socket'],
+    'supply.regulated': ['output-voltage'],
+    'supply.technology': ['output-voltage', 'mains-frequency', 'converter', 'cord', 'fuse'],
+  }
+  const mayClear = (path: readonly string[]): readonly TopicName[] =>
+    sideOf[path.join('.')] ?? sideOf[path.slice(0, 2).join('.')] ?? sideOf[path[0] ?? ''] ?? []
+
+  it('never clears a topic that was stopped or open, save one whose conflict it was part of', () => {
+    fc.assert(
+      fc.property(anyRequest, fc.nat(), (request, pick) => {
+        const paths = pathsOf(request).filter((path) => path.length > 1 && !required.includes(path.join('.')))
+        const path = paths[pick % Math.max(paths.length, 1)]
+        if (!path) return
+        const [before, after] = [assess(request), assess(without(request, path))]
+        for (const topic of topics) {
+          if (mayClear(path).includes(topic)) continue
+          const [was, is] = [outcomes[worst(before, topic)], outcomes[worst(after, topic)]]
+          if (was === 'stop' || was === 'unknown') expect(`${path.join('.')} ${topic} ${is}`).not.toMatch(/clear/)
+        }
+      }),
+      { numRuns: 300 },
     )
   })
 
