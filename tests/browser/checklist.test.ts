@@ -24,7 +24,6 @@ const check = new URLSearchParams({
   cordend: 'C7',
   cordv: '250',
   corda: '2.5',
-  fuse: 'T1AL250V',
   lamp1v: '230',
   lamp1w: '60',
   lamp2v: '230',
