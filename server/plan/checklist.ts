@@ -3,6 +3,7 @@ import { isFor } from '../chain/plateWindow.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situation.js'
 import { mainsText } from '../chain/words.js'
 import { millimetres, quantity, volts } from '../physics/quantity.js'
+import { plugPinLimit } from '../reference/capacitors.js'
 import type { Caution, FirstPowerPlan, FirstPowerStage, Step } from './firstPowerPlan.js'
 import { oldBatteries, storedCharge } from './stages/cautions.js'
 import { outletOf } from './stages/outlet.js'
@@ -211,7 +212,7 @@ const lookLines: ChecklistLine[] = [
     stopIf: 'something rattles, bulges, or smells burnt',
   }),
   line('look.discharge', 'Before each reach inside the machine: unplug, wait, measure across the large capacitors.', {
-    expect: 'below 34 V, then as near 0 V as can be',
+    expect: `below ${volts(plugPinLimit.limitV)}, then as near 0\u00a0V as can be`,
     unit: 'V',
     stopIf: 'it does not fall',
     caution: storedCharge,

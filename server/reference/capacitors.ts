@@ -187,6 +187,9 @@ export interface TouchLimit {
 
 const es1 = published('IEC 62368-1, table 4 (text in a public repository)', 'ES1 limit')
 
+/** Above this a DC voltage counts as hazardous to touch. */
+export const dcTouchLimit: TouchLimit = frozen({ limitV: 60, what: 'DC limit of IEC 62368-1', source: es1 })
+
 /** The lowest DC limit for a part that may be touched. */
 export const accessibleLimit: TouchLimit = frozen({
   limitV: 42.4,
@@ -199,12 +202,15 @@ const plugPins = published(
   '34 V, 1 s after unplugging, above 0.1 µF',
 )
 
+/** The lowest voltage to which a capacitor is let down before a hand goes near. */
+export const plugPinLimit: TouchLimit = frozen({
+  limitV: 34,
+  what: 'limit of IEC 60335-1 for plug pins',
+  source: plugPins,
+})
+
 /** Voltages below which a charged part is no longer counted as hazardous to touch. */
-export const dischargeLimits: readonly TouchLimit[] = frozen([
-  { limitV: 60, what: 'DC limit of IEC 62368-1', source: es1 },
-  accessibleLimit,
-  { limitV: 34, what: 'limit of IEC 60335-1 for plug pins', source: plugPins },
-])
+export const dischargeLimits: readonly TouchLimit[] = frozen([dcTouchLimit, accessibleLimit, plugPinLimit])
 
 export interface PlugPinRule {
   readonly name: string

@@ -22,6 +22,40 @@ export const reservoirPerWatt = frozen({
   ),
 })
 
+/** Smallest figures of a plate that a plan is worked out from. */
+export const leastFigures = frozen({
+  voltageV: 0.1,
+  currentA: 1e-6,
+  powerW: 0.01,
+  source: commonPractice(
+    'Project rule: a smaller figure is a slip of the pen',
+    'plates give volts, milliamperes and watts; what lies far below counts as not entered',
+  ),
+})
+
+/** Mains that lamps are worked out for. */
+export const plannedMains = frozen({
+  minV: 50,
+  maxV: 500,
+  minHz: 10,
+  maxHz: 400,
+  source: commonPractice(
+    'Project rule: mains a lamp in series is worked out for',
+    'from a converter of 50 V to two phases of an industrial mains, from railway to aircraft frequency',
+  ),
+})
+
+/** The switch-on that is worked out with a plan: which reservoir capacitors, and for how long. */
+export const plannedSwitchOn = frozen({
+  leastF: 1e-7,
+  mostF: 0.1,
+  runS: 2,
+  source: commonPractice(
+    'Project rule: the switch-on that is worked out with a plan',
+    '0.1 µF to 0.1 F holds every reservoir capacitor of the trade; a filament and a capacitor settle well within two seconds',
+  ),
+})
+
 /** After this the first flash is over; a lamp that is still bright then shows a fault [s]. */
 export const flashOver = frozen({
   atLeastS: 3,

@@ -128,6 +128,16 @@ export const lampFitsMains: { readonly from: number; readonly to: number } & Sou
   ],
 })
 
+/** Currents a drawn load line reaches up to, over what the lamps pass into a short. */
+export const drawnCurrents: Estimate = frozen({
+  value: 1.15,
+  unit: '1',
+  source: commonPractice(
+    'Project rule',
+    'the load line is drawn until it has left the lamps’ curve, with a little room above the largest current they can pass',
+  ),
+})
+
 export const loadLineSource: Source = commonPractice(
   'Load line of a series circuit',
   'Kirchhoff’s voltage law; arithmetic',

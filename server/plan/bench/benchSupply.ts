@@ -19,7 +19,7 @@ import {
   senseLeads,
   unknownCurrent,
 } from '../../reference/benchSupply.js'
-import { dischargeLimits } from '../../reference/capacitors.js'
+import { dcTouchLimit } from '../../reference/capacitors.js'
 import { outputToleranceRegulated } from '../../reference/thresholds.js'
 import type { Explained } from '../firstPower/lamps.js'
 import { type LeadSize, leadLoss } from './leadLoss.js'
@@ -179,8 +179,7 @@ const railWorking = (rail: BenchRailAnswer): string[] => [
 ]
 
 /** Above the d.c. limit of what may be touched. */
-export const isHazardous = ({ voltageV }: { voltageV: number }): boolean =>
-  Math.abs(voltageV) > Math.max(...dischargeLimits.map(({ limitV }) => limitV))
+export const isHazardous = ({ voltageV }: { voltageV: number }): boolean => Math.abs(voltageV) > dcTouchLimit.limitV
 
 function cautionsFor(request: BenchSupplyRequest): string[] {
   const several = request.rails.length > 1
@@ -189,7 +188,7 @@ function cautionsFor(request: BenchSupplyRequest): string[] {
     'Never raise the limit to make a fault go away: lower the voltage and look for the part that warms.',
     ...(request.rails.some(isHazardous)
       ? [
-          'More than 60\u00a0V DC can kill, and a current limit protects the machine, not you: shrouded plugs, output off before anything is touched.',
+          `More than ${volts(dcTouchLimit.limitV)} DC can kill, and a current limit protects the machine, not you: shrouded plugs, output off before anything is touched.`,
         ]
       : []),
     'A reversed connection kills tantalum capacitors even at 0.1\u00a0A: check twice.',

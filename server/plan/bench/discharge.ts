@@ -2,6 +2,7 @@ import { dischargeResistance, dischargeTime, storedEnergy, voltageAfter } from '
 import { nearest, nextDown, standardRating } from '../../physics/eSeries.js'
 import { decimal, duration, farads, joules, ohms, volts, watts } from '../../physics/quantity.js'
 import {
+  dcTouchLimit,
   dischargeLimits,
   dischargeWithin,
   hazardousEnergy,
@@ -60,7 +61,7 @@ export interface DischargeAnswer extends Explained {
  */
 export function discharge(request: DischargeRequest): DischargeAnswer {
   const { capacitanceF, voltageV } = request
-  const limitV = request.limitV ?? dischargeLimits[0]?.limitV ?? voltageV
+  const limitV = request.limitV ?? dcTouchLimit.limitV
   const withinS = request.withinS ?? dischargeWithin.timeS
   const above = voltageV > limitV
   const given = request.resistanceOhm ?? null

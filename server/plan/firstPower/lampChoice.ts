@@ -5,16 +5,7 @@ import { amperes, volts, watts } from '../../physics/quantity.js'
 import { type GlowWord, glowRows } from '../../reference/glow.js'
 import { standardLampVoltages, standardWattages, unsuitableLamps } from '../../reference/lamps.js'
 import { assuredShare, bridgeDropV, lampFitsMains, seriesLampPractice } from '../../reference/seriesLamp.js'
-import {
-  describeLamps,
-  type Explained,
-  glowOf,
-  type LampSetup,
-  lampCautions,
-  lampSources,
-  lampsOf,
-  lampWattRange,
-} from './lamps.js'
+import { describeLamps, type Explained, glowOf, type LampSetup, lampCautions, lampSources, lampsOf } from './lamps.js'
 
 /** A choice of equal lamps, worked out. */
 interface LampChoiceOption {
@@ -274,6 +265,6 @@ const leftOut = (mainsV: number, onHand: readonly LampOnHand[], options: readonl
 
 function noneFits(mainsV: number, onHand: readonly LampOnHand[] | null): string {
   return onHand
-    ? `None of the lamps at hand serves on ${volts(mainsV)}, alone or as a pair of equal lamps in series: find incandescent or mains-voltage halogen lamps of ${lampWattRange.min} W to 200\u00a0W rated about ${volts(mainsV)}, or pairs rated about ${volts(mainsV / 2)}.`
+    ? `None of the lamps at hand serves on ${volts(mainsV)}, alone or as a pair of equal lamps in series: find incandescent or mains-voltage halogen lamps of ${watts(Math.min(...standardWattages.watts))} to ${watts(Math.max(...standardWattages.watts))} rated about ${volts(mainsV)}, or pairs rated about ${volts(mainsV / 2)}.`
     : `No standard lamp is made for ${volts(mainsV)}, nor a pair in series.`
 }

@@ -9,7 +9,7 @@ import {
   type SeriesLoad,
 } from '../../physics/seriesLamp.js'
 import type { GlowWord } from '../../reference/glow.js'
-import { assuredShare, bridgeDropV } from '../../reference/seriesLamp.js'
+import { assuredShare, bridgeDropV, drawnCurrents } from '../../reference/seriesLamp.js'
 import {
   describeLamps,
   type Explained,
@@ -180,7 +180,7 @@ export interface LoadLine {
 /**
  * Points of the load-line drawing.
  *
- * @returns the load's line only where its current is no more than 1.15 times the lamps' short-circuit current
+ * @returns the load's line only where its current is within {@link drawnCurrents} of the lamps' short-circuit current
  * @source {@link seriesLamp}
  */
 export function loadLine(setup: LampSetup, load: SeriesLoad): LoadLine {
@@ -192,7 +192,7 @@ export function loadLine(setup: LampSetup, load: SeriesLoad): LoadLine {
   return {
     mainsV,
     lamp: grid.map((voltageV) => ({ voltageV, currentA: stringAt(string, voltageV).currentA })),
-    load: loadCurrents(load, mainsV, grid).filter(({ currentA }) => currentA <= 1.15 * shortA),
+    load: loadCurrents(load, mainsV, grid).filter(({ currentA }) => currentA <= drawnCurrents.value * shortA),
     points: [
       {
         currentA: point.lamp.currentA,

@@ -1,5 +1,5 @@
 import { volts, watts } from '../../physics/quantity.js'
-import { reservoirPerWatt } from '../../reference/firstPower.js'
+import { plannedSwitchOn, reservoirPerWatt } from '../../reference/firstPower.js'
 import { type GlowWord, glowRows } from '../../reference/glow.js'
 import { type SeriesLampAnswer, seriesLamp } from '../firstPower/seriesLamp.js'
 import { type LampTransient, lampTransient } from '../firstPower/transient.js'
@@ -72,22 +72,16 @@ export function reservoirOf(facts: PlanFacts): { bulkF: number; estimated: boole
   return { bulkF: perW * facts.rated.powerW, estimated: true }
 }
 
-/** Capacitors a switch-on is worked out for [F]. */
-const reservoirRange = { min: 1e-7, max: 0.1 } as const
-
-/** Longest switch-on that is worked out for a page [s]. */
-const runS = 2
-
 /** The first seconds of the supply alone; null for a transformer or where too little is known. */
 export function firstSeconds(facts: PlanFacts, lamp: LampUse): LampTransient | null {
   const reservoir = reservoirOf(facts)
   if (!facts.reach || !reservoir || !facts.idle) return null
-  if (reservoir.bulkF < reservoirRange.min || reservoir.bulkF > reservoirRange.max) return null
+  if (reservoir.bulkF < plannedSwitchOn.leastF || reservoir.bulkF > plannedSwitchOn.mostF) return null
   const { voltageV, frequencyHz } = facts.reach
   return lampTransient(
     setupOf(lamp, voltageV, frequencyHz),
     { bulkF: reservoir.bulkF, loadW: facts.idle.powerW, startV: null },
     'crest',
-    runS,
+    plannedSwitchOn.runS,
   )
 }

@@ -1,5 +1,5 @@
 import { amperes, duration, ohms, percent, volts } from '../../physics/quantity.js'
-import { resistanceReadings } from '../../reference/benchSupply.js'
+import { benchRules, resistanceReadings } from '../../reference/benchSupply.js'
 import { type BenchSupplyAnswer, benchSupply, isHazardous } from '../bench/benchSupply.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { hazardousOutput, noMoreCurrent, oldBatteries, reversed, storedCharge } from './cautions.js'
@@ -15,7 +15,7 @@ export function benchStage(facts: PlanFacts): FirstPowerStage {
   for (const rail of device.rails)
     if (rail.currentA === null && !device.takesMains)
       facts.missing.push(
-        `What the machine draws at ${volts(rail.voltageV)}: the current limit then starts at ${amperes(0.1)}.`,
+        `What the machine draws at ${volts(rail.voltageV)}: the current limit then starts at ${amperes(benchRules.unknownFirstA)}.`,
       )
   return {
     name: 'bench-supply',

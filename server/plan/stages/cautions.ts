@@ -1,3 +1,5 @@
+import { volts } from '../../physics/quantity.js'
+import { dcTouchLimit } from '../../reference/capacitors.js'
 import type { Caution } from '../firstPowerPlan.js'
 
 /** Before anything goes behind the lamp. */
@@ -75,8 +77,7 @@ export const noMoreCurrent: Caution = {
 /** Before a source of more than extra-low voltage is switched on. */
 export const hazardousOutput: Caution = {
   signal: 'DANGER',
-  hazard:
-    'This output is above the 60\u00a0V DC that may be touched, and a current limit protects the machine, not you.',
+  hazard: `This output is above the ${volts(dcTouchLimit.limitV)} DC that may be touched, and a current limit protects the machine, not you.`,
   consequence: 'Touching it kills.',
   avoid:
     'Shrouded plugs, one hand away, output off before anything is touched; leave it to a qualified person if in doubt.',

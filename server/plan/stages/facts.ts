@@ -10,7 +10,7 @@ import type { PreparedDevice, PreparedSupply, Rail, Reach } from '../../chain/si
 import { inputFromOutputW } from '../../physics/apparentPower.js'
 import { decimal, voltAmperes, watts } from '../../physics/quantity.js'
 import type { LabelReading } from '../../plate/labelReading.js'
-import { idlePower } from '../../reference/firstPower.js'
+import { idlePower, leastFigures, plannedMains } from '../../reference/firstPower.js'
 import { assuredShare } from '../../reference/seriesLamp.js'
 import type { Source } from '../../reference/source.js'
 import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../../reference/thresholds.js'
@@ -102,7 +102,7 @@ export function factsOf(check: CheckRequest, assessment: CheckResponse, options:
     supply.regulated ?? (technology === 'switch-mode' ? true : technology === 'transformer' ? false : null)
   const known = protectionClassOf(supply)
   const found = ratedPower(supply)
-  const rated = found && found.powerW >= least.powerW ? found : null
+  const rated = found && found.powerW >= leastFigures.powerW ? found : null
   if (!rated)
     missing.push('What the supply takes from the mains (A, VA or W on its plate): it decides which lamp suits.')
   const idle = idlePowerOf(options, technology, rated)
@@ -125,16 +125,12 @@ export function factsOf(check: CheckRequest, assessment: CheckResponse, options:
   return { ...base, classI: known ? known.protectionClass === 'I' : null, ...lamps }
 }
 
-/** Smallest voltage, current and power that are worked with; anything below is a slip of the pen. */
-const least = { voltageV: 0.1, currentA: 1e-6, powerW: 0.01 } as const
-
-/** Mains that lamps are worked out for. */
-const mainsRange = { minV: 50, maxV: 500, minHz: 10, maxHz: 400 } as const
-
 function withUsableRails<Of extends { rails: readonly Rail[] }>(of: Of): Of {
   const rails = of.rails
-    .filter(({ voltageV }) => Math.abs(voltageV) >= least.voltageV)
-    .map((rail) => (rail.currentA !== null && rail.currentA < least.currentA ? { ...rail, currentA: null } : rail))
+    .filter(({ voltageV }) => Math.abs(voltageV) >= leastFigures.voltageV)
+    .map((rail) =>
+      rail.currentA !== null && rail.currentA < leastFigures.currentA ? { ...rail, currentA: null } : rail,
+    )
   return { ...of, rails }
 }
 
@@ -142,7 +138,7 @@ function reachKnown(check: CheckRequest, missing: string[]): PlanFacts['reach'] 
   const { systems } = prepareSite(check.site)
   const [mains, ...others] = systems
   const reach = mains && others.length === 0 ? reachOf(mains, check.converter ?? null) : null
-  const { minV, maxV, minHz, maxHz } = mainsRange
+  const { minV, maxV, minHz, maxHz } = plannedMains
   if (
     reach?.voltageV != null &&
     reach.frequencyHz != null &&
