@@ -13,7 +13,8 @@ import {
 } from '../reference/thresholds.js'
 import { american, converterOf, plateOf } from './example.js'
 import type { Outcome } from './finding.js'
-import { clear, type Judgement, type Text, uniqueSources, unknown } from './judgement.js'
+import { clear, type Judgement, type Text, together, uniqueSources, unknown } from './judgement.js'
+import { machineFrequency } from './machineFrequency.js'
 import { plateFrequencies } from './plateFrequencies.js'
 import { windowsInUse } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
@@ -53,28 +54,31 @@ export const mainsFrequency = mainsTopic({
     },
   },
   judge(situation) {
-    const { supply, reach } = situation
-    if (supply.input.kind === 'dc') return []
-    const siteHz = reach.frequencyHz
-    const odd = siteHz !== null && isOdd(siteHz, supply.input.frequenciesHz)
-    if (supply.technology === 'switch-mode') {
-      if (odd) return [unknown(() => oddFrequency(siteHz))]
-      const belowItsOwn = isBelowItsOwn(siteHz, supply.input.frequenciesHz)
-      return [belowItsOwn ? unknown(() => onlyHigher(situation)) : clear(() => switchMode(situation))]
-    }
-    if (siteHz === null) return [unknown(() => frequencyNotKnown(situation))]
-    const { windows } = windowsInUse(supply.input)
-    const plates = windows.length > 0 ? windows : [null]
-    const each = plates.map((window) => {
-      const flux = judgeWindow(situation, siteHz, window)
-      return odd && flux.outcome !== 'stop' ? unknown(() => oddFrequency(siteHz)) : flux
-    })
-    const first = each[0]
-    if (!first) return []
-    if (each.every(({ outcome }) => outcome === first.outcome)) return [first]
-    return [unknown(() => dependsOnSelector(each))]
+    if (situation.supply.input.kind === 'dc') return []
+    return together([judgeSupply(situation), ...machineFrequency(situation)])
   },
 })
+
+function judgeSupply(situation: MainsSituation): Judgement {
+  const { supply, reach } = situation
+  const siteHz = reach.frequencyHz
+  const odd = siteHz !== null && isOdd(siteHz, supply.input.frequenciesHz)
+  if (supply.technology === 'switch-mode') {
+    if (odd) return unknown(() => oddFrequency(siteHz))
+    const belowItsOwn = isBelowItsOwn(siteHz, supply.input.frequenciesHz)
+    return belowItsOwn ? unknown(() => onlyHigher(situation)) : clear(() => switchMode(situation))
+  }
+  if (siteHz === null) return unknown(() => frequencyNotKnown(situation))
+  const { windows } = windowsInUse(supply.input)
+  const [window, ...others] = windows
+  const at = (plate: VoltageWindow | null): Judgement => {
+    const flux = judgeWindow(situation, siteHz, plate)
+    return odd && flux.outcome !== 'stop' ? unknown(() => oddFrequency(siteHz)) : flux
+  }
+  const first = at(window ?? null)
+  const each = [first, ...others.map(at)]
+  return each.every(({ outcome }) => outcome === first.outcome) ? first : unknown(() => dependsOnSelector(each))
+}
 
 /** Neither on the plate, or between what it lists, nor near any frequency supplies are made for. */
 function isOdd(siteHz: number, listedHz: readonly number[]): boolean {

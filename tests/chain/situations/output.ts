@@ -472,4 +472,38 @@ export const outputSituations: Situation[] = [
     }),
     is: { 'output-voltage': open },
   },
+  {
+    name: 'a turntable for 60 Hz behind a step-down transformer on 50 Hz',
+    because: 'a transformer changes the voltage alone: 83.3 % of its speed, and 1.2 times the flux in its motor',
+    request: plated(DE, 'PRI 230V 50Hz SEC 120V~ 100VA', iron, {
+      device: { label: 'TURNTABLE 120V~ 60Hz 12W', inputs: null, regulatedNeeded: false },
+    }),
+    is: { 'mains-frequency': ['stop'] },
+    says: { 'mains-frequency': /83\.3/ },
+  },
+  {
+    name: 'a tape machine for 120 V 60 Hz, no word of what is inside, behind the same',
+    because: 'if it holds a transformer it gets 1.2 times its flux',
+    request: plated(DE, 'PRI 230V 50Hz SEC 120V~ 100VA', iron, {
+      device: { label: '120V~ 60Hz 40W', inputs: null, regulatedNeeded: false },
+    }),
+    is: { 'mains-frequency': ['unknown'] },
+  },
+  {
+    name: 'a clock for 50 Hz on 60 Hz',
+    because: 'no overflux, but it gains 12 minutes an hour',
+    request: plated({ country: 'US', socket: 'B' }, 'PRI 120V 60Hz SEC 230V~ 50VA', iron, {
+      device: { label: 'CLOCK 230V~ 50Hz 3W', inputs: null, regulatedNeeded: false },
+    }),
+    is: { 'mains-frequency': ['caution'] },
+    says: { 'mains-frequency': /120 %/ },
+  },
+  {
+    name: 'a machine for 50 and 60 Hz behind a step-down transformer',
+    because: 'its plate names the frequency it gets',
+    request: plated(DE, 'PRI 230V 50Hz SEC 120V~ 100VA', iron, {
+      device: { label: 'TURNTABLE 120V~ 50/60Hz 12W', inputs: null, regulatedNeeded: false },
+    }),
+    is: { 'mains-frequency': passes },
+  },
 ]

@@ -1,0 +1,86 @@
+import { fluxRatio } from '../physics/flux.js'
+import { decimal, hertz, percent } from '../physics/quantity.js'
+import { atMost } from '../physics/tolerance.js'
+import { commonPractice } from '../reference/source.js'
+import { fluxClear, fluxStopAbove, frequencyMatch, speedFollowsFrequency } from '../reference/thresholds.js'
+import { caution, type Judgement, stop, type Text, unknown } from './judgement.js'
+import { ends } from './matchRails.js'
+import type { DeviceRail, MainsSituation, Rail } from './situation.js'
+import { listText, qualifiedHands, ratingPlate } from './words.js'
+
+const voltageOnly = commonPractice(
+  'Transformers and frequency',
+  'a transformer gives AC of the frequency it gets: the machine behind it meets the frequency of the mains',
+)
+
+/**
+ * Whether a machine that takes AC may meet the frequency that comes through its supply: the mains', as a transformer changes the voltage
+ * alone. Only what speaks against it is a judgement; a machine whose plate names no frequency, or this one, adds nothing.
+ */
+export function machineFrequency({ device, supply, reach }: MainsSituation): Judgement[] {
+  const listedHz = device?.reading?.input?.frequenciesHz ?? []
+  const wanted = device?.rails.find(({ kind }) => kind !== 'dc')
+  const given = supply.rails.find(({ kind }) => kind !== 'dc')
+  if (!device || !wanted || !given || listedHz.length === 0) return []
+  const siteHz = reach.frequencyHz
+  const plate = listText(listedHz.map((hz) => hertz(hz)))
+  if (siteHz === null || supply.technology === 'switch-mode') return [unknown(() => frequencyOpen(plate, siteHz))]
+  if (listedHz.some((hz) => Math.abs(siteHz - hz) <= frequencyMatch.value * hz)) return []
+  const ratio = fluxThere(given, wanted, siteHz, Math.min(...listedHz))
+  const over = !atMost(ratio, fluxClear.value)
+  const say = (): Text => otherFrequency({ plate, siteHz, ratio, over, turns: device.turns, listedHz })
+  if (!device.turns) return over ? [unknown(say)] : []
+  return [atMost(ratio, fluxStopAbove.value) ? caution(say) : stop(say)]
+}
+
+/** Flux of a winding in the machine over that of its plate [1], the supply's voltage as printed. */
+function fluxThere(given: Rail, wanted: DeviceRail, siteHz: number, plateHz: number): number {
+  const highest = (rail: Rail): number => Math.max(...ends(rail).map(Math.abs))
+  return fluxRatio(highest(given), siteHz, highest(wanted), plateHz)
+}
+
+const frequencyOpen = (plate: string, siteHz: number | null): Text => ({
+  title: `The machine’s plate names ${plate}; the frequency of the AC it gets is not known`,
+  why: 'Motors, clocks and transformers in it follow the frequency; on a lower one a winding overheats.',
+  working: [],
+  action:
+    siteHz === null
+      ? 'Enter the country, or the mains frequency, of the place where it will be used.'
+      : 'Read the output frequency on the supply’s plate: a switch-mode unit makes its own, often no sine and far above the mains.',
+  sources: [ratingPlate, voltageOnly],
+})
+
+interface Other {
+  plate: string
+  siteHz: number
+  ratio: number
+  over: boolean
+  turns: boolean
+  listedHz: readonly number[]
+}
+
+function otherFrequency({ plate, siteHz, ratio, over, turns, listedHz }: Other): Text {
+  const speeds = turns
+    ? listedHz.map(
+        (hz) =>
+          `a synchronous motor or clock made for ${hertz(hz)} turns at ${hertz(siteHz)} / ${hertz(hz)} = ${percent(siteHz / hz)} of its speed`,
+      )
+    : []
+  return {
+    title: `The machine’s plate names ${plate}; through this supply it gets ${hertz(siteHz)}: ${decimal(ratio, 3, 'up')} times the flux of its plate${turns ? ', and another speed' : ''}`,
+    why: over
+      ? 'A winding at more than its rated flux saturates and overheats, even with nothing to do; a motor runs hot and slow.'
+      : 'What turns with the mains runs at another speed: pitch, time and timing are off.',
+    working: [`flux follows V / f: ${decimal(ratio, 4, 'up')} of the plate’s`, ...speeds],
+    action: turns
+      ? `Ask for the maker’s part for ${hertz(siteHz)} (pulley, motor, capacitor). ${over ? `Until then do not run it on this mains; no transformer changes the frequency. ${qualifiedHands}` : 'No transformer changes the frequency.'}`
+      : `Find out what stands behind its mains switch: a transformer or motor for ${plate} does not bear this at its full voltage; a switch-mode input does. No transformer changes the frequency.`,
+    sources: [
+      ratingPlate,
+      voltageOnly,
+      fluxClear.source,
+      fluxStopAbove.source,
+      ...(turns ? [speedFollowsFrequency] : []),
+    ],
+  }
+}
