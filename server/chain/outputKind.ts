@@ -17,7 +17,10 @@ export const outputKind = pairTopic({
   words: 'AC or DC',
   link: 'supply',
   when: {
-    stop: { rule: 'One side is alternating, the other direct current.', example: { device: wanting({ kind: 'ac' }) } },
+    stop: {
+      rule: 'One side is alternating, the other direct current; or the supply is an electronic transformer for lamps.',
+      example: { device: wanting({ kind: 'ac' }) },
+    },
     unknown: { rule: 'Either side does not say which it is.', example: { device: wanting({ kind: null }) } },
     caution: {
       rule: 'Only an entry clears it, against the plate: alternating current is not nearly direct current.',
@@ -28,7 +31,9 @@ export const outputKind = pairTopic({
   judge({ supply, device, pairs }) {
     if (pairs.length === 0 || supply.rails.length === 0)
       return [unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
-    return pairs.map(judgePair)
+    return pairs.map((pair) =>
+      supply.chopped && pair.supply?.kind !== 'dc' ? stop(() => choppedWords(pair)) : judgePair(pair),
+    )
   },
 })
 
@@ -55,6 +60,19 @@ function judgePair(pair: RailPair): Judgement {
     sources: [kinds, ratingPlate],
   }))
 }
+
+const lampChopper = commonPractice(
+  'Electronic transformers',
+  'made for halogen lamps: bursts of tens of kilohertz that pause at each zero of the mains, and nothing below a least load',
+)
+
+const choppedWords = ({ device }: RailPair): Text => ({
+  title: `The supply is an electronic transformer for lamps; the machine wants ${railText(device)}`,
+  why: 'Its output is chopped at tens of kilohertz: rectifiers for the mains overheat on it, transformers and motors do not run, and with a small load it does not start or hiccups.',
+  working: [],
+  action: `Use a supply that is made for machines, with an output of ${railText(device)}.`,
+  sources: [lampChopper, ratingPlate],
+})
 
 const howToFindOut =
   'Look for ⎓ or “DC”, or for ~ or “AC”, beside the voltage on the plate. Of a supply: measure the output on the DC range and on the AC range, with nothing connected; DC reads near its voltage on the dc range and near nothing on the ac range, ac the other way round.'

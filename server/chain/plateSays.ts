@@ -22,7 +22,8 @@ const switchModeWords =
   /\bswitch(?:ed|ing)?[- ]?mode\b|\bswitching\b|\bSMPS\b|schaltnetzteil|[àa] d[ée]coupage|conmutad|chavead|スイッチング|开关电源|импульсн/iu
 const transformerWords =
   /transformer\b|\btrafo\b|transformator|transformateur|transformador|trasformatore|変圧器|トランス/iu
-const electronicTransformer = /electronic\s+transformer|elektronischer\s+trafo/iu
+const electronicTransformer =
+  /electronic\s+transformer|elektronische[rs]?\s+(?:trafo|transformator)|transformateur\s+[ée]lectronique|trasformatore\s+elettronico|transformador\s+electr[óo]nico|电子变压器|電子變壓器|電子トランス/iu
 
 /**
  * Words on a supply's plate that tell how it works. Only these words count; figures are the plate reader's.
@@ -40,6 +41,10 @@ export function plateSays(label: string | null | undefined, windows: readonly Vo
     regulated: unregulated === regulated ? null : regulated,
   }
 }
+
+/** Whether a plate calls its unit an electronic transformer: a chopper for low-voltage lamps, tens of kilohertz with gaps. */
+export const saysElectronicTransformer = (label: string | null | undefined): boolean =>
+  label != null && electronicTransformer.test(label.slice(0, plateLimits.mostCharacters.value))
 
 const classZeroWords = /(?:\bclass|classe|clase|klasse|クラス|класс)\s?0(?!\d|[.,]\d)/iu
 

@@ -3,7 +3,7 @@ import { dcPlugByName, dcPlugsBySize } from '../reference/dcPlugs.js'
 import { plateLimits } from '../reference/plateLimits.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
 import { supplyContradictions } from './plateAgainstEntry.js'
-import { mayBePositions, plateSays, saysClassZero } from './plateSays.js'
+import { mayBePositions, plateSays, saysClassZero, saysElectronicTransformer } from './plateSays.js'
 import type { DcPlug, Output, Supply, VoltageWindow } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
 
@@ -46,6 +46,7 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
     inlet: supply.inlet?.trim() || null,
     rails: supply.outputs?.length ? supply.outputs.map(asRail) : printedRails,
     railsMayBePositions: !supply.outputs?.length && mayBePositions(supply.label, printedRails),
+    chopped: saysElectronicTransformer(supply.label),
     outputsTotalW: supply.outputsTotalW ?? reading?.outputsTotalW ?? null,
     plug: preparePlug(supply.plug, reading?.polarity ?? null),
     lead: supply.lead ?? null,

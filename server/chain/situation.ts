@@ -76,6 +76,8 @@ export interface PreparedSupply {
   rails: readonly Rail[]
   /** the plate names them as a list that may be the positions of one switch */
   railsMayBePositions: boolean
+  /** its plate calls it an electronic transformer, whose AC is chopped at tens of kilohertz */
+  chopped: boolean
   /** what all outputs give together at most [W] */
   outputsTotalW: number | null
   plug: PreparedPlug

@@ -506,4 +506,37 @@ export const outputSituations: Situation[] = [
     }),
     is: { 'mains-frequency': passes },
   },
+  {
+    name: 'an electronic halogen transformer for an AC machine',
+    because: 'bursts of tens of kilohertz for lamps, not the AC of a winding (common practice)',
+    request: plated(
+      DE,
+      'ELECTRONIC TRANSFORMER PRI 230V 50Hz SEC 12V~ 20-60VA',
+      {},
+      { device: { label: '12V~ 20VA', inputs: null, regulatedNeeded: false } },
+    ),
+    is: { 'output-kind': ['stop'] },
+  },
+  {
+    name: 'the same in German words, for a DC machine',
+    because: 'a chopper for lamps is no source of direct current either',
+    request: plated(
+      DE,
+      'ELEKTRONISCHER TRANSFORMATOR PRI 230V 50Hz SEK 12V 60VA',
+      {},
+      { device: { label: 'DC 12V 1A', inputs: null } },
+    ),
+    is: { 'output-kind': ['stop'] },
+  },
+  {
+    name: 'a transformer for halogen lamps of iron',
+    because: 'its AC is that of a winding',
+    request: plated(
+      DE,
+      'HALOGEN TRANSFORMATOR PRI 230V 50Hz SEK 12V~ 60VA',
+      {},
+      { device: { label: '12V~ 20VA', inputs: null, regulatedNeeded: false } },
+    ),
+    is: { 'output-kind': passes },
+  },
 ]
