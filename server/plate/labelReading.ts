@@ -47,4 +47,16 @@ export interface LabelReading {
   unread: string[]
 }
 
+/** What is read where there are no words. */
+export const nothingRead: LabelReading = {
+  input: null,
+  outputs: [],
+  outputsTotalW: null,
+  takes: [],
+  polarity: null,
+  protectionClass: null,
+  fuse: null,
+  unread: [],
+}
+
 export type PlateOf = 'supply' | 'device'

@@ -1,5 +1,4 @@
 import type { CheckResponse, Finding, TopicName } from '../../chain/finding.js'
-import { inputPower, outputPowerW } from '../../chain/inputPower.js'
 import { prepareDevice } from '../../chain/prepareDevice.js'
 import { prepareSite } from '../../chain/prepareSite.js'
 import { prepareSupply } from '../../chain/prepareSupply.js'
@@ -7,15 +6,12 @@ import { protectionClassOf } from '../../chain/protectionClass.js'
 import { reachOf } from '../../chain/reach.js'
 import type { CheckRequest } from '../../chain/request.js'
 import type { PreparedDevice, PreparedSupply, Rail, Reach } from '../../chain/situation.js'
-import { inputFromOutputW } from '../../physics/apparentPower.js'
-import { decimal, voltAmperes, watts } from '../../physics/quantity.js'
-import type { LabelReading } from '../../plate/labelReading.js'
-import { idlePower, leastFigures, plannedMains } from '../../reference/firstPower.js'
-import { assuredShare } from '../../reference/seriesLamp.js'
-import type { Source } from '../../reference/source.js'
-import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../../reference/thresholds.js'
+import { watts } from '../../physics/quantity.js'
+import { type LabelReading, nothingRead } from '../../plate/labelReading.js'
+import { leastFigures, plannedMains } from '../../reference/firstPower.js'
 import { type LampChoice, type LampOnHand, lampChoice } from '../firstPower/lampChoice.js'
 import { type LampSetup, lampsFault } from '../firstPower/lamps.js'
+import { idlePowerOf, minimumOf, type PowerFact, ratedPower } from './supplyPower.js'
 
 /** What a person may add to a check for its first power-up. Unknown is null or absent. */
 export interface FirstPowerOptions {
@@ -38,12 +34,6 @@ export interface LampUse {
   ratedW: number
   count: number
   arrangement: 'series' | 'parallel'
-}
-
-interface PowerFact {
-  powerW: number
-  working: string
-  sources: Source[]
 }
 
 /** Everything the stages are worked out from. */
@@ -70,17 +60,6 @@ export interface PlanFacts {
   missing: string[]
 }
 
-const nothingRead: LabelReading = {
-  input: null,
-  outputs: [],
-  outputsTotalW: null,
-  takes: [],
-  polarity: null,
-  protectionClass: null,
-  fuse: null,
-  unread: [],
-}
-
 /** The findings on these topics that are stops, or where `open` those that are unknown too. */
 export function standing(facts: PlanFacts, topics: readonly TopicName[], open: boolean): Finding[] {
   return facts.assessment.findings.filter(
@@ -101,11 +80,10 @@ export function factsOf(check: CheckRequest, assessment: CheckResponse, options:
   const regulated =
     supply.regulated ?? (technology === 'switch-mode' ? true : technology === 'transformer' ? false : null)
   const known = protectionClassOf(supply)
-  const found = ratedPower(supply)
-  const rated = found && found.powerW >= leastFigures.powerW ? found : null
+  const rated = ratedPower(supply)
   if (!rated)
     missing.push('What the supply takes from the mains (A, VA or W on its plate): it decides which lamp suits.')
-  const idle = idlePowerOf(options, technology, rated)
+  const idle = idlePowerOf(options.idleW ?? null, technology, rated)
   const minimumV = technology === 'transformer' ? null : minimumOf(supply, reach?.voltageV ?? null)
   const base = {
     check,
@@ -152,57 +130,6 @@ function reachKnown(check: CheckRequest, missing: string[]): PlanFacts['reach'] 
     'The mains voltage and frequency at the place (one system): every figure of the stages behind the lamp hangs on them.',
   )
   return null
-}
-
-/** What the supply takes at full load [W]. */
-function ratedPower(supply: PreparedSupply): PowerFact | null {
-  const outputW = outputPowerW(supply)
-  if (outputW !== null) {
-    const powerW = inputFromOutputW(outputW, supplyEfficiency.value)
-    return {
-      powerW,
-      working: `${watts(outputW)} out / ${decimal(supplyEfficiency.value)} = ${watts(powerW)} in`,
-      sources: [supplyEfficiency.source],
-    }
-  }
-  if (supply.input.powerW !== null)
-    return { powerW: supply.input.powerW, working: `${watts(supply.input.powerW)} on its plate`, sources: [] }
-  const input = inputPower(supply)
-  if (!input) return null
-  const factor = supply.technology === 'transformer' ? transformerPowerFactor : switchModePowerFactor
-  const powerW = input.powerVA * factor.value
-  return {
-    powerW,
-    working: `${voltAmperes(input.powerVA)} (${input.basis}) × ${decimal(factor.value)} = ${watts(powerW)}`,
-    sources: [...input.sources, factor.source],
-  }
-}
-
-function idlePowerOf(
-  options: FirstPowerOptions,
-  technology: PlanFacts['technology'],
-  rated: PowerFact | null,
-): PowerFact | null {
-  if (options.idleW != null)
-    return { powerW: options.idleW, working: `${watts(options.idleW)} measured with nothing connected`, sources: [] }
-  if (!rated) return null
-  // where the kind is not known, the one that takes more
-  const { share, floorW } = idlePower[technology ?? 'transformer']
-  const powerW = Math.min(Math.max(share * rated.powerW, floorW), rated.powerW)
-  return {
-    powerW,
-    working: `at most ${decimal(share)} × ${watts(rated.powerW)}, or ${watts(floorW)}: ${watts(powerW)} (project estimate; measure it)`,
-    sources: [idlePower.source],
-  }
-}
-
-/** The bottom of the plate's window for this mains, less the share any unit must bear. */
-function minimumOf(supply: PreparedSupply, mainsV: number | null): number | null {
-  const windows = supply.input.windows.filter(
-    ({ min, max }) => mainsV === null || (mainsV >= min * assuredShare.value && mainsV <= max / assuredShare.value),
-  )
-  const lowest = Math.min(...windows.map(({ min }) => min))
-  return Number.isFinite(lowest) ? lowest * assuredShare.value : null
 }
 
 type Base = Omit<PlanFacts, 'classI' | 'choice' | 'firstLamp' | 'loadLamp'>

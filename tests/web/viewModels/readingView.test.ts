@@ -1,20 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import type { LabelReading } from '../../../server/plate/labelReading.js'
+import { type LabelReading, nothingRead } from '../../../server/plate/labelReading.js'
 import { plateFields, plateValues, readingView } from '../../../server/web/viewModels/readingView.js'
 
-const nothing: LabelReading = {
-  input: null,
-  outputs: [],
-  outputsTotalW: null,
-  takes: [],
-  polarity: null,
-  protectionClass: null,
-  fuse: null,
-  unread: [],
-}
-
 const supply: LabelReading = {
-  ...nothing,
+  ...nothingRead,
   input: {
     kind: 'ac',
     voltages: [
@@ -50,7 +39,7 @@ describe('what was read from a plate', () => {
   })
 
   it('is told apart from words in which nothing was understood, and from no words', () => {
-    expect(readingView({ ...nothing, unread: ['?'] })?.nothing).toBe(true)
+    expect(readingView({ ...nothingRead, unread: ['?'] })?.nothing).toBe(true)
     expect(readingView(null)).toBeNull()
   })
 

@@ -1,0 +1,72 @@
+import { inputPower, outputPowerW } from '../../chain/inputPower.js'
+import type { PreparedSupply } from '../../chain/situation.js'
+import { inputFromOutputW } from '../../physics/apparentPower.js'
+import { decimal, voltAmperes, watts } from '../../physics/quantity.js'
+import { idlePower, leastFigures } from '../../reference/firstPower.js'
+import { assuredShare } from '../../reference/seriesLamp.js'
+import type { Source } from '../../reference/source.js'
+import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../../reference/thresholds.js'
+
+/** A power with where it comes from. */
+export interface PowerFact {
+  powerW: number
+  working: string
+  sources: Source[]
+}
+
+/** What the supply takes at full load; null where its plate does not say, or says next to nothing. */
+export function ratedPower(supply: PreparedSupply): PowerFact | null {
+  const found = powerOnPlate(supply)
+  return found && found.powerW >= leastFigures.powerW ? found : null
+}
+
+function powerOnPlate(supply: PreparedSupply): PowerFact | null {
+  const outputW = outputPowerW(supply)
+  if (outputW !== null) {
+    const powerW = inputFromOutputW(outputW, supplyEfficiency.value)
+    return {
+      powerW,
+      working: `${watts(outputW)} out / ${decimal(supplyEfficiency.value)} = ${watts(powerW)} in`,
+      sources: [supplyEfficiency.source],
+    }
+  }
+  if (supply.input.powerW !== null)
+    return { powerW: supply.input.powerW, working: `${watts(supply.input.powerW)} on its plate`, sources: [] }
+  const input = inputPower(supply)
+  if (!input) return null
+  const factor = supply.technology === 'transformer' ? transformerPowerFactor : switchModePowerFactor
+  const powerW = input.powerVA * factor.value
+  return {
+    powerW,
+    working: `${voltAmperes(input.powerVA)} (${input.basis}) × ${decimal(factor.value)} = ${watts(powerW)}`,
+    sources: [...input.sources, factor.source],
+  }
+}
+
+/** What it takes with nothing connected: as measured, else estimated from its rating. */
+export function idlePowerOf(
+  measuredW: number | null,
+  technology: PreparedSupply['technology'],
+  rated: PowerFact | null,
+): PowerFact | null {
+  if (measuredW !== null)
+    return { powerW: measuredW, working: `${watts(measuredW)} measured with nothing connected`, sources: [] }
+  if (!rated) return null
+  // where the kind is not known, the one that takes more
+  const { share, floorW } = idlePower[technology ?? 'transformer']
+  const powerW = Math.min(Math.max(share * rated.powerW, floorW), rated.powerW)
+  return {
+    powerW,
+    working: `at most ${decimal(share)} × ${watts(rated.powerW)}, or ${watts(floorW)}: ${watts(powerW)} (project estimate; measure it)`,
+    sources: [idlePower.source],
+  }
+}
+
+/** Least mains it must run at [V]: the bottom of the plate's window, less the share any unit must bear. */
+export function minimumOf(supply: PreparedSupply, mainsV: number | null): number | null {
+  const windows = supply.input.windows.filter(
+    ({ min, max }) => mainsV === null || (mainsV >= min * assuredShare.value && mainsV <= max / assuredShare.value),
+  )
+  const lowest = Math.min(...windows.map(({ min }) => min))
+  return Number.isFinite(lowest) ? lowest * assuredShare.value : null
+}
