@@ -1,22 +1,20 @@
 import { type ExpressionBuilder, type Kysely, type Selectable, sql, type Transaction } from 'kysely'
 import { Full, Missing, Stale } from './errors.js'
 import type { Engine } from './migrations.js'
-import { brokenFile } from './storageFault.js'
+import { columnsOf, fromJson, keptOf, photoOf, photoRow, stampOf } from './rows.js'
 import {
   type Change,
   type Draft,
   type Kept,
   type Kind,
   type Page,
-  type Photo,
   type Query,
   type Row,
-  type Stamp,
   type Store,
   undoDays,
   undoMs,
 } from './store.js'
-import type { PhotoTable, RecordTable, Tables } from './tables.js'
+import type { RecordTable, Tables } from './tables.js'
 
 interface Parts {
   db: Kysely<Tables>
@@ -34,62 +32,6 @@ const chunks = <Entry>(entries: Entry[], size: number): Entry[][] =>
   Array.from({ length: Math.ceil(entries.length / size) }, (_, index) =>
     entries.slice(index * size, (index + 1) * size),
   )
-
-const stampOf = (row: Pick<RecordTable, 'id' | 'version' | 'created_at' | 'updated_at'>): Stamp => ({
-  id: row.id,
-  version: row.version,
-  createdAt: row.created_at,
-  updatedAt: row.updated_at,
-})
-
-/** What is kept as JSON; text that is none was not written here. */
-function fromJson<Value>(text: string): Value {
-  try {
-    return JSON.parse(text) as Value
-  } catch {
-    throw brokenFile('a record is no JSON')
-  }
-}
-
-const keptOf = <Body>(row: Selectable<RecordTable>): Kept<Body> => ({
-  ...stampOf(row),
-  kind: row.kind,
-  name: row.name,
-  state: row.state,
-  body: fromJson<Body>(row.body),
-})
-
-const columnsOf = (draft: Draft) => ({
-  name: draft.name,
-  // PostgreSQL keeps no U+0000 in text
-  search: draft.search.toLowerCase().replaceAll('\u0000', ' '),
-  state: draft.state,
-  summary: JSON.stringify(draft.summary),
-  body: JSON.stringify(draft.body),
-})
-
-const photoOf = (row: Selectable<PhotoTable>): Photo => ({
-  id: row.id,
-  owner: row.owner,
-  caption: row.caption,
-  type: row.type,
-  bytes: row.bytes,
-  widthPx: row.width_px,
-  heightPx: row.height_px,
-  createdAt: row.created_at,
-})
-
-const photoRow = (photo: Photo): PhotoTable => ({
-  id: photo.id,
-  owner: photo.owner,
-  caption: photo.caption,
-  type: photo.type,
-  bytes: photo.bytes,
-  width_px: photo.widthPx,
-  height_px: photo.heightPx,
-  created_at: photo.createdAt,
-  deleted_at: null,
-})
 
 /** A search word as a pattern in which `%`, `_` and `\` mean themselves. */
 const pattern = (word: string): string => `%${word.toLowerCase().replace(/[\\%_]/g, '\\$&')}%`
