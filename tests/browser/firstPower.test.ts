@@ -16,11 +16,10 @@ describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90
     await server?.stop()
   })
 
-  async function visit(address: string, width: number, scripts: boolean, bypassCSP = false) {
+  async function visit(address: string, width: number, scripts: boolean) {
     const context = await browser.newContext({
       viewport: { width, height: 900 },
       javaScriptEnabled: scripts,
-      bypassCSP,
     })
     const page = await context.newPage()
     const faults: string[] = []
@@ -81,12 +80,12 @@ describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90
   )
 
   it('has no violation of the accessibility rules, with a plan and with a fault', async () => {
-    const example = await visit('/first-power', 1280, true, true)
+    const example = await visit('/first-power', 1280, true)
     await openExample(example.page)
     await example.page.evaluate(unfold)
     expect(await violations(example.page)).toEqual([])
     await example.close()
-    const fault = await visit('/first-power?lamp1w=60', 360, true, true)
+    const fault = await visit('/first-power?lamp1w=60', 360, true)
     expect(await fault.page.evaluate<boolean>(`document.activeElement.className === 'error-summary'`)).toBe(true)
     expect(await violations(fault.page)).toEqual([])
     await fault.close()

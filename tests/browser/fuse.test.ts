@@ -9,12 +9,11 @@ const whole =
 describe.skipIf(withoutBrowser)('the fuse page in a browser', { timeout: 60_000 }, () => {
   const at = opened()
 
-  const visit = async (address: string, width: number, scripts: boolean, { dark = false, bypassCSP = false } = {}) => {
+  const visit = async (address: string, width: number, scripts: boolean, dark = false) => {
     const context = await at.browser.newContext({
       viewport: { width, height: 900 },
       javaScriptEnabled: scripts,
       colorScheme: dark ? 'dark' : 'light',
-      bypassCSP,
     })
     const page = await context.newPage()
     await page.goto(at.origin + address)
@@ -56,7 +55,7 @@ describe.skipIf(withoutBrowser)('the fuse page in a browser', { timeout: 60_000 
     ['empty', '/fuse', false],
     ['with faults', '/fuse?marking=T2A&volts=abc&amps=0', false],
   ])('axe-core finds nothing wrong on the page, %s', async (_name, address, dark) => {
-    const { page, close } = await visit(address, 1280, true, { dark, bypassCSP: true })
+    const { page, close } = await visit(address, 1280, true, dark)
     await page.evaluate(`for (const part of document.querySelectorAll('details')) part.open = true`)
     expect(await violations(page)).toEqual([])
     await close()

@@ -50,8 +50,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
 
   beforeEach(async () => {
     id = (await api('/api/jobs', { name: 'Tape recorder', check: matching })).id
-    // the policy is lifted for axe-core alone
-    phone = await at.browser.newContext({ viewport: { width: 360, height: 740 }, hasTouch: true, bypassCSP: true })
+    phone = await at.browser.newContext({ viewport: { width: 360, height: 740 }, hasTouch: true })
     page = await open()
     await enter()
   }, 60_000)

@@ -33,7 +33,7 @@ describe.skipIf(withoutBrowser)('the reference in a browser', { timeout: 90_000 
       [1280, 'light'],
       [360, 'dark'],
     ] as const) {
-      const { page, close } = await visit(address, width, { colorScheme, bypassCSP: true })
+      const { page, close } = await visit(address, width, { colorScheme })
       expect(await violations(page), `${width} ${colorScheme}`).toEqual([])
       await close()
     }
