@@ -1,5 +1,6 @@
 import type { CheckResponse, Finding } from '../chain/finding.js'
 import type { CheckRequest } from '../chain/request.js'
+import type { Step } from '../plan/firstPowerPlan.js'
 
 /** One judgement of a check, with the version of the tables and rules that made it. */
 export interface Assessment extends CheckResponse {
@@ -9,14 +10,7 @@ export interface Assessment extends CheckResponse {
 }
 
 /** What a reading is held against: a step of the plan, as far as readings need it. */
-export interface ReadingLimits {
-  key: string
-  text: string
-  unit: string | null
-  low: number | null
-  high: number | null
-  stopIf: string | null
-}
+export type ReadingLimits = Pick<Step, 'key' | 'text' | 'unit' | 'low' | 'high' | 'stopIf'>
 
 export interface Reading {
   id: string
