@@ -1,6 +1,7 @@
 import { volts, watts } from '../../physics/quantity.js'
 import { plannedSwitchOn, reservoirPerWatt } from '../../reference/firstPower.js'
 import { type GlowWord, glowRows } from '../../reference/glow.js'
+import { describeLamps } from '../firstPower/lamps.js'
 import { type SeriesLampAnswer, seriesLamp } from '../firstPower/seriesLamp.js'
 import { type LampTransient, lampTransient } from '../firstPower/transient.js'
 import { type LampUse, type PlanFacts, setupOf } from './facts.js'
@@ -18,6 +19,12 @@ export interface BehindLamp {
 }
 
 export const seenAs = (glow: GlowWord): string => glowRows.find((row) => row.glow === glow)?.seen ?? glow
+
+/** Lamp in words: "a lamp of 60 W 230 V". */
+export const lampText = (lamp: LampUse | null): string =>
+  lamp
+    ? describeLamps(setupOf(lamp, 0, 0))
+    : 'a lamp rated for at least the full mains voltage (which one is not worked out yet)'
 
 /**
  * A supply behind the lamps: a transformer as the resistance that takes that power on the full mains, anything else as

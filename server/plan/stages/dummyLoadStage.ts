@@ -3,13 +3,13 @@ import { duration, ohms, percent, plain, volts, watts } from '../../physics/quan
 import { loadPoints, unregulatedBand } from '../../reference/dummyLoad.js'
 import { settleTimes } from '../../reference/firstPower.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
-import { type BehindLamp, behindLamp } from './behindLamp.js'
+import { type BehindLamp, behindLamp, lampText } from './behindLamp.js'
 import { hotLoad, noIsolation, storedCharge, withoutLamp } from './cautions.js'
 import type { PlanFacts } from './facts.js'
 import { outletOf } from './outlet.js'
 import type { RailPlan } from './rails.js'
 import { figure, step } from './step.js'
-import { lampText, mainsBlockedToo, openOnMains } from './supplyAlone.js'
+import { mainsBlockedToo, openOnMains } from './supplyAlone.js'
 
 interface Loaded {
   plan: RailPlan

@@ -6,13 +6,13 @@ import { duration, volts, watts } from '../../physics/quantity.js'
 import { flashOver, settleTimes } from '../../reference/firstPower.js'
 import { supplyEfficiency } from '../../reference/thresholds.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
-import { type BehindLamp, behindLamp, seenAs } from './behindLamp.js'
+import { type BehindLamp, behindLamp, lampText, seenAs } from './behindLamp.js'
 import { readsShort } from './benchStage.js'
 import { noIsolation, oldBatteries, reversed, storedCharge } from './cautions.js'
 import { type PlanFacts, standing } from './facts.js'
 import { type RailPlan, toleranceOf } from './rails.js'
 import { atMost, figure, step } from './step.js'
-import { because, lampText, mainsBlockedToo } from './supplyAlone.js'
+import { because, mainsBlockedToo } from './supplyAlone.js'
 
 const mustFit: readonly TopicName[] = ['output-kind', 'output-voltage', 'polarity']
 /** Every other topic between the supply and the machine. */
