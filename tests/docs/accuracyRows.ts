@@ -1,3 +1,4 @@
+import { ratedWindingV, transformerSizeVA } from '../../server/physics/adaptorTransformer.js'
 import { awgAreaMm2, awgDiameterMm } from '../../server/physics/conductor.js'
 import { dischargeTime, storedEnergy, voltageAfter } from '../../server/physics/discharge.js'
 import { atVoltage } from '../../server/physics/filament.js'
@@ -10,6 +11,7 @@ import { leakageLimit } from '../../server/physics/reforming.js'
 import { operatingPoint } from '../../server/physics/seriesLamp.js'
 import { inrushAnswer } from '../../server/plan/firstPower/inrush.js'
 import { lampsOf } from '../../server/plan/firstPower/lamps.js'
+import { measuredLamp } from '../support/measuredLamp.js'
 
 /** One outside figure against ours. */
 export interface AccuracyRow {
@@ -87,6 +89,20 @@ const lampRows = (): AccuracyRow[] => [
       ),
     ),
   ),
+  ...measuredLamp
+    .filter(({ volts }) => volts >= 10)
+    .map(({ volts, amps }) =>
+      row(
+        'Filament',
+        `measured household lamp at ${volts} V, as a lamp of 25 W 120 V`,
+        'college laboratory report of 2013, read to 0.01 A',
+        'A',
+        amps,
+        currentShare(25, volts / 120) * (25 / 120),
+        0.1,
+        `rating not printed; one digit of the reading is ${Math.round(1 / amps)} %`,
+      ),
+    ),
   row(
     'Series lamp',
     'short behind 60 W 230 V',
@@ -181,6 +197,33 @@ const chainRows = (): AccuracyRow[] => [
 ]
 
 const supplyRows = (): AccuracyRow[] => [
+  row(
+    'Off load',
+    'adaptor of 9.37 V rated load, 19.5 %',
+    'measured, second adaptor report',
+    'V',
+    11.2,
+    windingVoltage(9.37, 0.195, 0, 1),
+    0.0005,
+  ),
+  row(
+    'Off load',
+    'winding in an adaptor of 12 V d.c.',
+    'transformer maker’s guide, by hand',
+    'V',
+    11.2,
+    ratedWindingV(12),
+    1e-9,
+  ),
+  row(
+    'Off load',
+    'size of the transformer in an adaptor of 12 V 1 A',
+    'transformer maker’s guide, by hand',
+    'VA',
+    19.6,
+    transformerSizeVA(12, 1),
+    1e-9,
+  ),
   row(
     'Off load',
     '12 V 10 VA, 15 %, bridge',
