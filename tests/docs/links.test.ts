@@ -1,5 +1,5 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
-import { dirname, join } from 'node:path'
+import { basename, dirname, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 
 const root = join(import.meta.dirname, '../..')
@@ -9,6 +9,13 @@ const pages = [
   'DEVELOPERS.md',
   ...readdirSync(join(root, 'docs')).map((file) => join('docs', file)),
 ].filter((file) => file.endsWith('.md'))
+
+/** Every file of the program and its tests, by its name alone. */
+const names = new Set(
+  ['server', 'views', 'static', 'tests'].flatMap((folder) =>
+    readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' }).map((file) => basename(file)),
+  ),
+)
 
 describe.each(pages)('%s', (page) => {
   const text = readFileSync(join(root, page), 'utf8')
@@ -21,6 +28,8 @@ describe.each(pages)('%s', (page) => {
   it('names no file or folder that is not there', () => {
     const files = [...text.matchAll(/`((?:server|tests|static|views|docs)\/[\w./-]+)`/g)].map(([, file = '']) => file)
     expect(files.filter((file) => !existsSync(join(root, file)))).toEqual([])
+    const bare = [...text.matchAll(/`(\w+\.(?:ts|js|pug))`/g)].map(([, file = '']) => file)
+    expect(bare.filter((file) => !names.has(file))).toEqual([])
   })
 })
 
