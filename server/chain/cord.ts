@@ -22,7 +22,7 @@ import { isPlugIn, protectionClassOf } from './protectionClass.js'
 import type { Cord } from './request.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
-import { qualifiedHands } from './words.js'
+import { aPlug, capital, qualifiedHands } from './words.js'
 
 const cordPrint = commonPractice(
   'Print on the cord set',
@@ -182,7 +182,7 @@ function plugVoltage({ reach, site, converter }: MainsSituation, set: Cord, plug
   if (!usedHere)
     return [
       stop(() => ({
-        title: `A ${plug.name} plug is made for ${volts(plug.ratedV)}, not for ${volts(voltageV)}, whatever the flex says`,
+        title: `${capital(aPlug(plug.name))} is made for ${volts(plug.ratedV)}, not for ${volts(voltageV)}, whatever the flex says`,
         why: 'The whole set is only as good as its weakest part, and nothing at the plug tells that it carries more.',
         working: working(),
         action: `Use a whole cord set with a plug of this mains, rated ${volts(highVoltageCordV.value)}. ${qualifiedHands}`,
@@ -191,7 +191,7 @@ function plugVoltage({ reach, site, converter }: MainsSituation, set: Cord, plug
     ]
   return [
     caution(() => ({
-      title: `A ${plug.name} plug is made for ${volts(plug.ratedV)} by its standard; here sockets of its shape carry ${volts(voltageV)}`,
+      title: `${capital(aPlug(plug.name))} is made for ${volts(plug.ratedV)} by its standard; here sockets of its shape carry ${volts(voltageV)}`,
       why: 'Sets of the same shape are made for both voltages, and only the print tells them apart.',
       working: working(),
       action: `Read the plug itself, not the flex: it has to say ${volts(highVoltageCordV.value)}. A set that came from a ${volts(lowVoltageCordMostV.value)} country is not to be used here.`,
@@ -205,7 +205,7 @@ function plugCurrent(plug: PlugType | undefined, load: LoadCurrent | null): Judg
   if (!plug || !load || plug.fused || isEuroplug(plug) || atMost(load.currentA, plug.ratedA)) return []
   return [
     stop(() => ({
-      title: `A ${plug.name} plug carries ${amperes(plug.ratedA)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`,
+      title: `${capital(aPlug(plug.name))} carries ${amperes(plug.ratedA)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`,
       why: 'Plug and socket run hot above their rating.',
       working: load.working,
       action: `It needs another connection. ${qualifiedHands}`,
@@ -280,7 +280,7 @@ function fittedByHand(set: Cord, plug: PlugType | undefined): Judgement[] {
   if (isEuroplug(plug) || plug?.rewirable === false)
     return [
       stop(() => ({
-        title: `A ${plug?.name} plug is never fitted by hand: by its standard it is moulded to its cord`,
+        title: `${capital(aPlug(plug?.name ?? ''))} is never fitted by hand: by its standard it is moulded to its cord`,
         why: 'What is on this cord is not what it is called, or was cut open.',
         working: [],
         action: `Do not use this cord. Use a whole moulded cord set. ${qualifiedHands}`,

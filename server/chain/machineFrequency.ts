@@ -4,7 +4,7 @@ import { atMost } from '../physics/tolerance.js'
 import { commonPractice } from '../reference/source.js'
 import { fluxClear, fluxStopAbove, frequencyMatch, speedFollowsFrequency } from '../reference/thresholds.js'
 import { caution, type Judgement, stop, type Text, unknown } from './judgement.js'
-import { ends } from './matchRails.js'
+import { ends, matchRails } from './matchRails.js'
 import type { DeviceRail, MainsSituation, Rail } from './situation.js'
 import { listText, qualifiedHands, ratingPlate } from './words.js'
 
@@ -19,19 +19,26 @@ const voltageOnly = commonPractice(
  */
 export function machineFrequency({ device, supply, reach }: MainsSituation): Judgement[] {
   const listedHz = device?.reading?.input?.frequenciesHz ?? []
-  const wanted = device?.rails.find(({ kind }) => kind !== 'dc')
-  const given = supply.rails.find(({ kind }) => kind !== 'dc')
-  if (!device || !wanted || !given || listedHz.length === 0) return []
+  if (!device || listedHz.length === 0) return []
+  const pairs = acPairs(supply.rails, device.rails)
+  if (pairs.length === 0) return []
   const siteHz = reach.frequencyHz
   const plate = listText(listedHz.map((hz) => hertz(hz)))
   if (siteHz === null || supply.technology === 'switch-mode') return [unknown(() => frequencyOpen(plate, siteHz))]
   if (listedHz.some((hz) => Math.abs(siteHz - hz) <= frequencyMatch.value * hz)) return []
-  const ratio = fluxThere(given, wanted, siteHz, Math.min(...listedHz))
+  const lowestHz = Math.min(...listedHz)
+  const ratio = Math.max(...pairs.map(({ given, wanted }) => fluxThere(given, wanted, siteHz, lowestHz)))
   const over = !atMost(ratio, fluxClear.value)
   const say = (): Text => otherFrequency({ plate, siteHz, ratio, over, turns: device.turns, listedHz })
   if (!device.turns) return over ? [unknown(say)] : []
   return [atMost(ratio, fluxStopAbove.value) ? caution(say) : stop(say)]
 }
+
+/** What the machine takes that may be AC, each with the output that serves it, where that may be AC too. */
+const acPairs = (supplies: readonly Rail[], devices: readonly DeviceRail[]): { wanted: DeviceRail; given: Rail }[] =>
+  matchRails(supplies, devices).flatMap(({ device: wanted, supply: given }) =>
+    wanted.kind === 'dc' || given === null || given.kind === 'dc' ? [] : [{ wanted, given }],
+  )
 
 /** Flux of a winding in the machine over that of its plate [1], the supply's voltage as printed. */
 function fluxThere(given: Rail, wanted: DeviceRail, siteHz: number, plateHz: number): number {

@@ -15,7 +15,7 @@ import type { MainsSituation } from './situation.js'
 import { testedTop } from './testedTop.js'
 import { mainsTopic } from './topic.js'
 import { outcomeOf, type WindowFit, windowAgainstMains } from './windowAgainstMains.js'
-import { listText, qualifiedHands, ratingPlate, windowText } from './words.js'
+import { capital, listText, qualifiedHands, ratingPlate, windowText } from './words.js'
 
 /** Whether the supply may meet the voltage that reaches it. */
 export const mainsVoltage = mainsTopic({
@@ -64,8 +64,6 @@ export const mainsVoltage = mainsTopic({
 /** "230 V mains", or "the converter's 120 V". */
 const named = ({ reach }: MainsSituation, voltageV: number): string =>
   reach.through === 'converter' ? `the converter’s ${volts(voltageV)}` : `${volts(voltageV)} mains`
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 interface At {
   situation: MainsSituation

@@ -9,7 +9,7 @@ import { loadAtReach } from './loadCurrent.js'
 import { isCaptive, isPlugIn, protectionClassOf } from './protectionClass.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
-import { listText, qualifiedHands } from './words.js'
+import { aPlug, capital, listText, qualifiedHands } from './words.js'
 
 const wholeSet = commonPractice(
   'Cord sets',
@@ -83,17 +83,17 @@ function judgePlug(situation: MainsSituation, plug: string): Judgement {
 
   if (no.length === sockets.length)
     return refuse(
-      `A ${plug} plug does not go into socket ${listText(sockets, 'or')}`,
+      `${capital(aPlug(plug))} does not go into socket ${listText(sockets, 'or')}`,
       'Pins bent, filed or pushed in loosely make hot contacts and can leave live metal exposed.',
     )
   if (yes.length === 0 && forced.length > 0 && forced.length + no.length === sockets.length)
     return refuse(
-      `A ${plug} plug can only be forced into socket ${listText(forced, 'or')}`,
+      `${capital(aPlug(plug))} can only be forced into socket ${listText(forced, 'or')}`,
       'Forced, it defeats shutters or makes poor contact; it runs hot and may leave the fuse or the earth out.',
     )
   if (yes.length > 0 && yes.length + no.length === sockets.length)
     return clear(() => ({
-      title: `A ${plug} plug fits socket ${listText(yes)}${no.length > 0 ? `, and does not go into ${listText(no)}` : ''}`,
+      title: `${capital(aPlug(plug))} fits socket ${listText(yes)}${no.length > 0 ? `, and does not go into ${listText(no)}` : ''}`,
       why: 'Plug and socket are made for each other.',
       working: working(),
       action:
@@ -103,7 +103,7 @@ function judgePlug(situation: MainsSituation, plug: string): Judgement {
       sources: sources(),
     }))
   return unknown(() => ({
-    title: `Whether a ${plug} plug fits depends on the socket: ${each.map((entry) => `${entry.letter} ${verdictOf(entry)}`).join(', ')}`,
+    title: `Whether ${aPlug(plug)} fits depends on the socket: ${each.map((entry) => `${entry.letter} ${verdictOf(entry)}`).join(', ')}`,
     why: 'Forced into the wrong one it makes poor contact or loses the earth.',
     working: working(),
     action: `Look at the socket where it will be used and enter its letter${country === null ? ', and the country' : ''}; never push a plug in by force.`,
@@ -149,14 +149,14 @@ const intoConverter = (plug: string, fitsWall: boolean): Text => ({
   title: `The ${plug} plug goes into the converter’s outlet, not into the wall${fitsWall ? ', which it fits too' : ''}`,
   why: 'Converters have outlets for several plugs; many pass no earth on. In the wall socket the supply meets the full mains.',
   working: [],
-  action: `Look whether the converter’s outlet is made for a ${plug} plug, and tie a label to the plug: “only through the converter”.`,
+  action: `Look whether the converter’s outlet is made for ${aPlug(plug)}, and tie a label to the plug: “only through the converter”.`,
   sources: [adapters],
 })
 
 const withAdapter = (situation: MainsSituation, plug: string): Text => {
   const load = loadAtReach(situation)
   return {
-    title: `A ${plug} plug through an adapter`,
+    title: `${capital(aPlug(plug))} through an adapter`,
     why: 'An adapter changes the shape only. One more pair of contacts may run hot, sit loose, or leave the earth or the fuse out.',
     working: load ? load.working : [],
     action: `Read the adapter’s rating${load ? `: it has to carry ${amperes(load.currentA, 3, 'up')}` : ''}, and measure whether it passes the earth on. Better: buy a whole cord set${cordSet(situation)}.`,
@@ -181,7 +181,7 @@ const plugNotListed = (situation: MainsSituation, name: string): Text => ({
 })
 
 const socketNotKnown = (plug: string): Text => ({
-  title: `Which socket the site has is not known; the cord has a ${plug} plug`,
+  title: `Which socket the site has is not known; the cord has ${aPlug(plug)}`,
   why: 'A plug that does not belong to the socket makes poor contact or loses the earth.',
   working: [],
   action: 'Enter the country, or the letter of the socket.',

@@ -25,6 +25,12 @@ export function mainsText({ voltageV, frequencyHz }: Pick<Mains, 'voltageV' | 'f
   return parts.filter((part) => part !== null).join(' ') || 'mains not known'
 }
 
+/** "a CEE 7/7 plug", "an AS/NZS 3112 plug". */
+export const aPlug = (name: string): string => `${/^[AEIO]/.test(name) ? 'an' : 'a'} ${name} plug`
+
+/** The same at the beginning of a sentence. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
 /** "a", "a and b", "a, b and c". */
 export function listText(items: readonly string[], last = 'and'): string {
   if (items.length < 2) return items.join('')

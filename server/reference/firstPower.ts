@@ -37,7 +37,7 @@ export const leastFigures = frozen({
 export const plannedMains = frozen({
   minV: 50,
   maxV: 500,
-  minHz: 10,
+  minHz: 16,
   maxHz: 400,
   source: commonPractice(
     'Project rule: mains a lamp in series is worked out for',

@@ -380,8 +380,9 @@ describe('taking a fact away', { timeout: 60_000 }, () => {
     converter: topics,
     cord: ['socket', 'cord', 'inlet', 'earthing'],
     site: ['mains-voltage', 'mains-frequency', 'converter', 'cord', 'fuse', 'socket', 'earthing', 'output-voltage'],
-    // a stated voltage that its list contradicts puts the country itself in doubt: docs/limits.md
-    'site.country': ['socket', 'earthing'],
+    // a stated voltage that its list contradicts puts the country itself in doubt: docs/limits.md; an unregulated output follows the
+    // mains, and is taken as on its plate's where that is not known, which mains-voltage then says
+    'site.country': ['socket', 'earthing', 'output-voltage'],
     'supply.input': ['mains-voltage', 'mains-frequency', 'converter', 'cord', 'fuse', 'earthing', 'output-voltage'],
     'supply.outputs': [
       'output-kind',
@@ -392,8 +393,18 @@ describe('taking a fact away', { timeout: 60_000 }, () => {
       'cord',
       'dc-plug',
       'polarity',
+      // an AC output hands the machine the frequency of the mains; the label's DC output, that is left, does not
+      'mains-frequency',
     ],
-    'device.inputs': ['output-kind', 'output-voltage', 'output-current', 'lead-drop', 'dc-plug', 'polarity'],
+    'device.inputs': [
+      'output-kind',
+      'output-voltage',
+      'output-current',
+      'lead-drop',
+      'dc-plug',
+      'polarity',
+      'mains-frequency',
+    ],
     'supply.measured': ['output-voltage', 'polarity', 'lead-drop'],
     'supply.plug': ['polarity', 'dc-plug'],
     'device.jack': ['polarity', 'dc-plug'],

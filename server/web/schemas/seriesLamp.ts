@@ -1,9 +1,10 @@
 import { z } from 'zod'
 import { lampWattRange } from '../../plan/firstPower/lamps.js'
+import { plannedMains } from '../../reference/firstPower.js'
 
 const mains = z.strictObject({
-  voltageV: z.number().min(50).max(500),
-  frequencyHz: z.number().min(16).max(400),
+  voltageV: z.number().min(plannedMains.minV).max(plannedMains.maxV),
+  frequencyHz: z.number().min(plannedMains.minHz).max(plannedMains.maxHz),
 })
 
 /** Where a steady state does not depend on the frequency it may be left out. */
