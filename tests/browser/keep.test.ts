@@ -41,6 +41,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
   const keepReading = () => page.click('button:has-text("Keep the reading")')
   const waits = (text: string) => page.waitForSelector(`#waiting h2:has-text("${text}")`)
   const nothingWaits = () => page.waitForSelector('#waiting', { state: 'hidden' })
+  const everythingSent = () => expect.poll(() => page.evaluate('localStorage.length'), { timeout: 20_000 }).toBe(0)
   const values = async () => (await job()).readings.map(({ value }) => value)
   const enter = async (): Promise<void> => {
     await page.fill('[name=passphrase]', passphrase)
@@ -110,7 +111,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     page = await phone.newPage()
     await page.goto(`${at.origin}/jobs`)
     await nothingWaits()
-    await page.waitForFunction('localStorage.length === 0')
+    await everythingSent()
     expect(await values()).toEqual([2])
   })
 
@@ -143,7 +144,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     // the first page sends by itself, the second as it opens
     await phone.setOffline(false)
     await other.goto(`${at.origin}/jobs/${id}`)
-    await page.waitForFunction('localStorage.length === 0')
+    await everythingSent()
     await nothingWaits()
     expect(await values()).toEqual([2, 3])
   })
@@ -163,7 +164,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     expect(await page.inputValue('[name=lamps]')).toBe('one lit')
     expect(await values()).toEqual([2.5])
     await page.click('#details-form button')
-    await page.waitForFunction('localStorage.length === 0')
+    await everythingSent()
     expect((await job()).observations).toMatchObject({ lamps: 'one lit', works: 'partly' })
   })
 
@@ -216,7 +217,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     expect(await page.inputValue('[name=sounds]')).toBe('none')
     expect((await job()).observations.sounds).toBe('hum')
     await page.click('#details-form button')
-    await page.waitForFunction('localStorage.length === 0')
+    await everythingSent()
     expect((await job()).observations.sounds).toBe('none')
   })
 
