@@ -32,6 +32,17 @@ function client(port: number): Client {
   return { socket, read: () => text, closed: new Promise((resolve) => socket.on('close', resolve)) }
 }
 
+/** Whether a new connection is taken. */
+const tried = (port: number): Promise<string> =>
+  new Promise((resolve) => {
+    const late = client(port)
+    late.socket.on('connect', () => {
+      resolve('taken')
+      late.socket.destroy()
+    })
+    late.socket.on('error', () => resolve('refused'))
+  })
+
 const body = '{"text":"OUTPUT 12V 2A"}'
 /** A call with a part of its body still to come. */
 const begun = `POST /api/label HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\nContent-Length: ${body.length}\r\n\r\n${body.slice(0, 5)}`
@@ -73,12 +84,8 @@ describe('the server told to stop', () => {
     child.kill('SIGTERM')
     // what waits for nothing is closed at once
     await idle.closed
-    const late = client(port)
-    const refused = await new Promise((resolve) => {
-      late.socket.on('connect', () => resolve('taken'))
-      late.socket.on('error', () => resolve('refused'))
-    })
-    expect(refused).toBe('refused')
+    // the waiting connections are closed a moment before the door is
+    await vi.waitFor(async () => expect(await tried(port)).toBe('refused'), 2000)
     expect(child.exitCode).toBeNull()
 
     slow.socket.write(body.slice(5))
