@@ -1,8 +1,8 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { mkdtempSync, rmSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { build } from 'esbuild'
 import Database from 'libsql'
 import { expect, it } from 'vitest'
 import { databaseFile, openStore } from '../../server/store/openStore.js'
@@ -11,10 +11,8 @@ const kills = 200
 /** Programs loaded ahead, so that one is ready when the one before is killed. */
 const ahead = 3
 
-/** The writer as one plain file, because 200 programs that compile themselves take minutes; tsx brings the compiler. */
+/** The writer as one plain file, because 200 programs that compile themselves take minutes. */
 async function compiledWriter(folder: string): Promise<string> {
-  const fromTsx = createRequire(createRequire(import.meta.url).resolve('tsx'))
-  const { build } = fromTsx('esbuild') as { build(options: object): Promise<unknown> }
   const outfile = join(folder, 'writer.mjs')
   await build({
     entryPoints: [join(import.meta.dirname, 'writer.ts')],
