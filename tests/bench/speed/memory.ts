@@ -24,7 +24,7 @@ async function measure(): Promise<Measured[]> {
   const heaps: number[] = []
   let most = rest.rss
   for (let round = 0; round < rounds; round += 1) {
-    const running = load({ address: server.address, requests, connections: 16, seconds })
+    const running = load({ sides: [{ address: server.address, requests }], connections: 16, seconds, rounds: 1 })
     await new Promise((resolve) => setTimeout(resolve, (seconds * 1000) / 2))
     most = Math.max(most, (await server.memory()).rss)
     await running
