@@ -46,10 +46,13 @@ class CheckReader extends FormReader {
   }
 
   quantity(name: string, asked: Omit<NumberAsked, 'label'>, show: (value: number) => string): number | null {
+    // most boxes are empty
+    if (this.state.values[name] === undefined && !asked.required) return null
     return this.number(name, { label: labelOf(name), ...asked }, show)
   }
 
   pick<Value extends string>(name: string, choices: readonly Choice<Value>[]): Value | null {
+    if (this.state.values[name] === undefined) return null
     const found = this.choice(
       name,
       choices.map(({ value }) => value),
