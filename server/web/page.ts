@@ -2,6 +2,7 @@ import type { Request, Response } from 'express'
 import type { FormFault, FormState } from './forms/formState.js'
 import { onceForPage } from './once.js'
 import { decimalSign, readersNumbers } from './readersNumbers.js'
+import { utf8 } from './utf8.js'
 
 export type NavName = 'check' | 'first-power' | 'fuse' | 'jobs' | 'shelf' | 'reference'
 
@@ -39,7 +40,7 @@ export function render(request: Request, response: Response, view: string, model
   response.vary('HX-Request').vary('Accept-Language')
   response.render(view, { ...model, decimalSign: sign, once: onceForPage(request) }, (error, html) => {
     if (error) request.next?.(error)
-    else response.send(readersNumbers(html, sign))
+    else response.type('html').send(utf8(readersNumbers(html, sign)))
   })
 }
 
@@ -63,11 +64,15 @@ export function show<Model extends { page: PageHead }>(
 export function redirectToSparse(
   request: Request,
   response: Response,
-  { state, faults, address }: { state: FormState; faults: readonly FormFault[]; address: string },
+  {
+    sent,
+    state,
+    faults,
+    address,
+  }: { sent: Request['query']; state: FormState; faults: readonly FormFault[]; address: string },
 ): boolean {
   const padded = Object.values(state.values).some((value) => value.trim() === '')
-  const hides =
-    faults.some(({ name }) => state.values[name] === undefined) || Object.values(request.query).some(Array.isArray)
+  const hides = faults.some(({ name }) => state.values[name] === undefined) || Object.values(sent).some(Array.isArray)
   if (!padded || hides || wantsFragment(request)) return false
   response.redirect(303, address)
   return true

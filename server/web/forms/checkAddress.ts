@@ -1,6 +1,6 @@
 import type { CheckRequest, DcPlug } from '../../chain/request.js'
 import { addressOf } from './checkForm.js'
-import { needRow, outputRow, railRows } from './checkNames.js'
+import { railRows, rails } from './checkNames.js'
 
 /** A number as plain figures that can be read one way only: never "1e-7", and "1.1250" for 1.125. */
 export function figures(value: number): string {
@@ -79,21 +79,22 @@ export function checkValues({ site, supply, device, cord, converter }: CheckRequ
   }
   for (const rows of [outputs, device.inputs])
     if (rows && rows.length > railRows) throw new RangeError(`at most ${railRows} rails, got ${rows.length}`)
-  outputs?.forEach((rail, index) => {
-    const names = outputRow(index + 1)
-    values[names.voltage] = text(rail.voltageV)
-    values[names.kind] = text(rail.kind)
-    values[names.current] = text(rail.currentA)
-    values[names.power] = text(rail.powerW)
-  })
-  device.inputs?.forEach((rail, index) => {
-    const names = needRow(index + 1)
-    values[names.voltage] = text(rail.voltageV)
-    values[names.kind] = text(rail.kind)
-    values[names.current] = text(rail.currentA)
-    values[names.currentBy] = text(rail.currentIs)
-    values[names.tolerance] = text(rail.tolerancePercent)
-  })
+  for (const { row, out, need } of rails) {
+    const [given, taken] = [outputs?.[row - 1], device.inputs?.[row - 1]]
+    if (given) {
+      values[out.voltage] = text(given.voltageV)
+      values[out.kind] = text(given.kind)
+      values[out.current] = text(given.currentA)
+      values[out.power] = text(given.powerW)
+    }
+    if (taken) {
+      values[need.voltage] = text(taken.voltageV)
+      values[need.kind] = text(taken.kind)
+      values[need.current] = text(taken.currentA)
+      values[need.currentBy] = text(taken.currentIs)
+      values[need.tolerance] = text(taken.tolerancePercent)
+    }
+  }
   return values
 }
 

@@ -16,7 +16,7 @@ import {
   technologies,
   yesNo,
 } from './checkChoices.js'
-import { checkNames, labelOf, needRow, outputRow, rails } from './checkNames.js'
+import { checkNames, labelOf, rails } from './checkNames.js'
 import { type FormFault, FormReader, type FormState, longestLine, longestText } from './formState.js'
 
 export interface CheckForm {
@@ -26,12 +26,20 @@ export interface CheckForm {
   request: CheckRequest | null
   /** true when no field holds anything */
   empty: boolean
+  /** the sparse query string of what was typed */
+  query: string
 }
 
-/** Leaves out what is null, so that an empty group is recognised. */
+/** Leaves out what is null; `null` where nothing is left. */
 function filled<Group extends object>(group: Group): Group | null {
-  const entries = Object.entries(group).filter(([, value]) => value !== null)
-  return entries.length > 0 ? (Object.fromEntries(entries) as Group) : null
+  const kept: Partial<Group> = {}
+  let any = false
+  for (const key in group) {
+    if (group[key] === null) continue
+    kept[key] = group[key]
+    any = true
+  }
+  return any ? (kept as Group) : null
 }
 
 class CheckReader extends FormReader {
@@ -170,8 +178,7 @@ class CheckReader extends FormReader {
 
   outputs(): Output[] | null {
     const rows: Output[] = []
-    for (const row of rails) {
-      const names = outputRow(row)
+    for (const { out: names } of rails) {
       const voltageV = this.rowVoltage(Object.values(names), names.voltage)
       const output = {
         kind: this.pick(names.kind, kinds),
@@ -185,8 +192,7 @@ class CheckReader extends FormReader {
 
   needs(): DeviceInput[] | null {
     const rows: DeviceInput[] = []
-    for (const row of rails) {
-      const names = needRow(row)
+    for (const { need: names } of rails) {
       const voltageV = this.rowVoltage(Object.values(names), names.voltage)
       const input = {
         kind: this.pick(names.kind, kinds),
@@ -289,7 +295,13 @@ export function readCheckForm(sent: unknown): CheckForm {
   const read = new CheckReader(sent)
   const empty = Object.values(read.state.values).every((value) => value.trim() === '')
   const request = readRequest(read)
-  return { state: read.state, faults: read.faults, request: empty || read.faults.length > 0 ? null : request, empty }
+  return {
+    state: read.state,
+    faults: read.faults,
+    request: empty || read.faults.length > 0 ? null : request,
+    empty,
+    query: addressOf(read.state.values),
+  }
 }
 
 /** The same from an address or query string, as a job or a link keeps it: "country=DE&supply=…". */

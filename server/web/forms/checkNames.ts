@@ -1,9 +1,6 @@
 /** How many rails the form has rows for, on either side. An address may carry no more. */
 export const railRows = 6
 
-/** The numbers of the rail rows: 1, 2, … */
-export const rails: readonly number[] = Array.from({ length: railRows }, (_, index) => index + 1)
-
 /**
  * Every parameter a check's address may carry, with the label of its field. This is the whole vocabulary: flat, short,
  * and readable. docs/address.md explains each; an empty one is left out of the address.
@@ -63,11 +60,11 @@ export const checkLabels = {
 } as const
 
 /** One row of what the supply gives: `out1`, `out1kind`, `out1a`, `out1w`. */
-export const outputRow = (row: number) =>
+const outputRow = (row: number) =>
   ({ voltage: `out${row}`, kind: `out${row}kind`, current: `out${row}a`, power: `out${row}w` }) as const
 
 /** One row of what the machine takes: `need1`, `need1kind`, `need1a`, `need1by`, `need1tol`. */
-export const needRow = (row: number) =>
+const needRow = (row: number) =>
   ({
     voltage: `need${row}`,
     kind: `need${row}kind`,
@@ -76,27 +73,31 @@ export const needRow = (row: number) =>
     tolerance: `need${row}tol`,
   }) as const
 
+/** The rows of rails, 1, 2, …, each with the names of its boxes on either side. */
+export const rails = Array.from({ length: railRows }, (_, index) => ({
+  row: index + 1,
+  out: outputRow(index + 1),
+  need: needRow(index + 1),
+}))
+
 /** Every parameter name, in the order they stand in an address. */
 export const checkNames: readonly string[] = [
   ...Object.keys(checkLabels),
-  ...rails.flatMap((row) => Object.values(outputRow(row))),
-  ...rails.flatMap((row) => Object.values(needRow(row))),
+  ...rails.flatMap(({ out }) => Object.values(out)),
+  ...rails.flatMap(({ need }) => Object.values(need)),
 ]
 
-const railLabels = (row: number): Record<string, string> => {
-  const [out, need] = [outputRow(row), needRow(row)]
-  return {
-    [out.voltage]: `Voltage of output ${row}`,
-    [out.kind]: `AC or DC of output ${row}`,
-    [out.current]: `Current of output ${row}`,
-    [out.power]: `Power of output ${row}`,
-    [need.voltage]: `Voltage of machine input ${row}`,
-    [need.kind]: `AC or DC of machine input ${row}`,
-    [need.current]: `Current of machine input ${row}`,
-    [need.currentBy]: `Source of the current of machine input ${row}`,
-    [need.tolerance]: `Tolerance of machine input ${row}`,
-  }
-}
+const railLabels = ({ row, out, need }: (typeof rails)[number]): Record<string, string> => ({
+  [out.voltage]: `Voltage of output ${row}`,
+  [out.kind]: `AC or DC of output ${row}`,
+  [out.current]: `Current of output ${row}`,
+  [out.power]: `Power of output ${row}`,
+  [need.voltage]: `Voltage of machine input ${row}`,
+  [need.kind]: `AC or DC of machine input ${row}`,
+  [need.current]: `Current of machine input ${row}`,
+  [need.currentBy]: `Source of the current of machine input ${row}`,
+  [need.tolerance]: `Tolerance of machine input ${row}`,
+})
 
 const labels: Record<string, string> = Object.assign(Object.create(null), checkLabels, ...rails.map(railLabels))
 

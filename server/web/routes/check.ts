@@ -1,5 +1,6 @@
 import { Router } from 'express'
 import { assess } from '../../chain/assess.js'
+import { readLately } from '../../plate/readLately.js'
 import { parse } from '../parse.js'
 import { checkSchema } from '../schemas/check.js'
 
@@ -7,7 +8,7 @@ import { checkSchema } from '../schemas/check.js'
 export function checkRoutes(): Router {
   const router = Router()
   router.post('/api/check', (request, response) => {
-    response.json(assess(parse(checkSchema, request.body)))
+    response.json(assess(parse(checkSchema, request.body), readLately))
   })
   return router
 }

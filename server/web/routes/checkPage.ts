@@ -1,8 +1,8 @@
 import { Router } from 'express'
 import { assess } from '../../chain/assess.js'
 import type { LabelReading, PlateOf } from '../../plate/labelReading.js'
-import { readPlate } from '../../plate/readPlate.js'
-import { addressOf, readCheckForm } from '../forms/checkForm.js'
+import { readLately } from '../../plate/readLately.js'
+import { readCheckForm } from '../forms/checkForm.js'
 import { redirectToSparse, show, wantsFragment } from '../page.js'
 import { checkView } from '../viewModels/checkView.js'
 
@@ -10,16 +10,16 @@ import { checkView } from '../viewModels/checkView.js'
 export function checkPageRoutes(): Router {
   const router = Router()
   router.get('/', (request, response) => {
-    const form = readCheckForm(request.query)
-    const { state, faults } = form
-    const query = addressOf(state.values)
+    const sent = request.query
+    const form = readCheckForm(sent)
+    const { state, query } = form
     const address = query === '' ? '/' : `/?${query}`
-    if (redirectToSparse(request, response, { state, faults, address })) return
+    if (redirectToSparse(request, response, { ...form, sent, address })) return
     const plate = (name: string, of: PlateOf): LabelReading | null => {
       const text = state.errors[name] === undefined ? state.values[name]?.trim() : ''
-      return text ? readPlate(text, of) : null
+      return text ? readLately(text, of) : null
     }
-    const judged = form.request && assess(form.request)
+    const judged = form.request && assess(form.request, readLately)
     // a form that cannot be judged yet still shows what its plates say
     const readings = judged
       ? { supply: judged.readings.supply, machine: judged.readings.device }

@@ -7,10 +7,11 @@ import { fuseView } from '../viewModels/fuseView.js'
 export function fusePageRoutes(): Router {
   const router = Router()
   router.get('/fuse', (request, response) => {
-    const form = readFuseForm(request.query)
+    const sent = request.query
+    const form = readFuseForm(sent)
     const query = fuseQuery(form.state.values)
     const address = query === '' ? '/fuse' : `/fuse?${query}`
-    if (redirectToSparse(request, response, { state: form.state, faults: form.faults, address })) return
+    if (redirectToSparse(request, response, { ...form, sent, address })) return
     if (wantsFragment(request)) response.set('HX-Replace-Url', address)
     show(request, response, { view: 'fuse', fragment: 'fuse/answer', model: fuseView(form) })
   })

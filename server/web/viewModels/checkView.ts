@@ -5,8 +5,7 @@ import { type PlugDrawing, plugDrawing } from '../charts/plugDrawing.js'
 import { type ChainLink, powerChain } from '../charts/powerChain.js'
 import * as choices from '../forms/checkChoices.js'
 import type { CheckForm } from '../forms/checkForm.js'
-import { addressOf } from '../forms/checkForm.js'
-import { checkNames, labelOf, needRow, outputRow, rails } from '../forms/checkNames.js'
+import { checkNames, labelOf, rails } from '../forms/checkNames.js'
 import type { FormState } from '../forms/formState.js'
 import { openGroups } from '../forms/openGroups.js'
 import { head, type PageHead } from '../page.js'
@@ -34,7 +33,7 @@ export interface CheckPage {
   examples: readonly Example[]
   countries: readonly CountryName[]
   choices: typeof choices
-  rails: { row: number; out: ReturnType<typeof outputRow>; need: ReturnType<typeof needRow> }[]
+  rails: typeof rails
   /** which folded groups hold something and stand open */
   open: Record<Group, boolean>
   readings: { supply: ReadingView | null; machine: ReadingView | null }
@@ -48,18 +47,17 @@ type Group = 'supply' | 'outputs' | 'measured' | 'machine' | 'needs' | 'cord' | 
 
 const groups: Record<Group, readonly string[]> = {
   supply: ['in', 'inhz', 'ina', 'inva', 'inw', 'selector', 'class', 'fuse'],
-  outputs: [...rails.flatMap((row) => Object.values(outputRow(row))), 'outtotal'],
+  outputs: [...rails.flatMap(({ out }) => Object.values(out)), 'outtotal'],
   measured: ['offload', 'loaded', 'measuredpol', 'leadm', 'leadmm2', 'leadawg', 'plugname'],
   machine: ['jackname'],
-  needs: rails.flatMap((row) => Object.values(needRow(row))),
+  needs: rails.flatMap(({ need }) => Object.values(need)),
   cord: ['cordv', 'corda', 'cordmm2', 'cordawg', 'cordplugfitted', 'adapter'],
   converter: ['converter', 'converterv', 'converterva'],
 }
 
-function resultView(request: CheckRequest, response: CheckResponse, state: FormState): ResultView {
+function resultView(request: CheckRequest, response: CheckResponse, { state, query }: CheckForm): ResultView {
   const { findings, verdict, readings } = response
   const { supply, device } = request
-  const address = addressOf(state.values)
   return {
     verdict: verdictWords[verdict],
     tally: tally(findings),
@@ -77,7 +75,7 @@ function resultView(request: CheckRequest, response: CheckResponse, state: FormS
       const typed = value === state.values[name]?.replace(/\r\n?/g, '\n').trim()
       return value === undefined ? [] : [{ label: labelOf(name), value, typed }]
     }),
-    onward: onward(request, response, address),
+    onward: onward(request, response, query),
   }
 }
 
@@ -95,7 +93,7 @@ export function checkView({ form, readings, response }: Checked): CheckPage {
   state.read = read
   // the address carries the code; a person reads the name
   if (state.shown.country !== undefined) state.values.country = state.shown.country
-  const result = request && response ? resultView(request, response, state) : null
+  const result = request && response ? resultView(request, response, form) : null
   const title = result ? `${result.verdict.title}: a check` : 'Check a power supply'
   const count = faults.length === 1 ? 'One entry cannot be used yet' : `${faults.length} entries cannot be used yet`
   return {
@@ -105,7 +103,7 @@ export function checkView({ form, readings, response }: Checked): CheckPage {
     examples,
     countries: countryNames,
     choices,
-    rails: rails.map((row) => ({ row, out: outputRow(row), need: needRow(row) })),
+    rails,
     open: openGroups(state, groups),
     readings: { supply: readingView(readings.supply), machine: readingView(readings.machine) },
     plateFields: plateFields.map((name) => ({ name, value: read[name] ?? '' })),

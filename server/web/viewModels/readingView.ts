@@ -1,6 +1,6 @@
 import { amperes, hertz, voltAmperes, volts, watts } from '../../physics/quantity.js'
 import type { LabelInput, LabelRail, LabelReading } from '../../plate/labelReading.js'
-import { needRow, outputRow, rails } from '../forms/checkNames.js'
+import { rails } from '../forms/checkNames.js'
 
 export interface Line {
   label: string
@@ -98,8 +98,7 @@ export function plateValues(supply: LabelReading | null, machine: LabelReading |
   put('outtotal', supply?.outputsTotalW == null ? null : watts(supply.outputsTotalW))
   put('plugpol', supply && polarityWords(supply))
   put('jackpol', machine && polarityWords(machine))
-  for (const row of rails) {
-    const [out, need] = [outputRow(row), needRow(row)]
+  for (const { row, out, need } of rails) {
     const [gives, takes] = [supply?.outputs[row - 1], machine?.takes[row - 1]]
     if (gives) {
       put(out.voltage, railVoltage(gives))
@@ -128,8 +127,13 @@ export const plateFields: readonly string[] = [
   'outtotal',
   'plugpol',
   'jackpol',
-  ...rails.flatMap((row) => {
-    const [out, need] = [outputRow(row), needRow(row)]
-    return [out.voltage, out.kind, out.current, out.power, need.voltage, need.kind, need.current]
-  }),
+  ...rails.flatMap(({ out, need }) => [
+    out.voltage,
+    out.kind,
+    out.current,
+    out.power,
+    need.voltage,
+    need.kind,
+    need.current,
+  ]),
 ]

@@ -5,7 +5,7 @@ import type { ShelfItem, ShelfKind, ShelfSummary } from '../../shelf/shelfItem.j
 import type { Wanted } from '../../shelf/wanted.js'
 import type { Kept, Photo, Row, Store } from '../../store/store.js'
 import * as choices from '../forms/checkChoices.js'
-import { needRow, outputRow, rails } from '../forms/checkNames.js'
+import { rails } from '../forms/checkNames.js'
 import type { FormFault, FormState } from '../forms/formState.js'
 import { openGroups } from '../forms/openGroups.js'
 import { mostPhotos } from '../keepPhoto.js'
@@ -123,9 +123,9 @@ export async function shelfView(store: Store, { search, country, numbers, undo }
 /** The boxes of each folded part of the form. */
 const groups = {
   mains: ['in', 'inhz', 'ina', 'inva', 'inw', 'selector', 'fuse'],
-  outputs: [...rails.flatMap((row) => Object.values(outputRow(row))), 'outtotal'],
+  outputs: [...rails.flatMap(({ out }) => Object.values(out)), 'outtotal'],
   measured: ['offload', 'loaded', 'measuredpol', 'leadm', 'leadmm2', 'leadawg'],
-  needs: rails.flatMap((row) => Object.values(needRow(row))),
+  needs: rails.flatMap(({ need }) => Object.values(need)),
 }
 
 export interface ShelfFormPage {
@@ -137,7 +137,7 @@ export interface ShelfFormPage {
   version: number | null
   form: FormState
   choices: typeof choices
-  rails: { row: number; out: ReturnType<typeof outputRow>; need: ReturnType<typeof needRow> }[]
+  rails: typeof rails
   open: Record<keyof typeof groups, boolean>
   changed: ChangedField[]
   notSaved: string | null
@@ -165,7 +165,7 @@ export function shelfFormView({ kind, kept, form, ...refused }: ShelfFormShown):
     version: kept?.version ?? null,
     form,
     choices,
-    rails: rails.map((row) => ({ row, out: outputRow(row), need: needRow(row) })),
+    rails,
     open: openGroups(form, groups),
     changed: refused.changed ?? [],
     notSaved: refused.notSaved ?? null,

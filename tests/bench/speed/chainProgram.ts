@@ -27,10 +27,10 @@ const prepared = situations.map(
 )
 
 const rates: Rates = {
-  assess: rate(typedIn, assess),
-  withPlates: rate(situations, assess),
+  assess: rate(typedIn, (one) => assess(one)),
+  withPlates: rate(situations, (one) => assess(one)),
   prepared: rate(prepared, (one) => assessPrepared(...one)),
   plates: rate(plates, (text) => readPlate(text, 'supply')),
-  json: rate(typedIn.map(assess), (answer) => JSON.stringify(answer)),
+  json: rate(typedIn.map((one) => assess(one)), (answer) => JSON.stringify(answer)),
 }
 console.log(JSON.stringify(rates))
