@@ -3,44 +3,46 @@ import { compileFile, type compileTemplate } from 'pug'
 import { root } from '../root.js'
 import type { FormState } from './forms/formState.js'
 
-/** The mixins that print the same whenever they are given the same; those of fields, where the form has nothing for them. */
+/** The mixins that print the same whenever they are given the same; those of fields, where the form adds nothing. */
 export type Part = 'textField' | 'selectField' | 'suggestions' | 'outcomeSymbol' | 'outcomeMark' | 'linkGlyph'
 
-type Options = Readonly<Record<string, unknown>>
-
-/** Prints a part as it was printed before for the same arguments; a list is the same only if it is the same array. */
-export type PrintedOnce = (part: Part, name: string, label?: string, list?: object, options?: Options) => string
-
-interface Printed {
-  part: Part
-  label: string | undefined
-  list: object | undefined
-  options: Options | undefined
-  html: string
+/** What a mixin is given beside its name: of a field or a list. A list is the same only if it is the same array. */
+interface Given {
+  label?: string
+  list?: object
+  options?: Readonly<Record<string, unknown>>
+  /** the choice that was made */
+  chosen?: string
 }
 
-/** More of one name are not kept: a page may make its choices anew each time. */
-const most = 20
+/** Prints a part, or answers with what was printed before for the same. */
+export type PrintedOnce = (part: Part, name: string, given?: Given) => string
 
-const untouched: FormState = { values: {}, errors: {}, shown: {}, read: {} }
+/** More of one name are not kept: a page may make its choices anew each time. */
+const most = 50
 
 /** Prints parts by `views/part.pug`, each once; `words` are what the mixins look up beside their arguments. */
 export function printedOnce(words: object): PrintedOnce {
   let print: compileTemplate | undefined
-  const kept = new Map<string, Printed[]>()
-  return (part, name, label, list, options) => {
+  const kept = new Map<string, { part: Part; given: Given; html: string }[]>()
+  return (part, name, given = {}) => {
     const ofName = kept.get(name) ?? []
-    for (const one of ofName)
-      if (one.part === part && one.label === label && one.list === list && areAlike(one.options, options))
-        return one.html
+    for (const one of ofName) if (one.part === part && areAlike(one.given, given)) return one.html
     print ??= compileFile(join(root, 'views/part.pug'), { compileDebug: false })
-    const html = inOnePiece(print({ ...words, part, name, label, list, options, form: untouched }))
-    kept.set(name, [{ part, label, list, options, html }, ...ofName.slice(0, most - 1)])
+    const form: FormState = { values: { [name]: given.chosen ?? '' }, errors: {}, shown: {}, read: {} }
+    const html = inOnePiece(print({ ...words, part, name, ...given, form }))
+    kept.set(name, [{ part, given, html }, ...ofName.slice(0, most - 1)])
     return html
   }
 }
 
-function areAlike(one: Options = {}, other: Options = {}): boolean {
+const areAlike = (one: Given, other: Given): boolean =>
+  one.label === other.label &&
+  one.list === other.list &&
+  one.chosen === other.chosen &&
+  optionsAlike(one.options, other.options)
+
+function optionsAlike(one: Given['options'] = {}, other: Given['options'] = {}): boolean {
   for (const key in one) if (one[key] !== other[key]) return false
   for (const key in other) if (!(key in one)) return false
   return true
@@ -49,6 +51,15 @@ function areAlike(one: Options = {}, other: Options = {}): boolean {
 /** The same text, no longer held as the many pieces it was put together from: pages that take it in are made faster. */
 const inOnePiece = (text: string): string => Buffer.from(text).toString()
 
-/** True where a form has nothing for a field: nothing typed, no fault, nothing read from a plate. */
-export const isUntouched = ({ values, errors, shown, read }: Partial<FormState>, name: string): boolean =>
-  !values?.[name] && !errors?.[name] && !shown?.[name] && !read?.[name]
+/** True where a form has nothing to say of a field: no fault, nothing read from a plate. */
+const isUnremarked = ({ errors, read }: Partial<FormState>, name: string): boolean => !errors?.[name] && !read?.[name]
+
+/** True where a form has nothing for a field, typed or to say of it. */
+export const isUntouched = (form: Partial<FormState>, name: string): boolean =>
+  isUnremarked(form, name) && !form.values?.[name] && !form.shown?.[name]
+
+/** True where a form has nothing for a list of choices but one of them, or none. */
+export const isChosen = (form: Partial<FormState>, name: string, choices: readonly { value: string }[]): boolean => {
+  const value = form.values?.[name]
+  return isUnremarked(form, name) && (!value || choices.some((choice) => choice.value === value))
+}
