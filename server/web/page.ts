@@ -39,8 +39,13 @@ export function render(request: Request, response: Response, view: string, model
   const sign = decimalSign(request.acceptsLanguages())
   response.vary('HX-Request').vary('Accept-Language')
   response.render(view, { ...model, decimalSign: sign, once: onceForPage(request) }, (error, html) => {
-    if (error) request.next?.(error)
-    else response.type('html').send(utf8(readersNumbers(html, sign)))
+    if (error) {
+      request.next?.(error)
+      return
+    }
+    const body = utf8(readersNumbers(html, sign))
+    // a page carries a key of its own and is never the same twice, so no tag is made to tell it by
+    response.type('html').set('Content-Length', String(body.length)).end(body)
   })
 }
 

@@ -4,7 +4,15 @@ import { root } from '../root.js'
 import type { FormState } from './forms/formState.js'
 
 /** The mixins that print the same whenever they are given the same; those of fields, where the form adds nothing. */
-export type Part = 'textField' | 'selectField' | 'suggestions' | 'outcomeSymbol' | 'outcomeMark' | 'linkGlyph'
+export type Part =
+  | 'textField'
+  | 'selectField'
+  | 'suggestions'
+  | 'outputRow'
+  | 'needRow'
+  | 'outcomeSymbol'
+  | 'outcomeMark'
+  | 'linkGlyph'
 
 /** What a mixin is given beside its name: of a field or a list. A list is the same only if it is the same array. */
 interface Given {
@@ -13,6 +21,8 @@ interface Given {
   options?: Readonly<Record<string, unknown>>
   /** the choice that was made */
   chosen?: string
+  /** the names of a row's boxes */
+  rail?: object
 }
 
 /** Prints a part, or answers with what was printed before for the same. */
@@ -40,6 +50,7 @@ const areAlike = (one: Given, other: Given): boolean =>
   one.label === other.label &&
   one.list === other.list &&
   one.chosen === other.chosen &&
+  one.rail === other.rail &&
   optionsAlike(one.options, other.options)
 
 function optionsAlike(one: Given['options'] = {}, other: Given['options'] = {}): boolean {
@@ -57,6 +68,12 @@ const isUnremarked = ({ errors, read }: Partial<FormState>, name: string): boole
 /** True where a form has nothing for a field, typed or to say of it. */
 export const isUntouched = (form: Partial<FormState>, name: string): boolean =>
   isUnremarked(form, name) && !form.values?.[name] && !form.shown?.[name]
+
+/** True where a form has nothing for any of some fields. */
+export function areUntouched(form: Partial<FormState>, names: Readonly<Record<string, string>>): boolean {
+  for (const key in names) if (!isUntouched(form, names[key] as string)) return false
+  return true
+}
 
 /** True where a form has nothing for a list of choices but one of them, or none. */
 export const isChosen = (form: Partial<FormState>, name: string, choices: readonly { value: string }[]): boolean => {

@@ -31,6 +31,9 @@ const rates: Rates = {
   withPlates: rate(situations, (one) => assess(one)),
   prepared: rate(prepared, (one) => assessPrepared(...one)),
   plates: rate(plates, (text) => readPlate(text, 'supply')),
-  json: rate(typedIn.map((one) => assess(one)), (answer) => JSON.stringify(answer)),
+  json: rate(
+    typedIn.map((one) => assess(one)),
+    (answer) => JSON.stringify(answer),
+  ),
 }
 console.log(JSON.stringify(rates))
