@@ -20,6 +20,11 @@ const connections = 8
 
 const pages: Asked[] = examples.map(({ address }) => ({ path: address }))
 
+/** The same checks, but a number stands on both plates that no plate had before. */
+const newPlates: Asked[] = pages.map(({ path }) => ({
+  path: path.replace(/[?&](supply|machine)=[^&]*/g, '$&%0AS/N+{n}'),
+}))
+
 const checks: Asked[] = cases.map((check) => ({
   path: '/api/check',
   method: 'POST',
@@ -109,6 +114,11 @@ async function compareAll(folder: string, begun: Begun): Promise<Measured[]> {
       { address: bare.address, requests: bareGet },
     ),
     await compare(
+      targets.pageNewPlates,
+      { address: lampline.address, requests: newPlates },
+      { address: bare.address, requests: bareGet },
+    ),
+    await compare(
       targets.pageGzip,
       { address: lampline.address, requests: withGzip(pages) },
       { address: bareGzip.address, requests: withGzip(bareGet) },
@@ -123,7 +133,7 @@ async function compareAll(folder: string, begun: Begun): Promise<Measured[]> {
       { address: lampline.address, requests: withGzip(checks) },
       { address: bareGzip.address, requests: withGzip(checks) },
     ),
-  ].map((row, index) => (index < 2 ? { ...row, note: `${size}; ${row.note}` } : row))
+  ].map((row, index) => (index < 3 ? { ...row, note: `${size}; ${row.note}` } : row))
   return measured
 }
 

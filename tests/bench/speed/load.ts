@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process'
 import { text } from 'node:stream/consumers'
 
 export interface Asked {
+  /** `{n}` in it is another number in each request */
   path: string
   method?: 'GET' | 'POST'
   headers?: Record<string, string>

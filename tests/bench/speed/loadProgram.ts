@@ -4,6 +4,8 @@ import type { Asked, Load, Loaded } from './load.js'
 /** The second process: keeps some connections busy for a while, each asking again as soon as it is answered. */
 const { sides, connections, seconds, rounds } = JSON.parse(process.argv[2] as string) as Load
 
+let number = 0
+
 async function loadOnce(pool: Pool, requests: Asked[]): Promise<Loaded> {
   let answered = 0
   let refused = 0
@@ -12,7 +14,7 @@ async function loadOnce(pool: Pool, requests: Asked[]): Promise<Loaded> {
   const ask = async (connection: number): Promise<void> => {
     for (let count = connection; performance.now() < end; count += connections) {
       const { path, method = 'GET', headers = {}, body = null } = requests[count % requests.length] as Asked
-      const answer = await pool.request({ path, method, headers, body })
+      const answer = await pool.request({ path: path.replaceAll('{n}', String(number++)), method, headers, body })
       await answer.body.dump({ limit: 10_000_000 })
       answered += 1
       if (answer.statusCode !== 200) refused += 1

@@ -5,6 +5,7 @@ type Target = Required<Pick<Measured, 'what' | 'target'>>
 /** What is to be reached, and by what. */
 export const targets = {
   page: { what: 'a full check, the page', target: { atLeast: 0.5 } },
+  pageNewPlates: { what: 'a full check, the page, with plates never read before', target: { atLeast: 0.5 } },
   pageGzip: { what: 'a full check, the page, both compressed with gzip', target: { atLeast: 0.5 } },
   assess: { what: '`assess` of what is typed in the fields', target: { atLeast: 20_000 } },
   plates: { what: 'plates read', target: { atLeast: 5000 } },
