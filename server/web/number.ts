@@ -110,7 +110,23 @@ const lowerFirst = (label: string): string =>
  * @returns the value in the base unit, `null` for an empty box, or the sentence to show
  */
 export function readNumber(typed: string, asked: NumberAsked): NumberRead {
-  const { label, unit, min, above, max, whole, required } = asked
+  const { label, min, above, max, whole } = asked
+  const read = plainly.test(typed) ? { value: Number(typed) } : takenApart(typed, asked)
+  if ('message' in read || read.value === null) return read
+  const { value } = read
+  const fits =
+    Number.isFinite(value) &&
+    !(min !== undefined && value < min) &&
+    !(above !== undefined && value <= above) &&
+    !(max !== undefined && value > max) &&
+    !(whole && !Number.isInteger(value))
+  return fits ? { value: value === 0 ? 0 : value } : { message: `${label} must be ${range(asked)}.` }
+}
+
+/** A number that has one reading alone and nothing around it, as most are written. */
+const plainly = /^\d{1,6}(?:\.\d{1,2})?$/
+
+function takenApart(typed: string, { label, unit, required }: NumberAsked): NumberRead {
   const text = typed
     .normalize('NFC')
     .replace(/[\u00a0\u2007\u2009\u202f]/g, ' ')
@@ -140,12 +156,5 @@ export function readNumber(typed: string, asked: NumberAsked): NumberRead {
     }
   // 15 figures: 350 mA is 0.35 A, not 0.35000000000000003 A
   const magnitude = Number((Number(`${digits || '0'}.${fraction || '0'}`) * factor).toPrecision(15))
-  const value = sign === '-' || sign === '−' ? -magnitude : magnitude
-  const fits =
-    Number.isFinite(value) &&
-    !(min !== undefined && value < min) &&
-    !(above !== undefined && value <= above) &&
-    !(max !== undefined && value > max) &&
-    !(whole && !Number.isInteger(value))
-  return fits ? { value: value === 0 ? 0 : value } : { message: `${label} must be ${range(asked)}.` }
+  return { value: sign === '-' || sign === '−' ? -magnitude : magnitude }
 }

@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto'
+import { createHash, randomUUID } from 'node:crypto'
 import type { Request } from 'express'
 import { newId } from '../store/openStore.js'
 import { Unprocessable } from './errors.js'
@@ -11,7 +11,7 @@ const keyOf = (sent: unknown): string | null => (typeof sent === 'string' && key
 export const onceField = ({ body }: Request): string | null => keyOf((body as { once?: unknown } | undefined)?.once)
 
 /** The key for the forms of a page: that which a refused form brought, so that it stays the same form; else a new one. */
-export const onceForPage = (request: Request): string => onceField(request) ?? newId()
+export const onceForPage = (request: Request): string => onceField(request) ?? randomUUID()
 
 /** The once-key of a call, in its header `Idempotency-Key`; null where there is none. */
 export function onceHeader(request: Request): string | null {

@@ -1,4 +1,4 @@
-import { randomBytes } from 'node:crypto'
+import { randomUUID } from 'node:crypto'
 import type { Request, RequestHandler, Response } from 'express'
 import type { Logger } from 'pino'
 
@@ -18,7 +18,7 @@ export const pathOf = (request: Request): string => request.originalUrl.split('?
 export function requestLog(logger: Logger): RequestHandler {
   return (request, response, next) => {
     const sent = request.get('X-Request-Id') ?? ''
-    const id = plainId.test(sent) ? sent : randomBytes(6).toString('hex')
+    const id = plainId.test(sent) ? sent : randomUUID().slice(-12)
     response.locals.requestId = id
     response.set('X-Request-Id', id)
     if (logger.isLevelEnabled('info')) {

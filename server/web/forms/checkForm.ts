@@ -321,7 +321,7 @@ export function addressOf(values: Record<string, string>): string {
   for (const name of checkNames) {
     const value = values[name]?.trim() ?? ''
     if (value !== '')
-      address.set(name, name === 'country' ? (countryCode(value) ?? value) : value.replace(/\r\n?/g, '\n'))
+      address.append(name, name === 'country' ? (countryCode(value) ?? value) : value.replace(/\r\n?/g, '\n'))
   }
   return address.toString()
 }

@@ -25,11 +25,12 @@ const byText = new Map<string, string>()
 for (const { country, name } of countries) byText.set(plain(name), country)
 for (const { code, name } of countryNames) byText.set(plain(name), code)
 // codes last: no name has two letters, but a code must win
-for (const { code } of countryNames) byText.set(plain(code), code)
+for (const { code } of countryNames) byText.set(plain(code), code).set(code, code)
 
 /** The code of a country written as its code or its name on the pages, without regard to case and accents. */
-export const countryCode = (text: string): string | undefined => byText.get(plain(text))
+export const countryCode = (text: string): string | undefined => byText.get(text) ?? byText.get(plain(text))
+
+const byCode = new Map(countryNames.map(({ code, name }) => [code, name]))
 
 /** "Germany" for "DE"; the text itself where it is no code of the table. */
-export const countryName = (code: string): string =>
-  countryNames.find((country) => country.code === code.toUpperCase())?.name ?? code
+export const countryName = (code: string): string => byCode.get(code.toUpperCase()) ?? code
