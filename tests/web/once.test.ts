@@ -51,7 +51,7 @@ describe.each(forms)('the form of $of', ({ of, path, typed, other }) => {
 
   it('carries a key that cannot be guessed, another on each page', async () => {
     const keys = [await once(), await once()]
-    expect(keys[0]).toMatch(/^[\w-]{22}$/)
+    expect(keys[0]).toMatch(randomUuid)
     expect(keys[1]).not.toBe(keys[0])
   })
 
@@ -91,6 +91,9 @@ describe.each(forms)('the form of $of', ({ of, path, typed, other }) => {
     expect(answer.text).toContain(`name="once" value="${key}"`)
   })
 })
+
+/** RFC 9562, 5.4: version 4, of 122 random bits. */
+const randomUuid = /^[\da-f]{8}-[\da-f]{4}-4[\da-f]{3}-[89ab][\da-f]{3}-[\da-f]{12}$/
 
 describe('the form of a photo', () => {
   const post = (key: string, bytes: Buffer) =>
@@ -180,7 +183,7 @@ describe.each(kept)('the form that keeps $of', ({ page, path, typed, other, list
   it('keeps one however often it is sent, answers each time with it, and another for another content or key', async () => {
     const before = await total()
     const once = await key()
-    expect(once).toMatch(/^[\w-]{22}$/)
+    expect(once).toMatch(randomUuid)
     const answers = await Promise.all(Array.from({ length: 5 }, () => post({ ...typed, once })))
     for (const answer of answers)
       expect([answer.status, answer.headers.location]).toEqual([303, answers[0]?.headers.location])
