@@ -10,7 +10,7 @@ const keyOf = (sent: unknown): string | null => (typeof sent === 'string' && key
 /** The once-key that a form brought in its field "once"; null where there is none that can be used. */
 export const onceField = ({ body }: Request): string | null => keyOf((body as { once?: unknown } | undefined)?.once)
 
-/** The key for the forms of a page, a random UUID: that which a refused form brought, so that it stays the same form; else a new one. */
+/** The key for the forms of a page: that which a refused form brought, so that it stays the same form; else a random UUID. */
 export const onceForPage = (request: Request): string => onceField(request) ?? randomUUID()
 
 /** The once-key of a call, in its header `Idempotency-Key`; null where there is none. */

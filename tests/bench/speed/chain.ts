@@ -4,15 +4,9 @@ import { join } from 'node:path'
 import { buildSync } from 'esbuild'
 import type { ChainCases } from './chainProgram.js'
 import { figure, type Measured, type Part } from './measured.js'
+import type { Rate } from './rate.js'
 import { plates, situations, typedIn } from './situations.js'
 import { targets } from './targets.js'
-
-/** How often a second of processor time, over some runs. */
-export interface Rate {
-  perSecond: number
-  least: number
-  most: number
-}
 
 export interface Rates {
   assess: Rate
