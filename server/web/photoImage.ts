@@ -1,4 +1,3 @@
-import sharp from 'sharp'
 import type { Photo } from '../store/store.js'
 import { Unprocessable } from './errors.js'
 
@@ -31,6 +30,8 @@ const refused = (message: string): Unprocessable => new Unprocessable([{ path: '
  * @throws Unprocessable where the content is not a whole JPEG, PNG or WebP picture, whatever its name says
  */
 export async function photoImage(bytes: Uint8Array): Promise<PhotoImage> {
+  // loaded with the first photo: it takes a tenth of a second, and many a start sees none
+  const { default: sharp } = await import('sharp')
   if (bytes.length > largestPhoto)
     throw refused('The photo is larger than the 8 MB that are kept; make it smaller and send it again.')
   try {
