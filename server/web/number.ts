@@ -126,6 +126,7 @@ export function readNumber(typed: string, asked: NumberAsked): NumberRead {
 /** A number that has one reading alone and nothing around it, as most are written. */
 const plainly = /^\d{1,6}(?:\.\d{1,2})?$/
 
+/** Any other way to write one, range not yet looked at. */
 function takenApart(typed: string, { label, unit, required }: NumberAsked): NumberRead {
   const text = typed
     .normalize('NFC')

@@ -44,7 +44,7 @@ export function render(request: Request, response: Response, view: string, model
       return
     }
     const body = utf8(readersNumbers(html, sign))
-    // a page carries a key of its own and is never the same twice, so no tag is made to tell it by
+    // no tag to tell a page by: the most asked for carry a key of their own and are never the same twice
     response.type('html').set('Content-Length', String(body.length)).end(body)
   })
 }

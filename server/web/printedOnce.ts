@@ -14,9 +14,10 @@ export type Part =
   | 'outcomeMark'
   | 'linkGlyph'
 
-/** What a mixin is given beside its name: of a field or a list. A list is the same only if it is the same array. */
+/** What a mixin is given beside its name: of a field, a list, a mark, or the first box of a row. */
 interface Given {
   label?: string
+  /** the choices, of a row all of them; they are the same only if they are the same object */
   list?: object
   options?: Readonly<Record<string, unknown>>
   /** the choice that was made */
