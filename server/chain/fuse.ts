@@ -1,5 +1,5 @@
-import type { FuseRequest } from './fuseRequest.js'
-import { judgeFuse } from './fuseReview.js'
+import type { FuseRequest } from './fuse/fuseRequest.js'
+import { judgeFuse } from './fuse/review.js'
 import { type Judgement, type Text, together, unknown } from './judgement.js'
 import { loadAtReach } from './loadCurrent.js'
 import { windowsInUse } from './plateWindow.js'

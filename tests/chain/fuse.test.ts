@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { fuseQuestion } from '../../server/chain/fuse/question.js'
 import { fuseRequestOf } from '../../server/chain/fuse.js'
-import { fuseQuestion } from '../../server/chain/fuseQuestion.js'
 import { prepareSite } from '../../server/chain/prepareSite.js'
 import { prepareSupply } from '../../server/chain/prepareSupply.js'
 import { reachOf } from '../../server/chain/reach.js'

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { fittedLink } from '../../server/chain/fuseLink.js'
-import { gatesOf } from '../../server/chain/fuseLinkGates.js'
-import { meltingRange } from '../../server/chain/meltingRange.js'
+import { fittedLink } from '../../server/chain/fuse/fuseLink.js'
+import { gatesOf } from '../../server/chain/fuse/linkGates.js'
+import { meltingRange } from '../../server/chain/fuse/meltingRange.js'
 import { iecBetween, iecPreferred } from '../../server/reference/fuseRatings.js'
 
 /** Written off the data sheets: [multiple, min s, max s], null where none is printed. Where sheets disagree: the wider band. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { reviewFuse } from '../../server/chain/fuseReview.js'
+import { reviewFuse } from '../../server/chain/fuse/review.js'
 import { neededMeltingI2t, parabolaI2t, pulseI2t } from '../../server/physics/fuseI2t.js'
 import { minimumRating, nextRating } from '../../server/physics/fuseRating.js'
 import { iecPreferred, northAmerican } from '../../server/reference/fuseRatings.js'

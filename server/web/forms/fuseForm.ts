@@ -1,4 +1,4 @@
-import { type FuseRequest, fusePositions, inrushShapes } from '../../chain/fuseRequest.js'
+import { type FuseRequest, fusePositions, inrushShapes } from '../../chain/fuse/fuseRequest.js'
 import { amperes, decimal, duration, plain, volts, watts } from '../../physics/quantity.js'
 import { fuseLimits } from '../schemas/fuse.js'
 import type { Choice } from './checkChoices.js'

@@ -1,5 +1,5 @@
 import { Router } from 'express'
-import { reviewFuse } from '../../chain/fuseReview.js'
+import { reviewFuse } from '../../chain/fuse/review.js'
 import { readFuseMarking } from '../../plate/fuseMarking.js'
 import { parse } from '../parse.js'
 import { fuseMarkingRequest, fuseRequest } from '../schemas/fuse.js'

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { fusePositions, fuseSchemes, inrushShapes } from '../../chain/fuseRequest.js'
+import { fusePositions, fuseSchemes, inrushShapes } from '../../chain/fuse/fuseRequest.js'
 import { breakingLetters, characteristics } from '../../reference/fuseMarks.js'
 
 const positive = (max: number, min: number = fuseLimits.least) => z.number().gt(0, { abort: true }).min(min).max(max)

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { reviewFuse } from '../../server/chain/fuseReview.js'
-import { changed, outcomesOn } from './cases.js'
+import { reviewFuse } from '../../../server/chain/fuse/review.js'
+import { changed, outcomesOn } from '../cases.js'
 
 const review = (marking: string, prescribed = 'T500mAL250V') =>
   reviewFuse({ marking, prescribed, position: 'mains', circuit: { voltageV: 230, currentA: 0.3 } })

@@ -1,11 +1,11 @@
-import { amperes } from '../physics/quantity.js'
-import { readFuseMarking } from '../plate/fuseMarking.js'
-import { iecBreakingMark, iecColourCode, iecMarking } from '../reference/fuseMarks.js'
-import { bs1362LargestA } from '../reference/fuseRatings.js'
+import { amperes } from '../../physics/quantity.js'
+import { readFuseMarking } from '../../plate/fuseMarking.js'
+import { iecBreakingMark, iecColourCode, iecMarking } from '../../reference/fuseMarks.js'
+import { bs1362LargestA } from '../../reference/fuseRatings.js'
+import { caution, type Judgement, stop, unknown } from '../judgement.js'
+import { ratingPlate } from '../words.js'
 import { describe, isCounterfeit } from './fuseLink.js'
 import type { Rule } from './fuseSituation.js'
-import { caution, type Judgement, stop, unknown } from './judgement.js'
-import { ratingPlate } from './words.js'
 
 /** The marking itself: what could not be read and what cannot be true. */
 export const marking: Rule = ({ request, fitted, fittedEntered }) => {

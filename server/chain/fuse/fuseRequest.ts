@@ -1,6 +1,6 @@
-import type { FittedFuse } from '../plate/fuseMarking.js'
-import type { BreakingLetter, Characteristic } from '../reference/fuseMarks.js'
-import type { Finding } from './finding.js'
+import type { FittedFuse } from '../../plate/fuseMarking.js'
+import type { BreakingLetter, Characteristic } from '../../reference/fuseMarks.js'
+import type { Finding } from '../finding.js'
 
 export const fusePositions = ['mains', 'plug', 'low-voltage'] as const
 

@@ -1,9 +1,9 @@
-import { scaledRating } from '../physics/fuseRating.js'
-import { amperes, decimal, volts } from '../physics/quantity.js'
-import { plugFuseSmall } from '../reference/fuseRatings.js'
-import { dualVoltage, likeWithLike } from '../reference/fuseSelection.js'
+import { scaledRating } from '../../physics/fuseRating.js'
+import { amperes, decimal, volts } from '../../physics/quantity.js'
+import { plugFuseSmall } from '../../reference/fuseRatings.js'
+import { dualVoltage, likeWithLike } from '../../reference/fuseSelection.js'
+import { caution, clear, type Judgement, stop, unknown } from '../judgement.js'
 import { fitThis, makers, type Rule } from './fuseSituation.js'
-import { caution, clear, type Judgement, stop, unknown } from './judgement.js'
 
 /** Nothing prescribed, or not readable, or not for this mains. */
 export const prescribed: Rule = (situation) => {

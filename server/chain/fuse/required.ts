@@ -1,6 +1,6 @@
-import { neededMeltingI2t, pulseFormula, pulseI2t, pulseShare } from '../physics/fuseI2t.js'
-import { loadCurrent, minimumRating, nextRating } from '../physics/fuseRating.js'
-import { amperes, decimal, percent, plain, seconds, volts, watts } from '../physics/quantity.js'
+import { neededMeltingI2t, pulseFormula, pulseI2t, pulseShare } from '../../physics/fuseI2t.js'
+import { loadCurrent, minimumRating, nextRating } from '../../physics/fuseRating.js'
+import { amperes, decimal, percent, plain, seconds, volts, watts } from '../../physics/quantity.js'
 import {
   bs1362Ratings,
   iecExtensions,
@@ -8,7 +8,7 @@ import {
   northAmerican,
   northAmericanMetric,
   plugFuseSmall,
-} from '../reference/fuseRatings.js'
+} from '../../reference/fuseRatings.js'
 import {
   ambientMatchC,
   ambientPoints,
@@ -16,9 +16,9 @@ import {
   iecUpperShare,
   pulseShares,
   referenceAmbientC,
-} from '../reference/fuseSelection.js'
-import type { Source } from '../reference/source.js'
-import { lowClassMostV } from '../reference/thresholds.js'
+} from '../../reference/fuseSelection.js'
+import type { Source } from '../../reference/source.js'
+import { lowClassMostV } from '../../reference/thresholds.js'
 import type { FuseLink, Prescription } from './fuseLink.js'
 import type { FuseCircuit, FuseRequest, FuseRequired } from './fuseRequest.js'
 import { meltingRange } from './meltingRange.js'

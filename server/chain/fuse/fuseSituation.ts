@@ -1,8 +1,8 @@
-import { likeWithLike, sourceOfPrescription } from '../reference/fuseSelection.js'
+import { likeWithLike, sourceOfPrescription } from '../../reference/fuseSelection.js'
+import type { Judgement } from '../judgement.js'
 import { describe, type FuseLink, type Prescription } from './fuseLink.js'
 import type { FuseRequest } from './fuseRequest.js'
-import type { Demand } from './fuseRequired.js'
-import type { Judgement } from './judgement.js'
+import type { Demand } from './required.js'
 
 /** Everything a rule may look at. */
 export interface FuseSituation {

@@ -1,7 +1,7 @@
-import { commonPractice } from '../reference/source.js'
-import { blown } from './fuseCircuitRules.js'
+import { commonPractice } from '../../reference/source.js'
+import { stop } from '../judgement.js'
+import { blown } from './circuitRules.js'
 import { fitThis, type Rule, who } from './fuseSituation.js'
-import { stop } from './judgement.js'
 
 const opened =
   /\bblown\b|\bburnt?\b|\bburned\b|\bopen(?:ed)?\b|\bbroken\b|\bmelted\b|durchgebrannt|\bdefekt|grill[ée]\b|fundido|saltad[oa]/i

@@ -1,8 +1,8 @@
-import { slowness } from '../plate/fuseMarking.js'
-import { iecMarking } from '../reference/fuseMarks.js'
-import { likeWithLike } from '../reference/fuseSelection.js'
+import { slowness } from '../../plate/fuseMarking.js'
+import { iecMarking } from '../../reference/fuseMarks.js'
+import { likeWithLike } from '../../reference/fuseSelection.js'
+import { caution, clear, stop, unknown } from '../judgement.js'
 import { fitThis, makers, type Rule } from './fuseSituation.js'
-import { caution, clear, stop, unknown } from './judgement.js'
 
 /** Fitted against prescribed: speed. */
 export const speed: Rule = ({ fitted, prescription, request }) => {

@@ -1,9 +1,9 @@
-import { amperes, percent } from '../physics/quantity.js'
-import { schemeComparison } from '../reference/fuseGatesOther.js'
-import { bs646Note, iecBetween, iecExtensions, iecPreferred } from '../reference/fuseRatings.js'
-import { likeWithLike, notInterchangeable } from '../reference/fuseSelection.js'
+import { amperes, percent } from '../../physics/quantity.js'
+import { schemeComparison } from '../../reference/fuseGatesOther.js'
+import { bs646Note, iecBetween, iecExtensions, iecPreferred } from '../../reference/fuseRatings.js'
+import { likeWithLike, notInterchangeable } from '../../reference/fuseSelection.js'
+import { caution, stop, unknown } from '../judgement.js'
 import { familyName, fitThis, type Rule } from './fuseSituation.js'
-import { caution, stop, unknown } from './judgement.js'
 
 const isIecRating = (ratedA: number): boolean =>
   [iecPreferred, iecBetween, iecExtensions].some((series) => series.ratedA.includes(ratedA))

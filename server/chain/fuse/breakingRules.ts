@@ -1,10 +1,10 @@
-import { amperes, volts } from '../physics/quantity.js'
-import { breakingRank } from '../plate/fuseMarking.js'
-import { iecBreakingCapacity, ulInterruptingAt250V } from '../reference/fuseRatings.js'
-import { breakingRule, dcRule, likeWithLike, voltageRule } from '../reference/fuseSelection.js'
+import { amperes, volts } from '../../physics/quantity.js'
+import { breakingRank } from '../../plate/fuseMarking.js'
+import { iecBreakingCapacity, ulInterruptingAt250V } from '../../reference/fuseRatings.js'
+import { breakingRule, dcRule, likeWithLike, voltageRule } from '../../reference/fuseSelection.js'
+import { caution, clear, type Judgement, stop, unknown } from '../judgement.js'
 import type { FuseLink } from './fuseLink.js'
 import { fitThis, type Rule, who } from './fuseSituation.js'
-import { caution, clear, type Judgement, stop, unknown } from './judgement.js'
 
 /** Breaking capacity: against the prescription and against the fault current. */
 export const breaking: Rule = ({ fitted, prescription, request, fittedEntered }) => {

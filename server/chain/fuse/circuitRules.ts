@@ -1,13 +1,13 @@
-import { gateTimes } from '../physics/fuseCurve.js'
-import { amperes, decimal, duration, percent, volts } from '../physics/quantity.js'
-import { bs1362LargestA } from '../reference/fuseRatings.js'
-import { bothPoles, currentLimited, likeWithLike } from '../reference/fuseSelection.js'
+import { gateTimes } from '../../physics/fuseCurve.js'
+import { amperes, decimal, duration, percent, volts } from '../../physics/quantity.js'
+import { bs1362LargestA } from '../../reference/fuseRatings.js'
+import { bothPoles, currentLimited, likeWithLike } from '../../reference/fuseSelection.js'
+import { caution, clear, unknown } from '../judgement.js'
+import { ratingPlate } from '../words.js'
 import { describe, type FuseLink } from './fuseLink.js'
-import { gatesOf } from './fuseLinkGates.js'
 import type { Rule } from './fuseSituation.js'
-import { caution, clear, unknown } from './judgement.js'
+import { gatesOf } from './linkGates.js'
 import { meltingRange } from './meltingRange.js'
-import { ratingPlate } from './words.js'
 
 /** Operating current against the rating that rules. */
 export const operating: Rule = ({ demand, fitted, prescription, moved, request }) => {

@@ -1,13 +1,13 @@
-import type { FittedFuse } from '../plate/fuseMarking.js'
-import { nominalMatchOfMains } from '../reference/fuseSelection.js'
-import type { Outcome } from './finding.js'
+import type { FittedFuse } from '../../plate/fuseMarking.js'
+import { nominalMatchOfMains } from '../../reference/fuseSelection.js'
+import type { Outcome } from '../finding.js'
+import { type Judgement, toFinding, worstFirst } from '../judgement.js'
 import { fittedLink, prescriptionAt } from './fuseLink.js'
-import { gatesOf } from './fuseLinkGates.js'
 import type { FuseOutcome, FuseRequest, FuseResponse } from './fuseRequest.js'
-import { demandOf } from './fuseRequired.js'
-import { fuseRules } from './fuseRules.js'
 import type { FuseSituation } from './fuseSituation.js'
-import { type Judgement, toFinding, worstFirst } from './judgement.js'
+import { gatesOf } from './linkGates.js'
+import { demandOf } from './required.js'
+import { fuseRules } from './rules.js'
 
 const facts = ({ ratedA, ratedV, characteristic, breaking, breakingCapacityA, scheme }: FittedFuse): FittedFuse => ({
   ratedA,

@@ -1,16 +1,16 @@
-import { amperes, volts } from '../physics/quantity.js'
-import { capacityOf, type FittedFuse, type FuseMarking, readFuseMarking, slowness } from '../plate/fuseMarking.js'
-import { splitPrescription } from '../plate/fusePrescription.js'
-import type { Characteristic } from '../reference/fuseMarks.js'
+import { amperes, volts } from '../../physics/quantity.js'
+import { capacityOf, type FittedFuse, type FuseMarking, readFuseMarking, slowness } from '../../plate/fuseMarking.js'
+import { splitPrescription } from '../../plate/fusePrescription.js'
+import type { Characteristic } from '../../reference/fuseMarks.js'
 import {
   bs1362LargestA,
   bs1362RatedV,
   ulInterruptingAt125V,
   ulInterruptingAt250V,
   ulRatedV,
-} from '../reference/fuseRatings.js'
+} from '../../reference/fuseRatings.js'
+import { isFor } from '../plateWindow.js'
 import type { FuseRequest } from './fuseRequest.js'
-import { isFor } from './plateWindow.js'
 
 /** A link with everything that was read of it. */
 export type FuseLink = FuseMarking

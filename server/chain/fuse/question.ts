@@ -1,10 +1,10 @@
-import { readPlate } from '../plate/readPlate.js'
-import { fuseRequestOf } from './fuse.js'
+import { readPlate } from '../../plate/readPlate.js'
+import { fuseRequestOf } from '../fuse.js'
+import { prepareSite } from '../prepareSite.js'
+import { prepareSupply } from '../prepareSupply.js'
+import { reachOf } from '../reach.js'
+import type { CheckRequest } from '../request.js'
 import type { FuseRequest } from './fuseRequest.js'
-import { prepareSite } from './prepareSite.js'
-import { prepareSupply } from './prepareSupply.js'
-import { reachOf } from './reach.js'
-import type { CheckRequest } from './request.js'
 
 /**
  * The fuse review that a check amounts to, to open it with the check's values filled in.
