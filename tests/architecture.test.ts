@@ -27,12 +27,13 @@ const allowed: Record<string, string[]> = {
   reference: [],
   physics: ['reference'],
   plate: ['reference'],
-  chain: ['plate', 'physics', 'reference'],
-  plan: ['chain', 'plate', 'physics', 'reference'],
+  facts: ['plate', 'physics', 'reference'],
+  chain: ['facts', 'plate', 'physics', 'reference'],
+  plan: ['chain', 'facts', 'plate', 'physics', 'reference'],
   store: [],
-  shelf: ['store', 'chain', 'plate', 'physics', 'reference'],
-  jobs: ['store', 'plan', 'chain', 'plate', 'physics', 'reference'],
-  web: ['', 'store', 'shelf', 'jobs', 'plan', 'chain', 'plate', 'physics', 'reference'],
+  shelf: ['store', 'chain', 'facts', 'plate', 'physics', 'reference'],
+  jobs: ['store', 'plan', 'chain', 'facts', 'plate', 'physics', 'reference'],
+  web: ['', 'store', 'shelf', 'jobs', 'plan', 'chain', 'facts', 'plate', 'physics', 'reference'],
   '': ['', 'store', 'web', 'shelf', 'jobs', 'reference'],
 }
 
@@ -49,7 +50,7 @@ describe('the arrows between folders', () => {
     expect(new Set(files.map(folderOf))).toEqual(new Set(Object.keys(allowed)))
   })
 
-  it('go one way: web → plan, jobs, shelf → chain → plate, physics → reference', () => {
+  it('go one way: web → plan, jobs, shelf → chain → facts → plate, physics → reference', () => {
     const wrong = local.filter(({ file, target }) => {
       const to = folderOf(relative(server, join(server, dirname(file), target)))
       const from = folderOf(file)
@@ -69,14 +70,22 @@ describe('the arrows between folders', () => {
     expect(packages.filter(({ file }) => folderOf(file) === folder)).toEqual([])
   })
 
-  it.each(['reference', 'physics', 'plate', 'chain', 'plan'])('reads no clock and no chance in %s', (folder) => {
-    const wrong = files.filter(
-      (file) =>
-        folderOf(file) === folder &&
-        /\bDate\.now\b|\bnew Date\(\)|\bperformance\.now\b|\bMath\.random\b/.test(
-          readFileSync(join(server, file), 'utf8'),
-        ),
-    )
-    expect(wrong).toEqual([])
+  it('lets facts have the package for schemas alone', () => {
+    const found = packages.filter(({ file }) => folderOf(file) === 'facts').map(({ target }) => target)
+    expect(new Set(found)).toEqual(new Set(['zod']))
   })
+
+  it.each(['reference', 'physics', 'plate', 'facts', 'chain', 'plan'])(
+    'reads no clock and no chance in %s',
+    (folder) => {
+      const wrong = files.filter(
+        (file) =>
+          folderOf(file) === folder &&
+          /\bDate\.now\b|\bnew Date\(\)|\bperformance\.now\b|\bMath\.random\b/.test(
+            readFileSync(join(server, file), 'utf8'),
+          ),
+      )
+      expect(wrong).toEqual([])
+    },
+  )
 })

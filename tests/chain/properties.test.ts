@@ -4,7 +4,7 @@ import { assess } from '../../server/chain/assess.js'
 import { type CheckResponse, outcomes } from '../../server/chain/finding.js'
 import { type TopicName, topicNames as topics } from '../../server/chain/index.js'
 import type { CheckRequest, DeviceInput, Output } from '../../server/chain/request.js'
-import { checkSchema } from '../../server/web/schemas/check.js'
+import { checkSchema } from '../../server/facts/check.js'
 import { changed, matching } from './cases.js'
 
 const maybe = <T>(values: fc.Arbitrary<T>) => fc.option(values, { nil: null, freq: 4 })

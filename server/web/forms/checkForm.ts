@@ -1,6 +1,6 @@
 import type { CheckRequest, DcPlug, DeviceInput, Output, VoltageWindow } from '../../chain/request.js'
+import { leastTaken } from '../../facts/leastTaken.js'
 import { amperes, hertz, millimetres, plain, voltAmperes, volts, watts } from '../../physics/quantity.js'
-import { checkLeast } from '../checkLimits.js'
 import { type NumberAsked, readNumber } from '../number.js'
 import { countryCode, countryName } from '../viewModels/countryNames.js'
 import {
@@ -101,7 +101,7 @@ class CheckReader extends FormReader {
   windows(name: string): VoltageWindow[] | null {
     const text = this.text(name)
     if (text === null) return null
-    const asked = { label: labelOf(name), unit: 'V', above: 0, min: checkLeast.voltageV, max: 1000 }
+    const asked = { label: labelOf(name), unit: 'V', above: 0, min: leastTaken.voltageV, max: 1000 }
     const windows: VoltageWindow[] = []
     for (const part of text.split(/\s*(?:\/|;|\bor\b)\s*/i)) {
       const ends = part.split(/\s*(?:-|–|—|~|\bto\b)\s*/i)
@@ -131,7 +131,7 @@ class CheckReader extends FormReader {
     if (text === null) return null
     const values: number[] = []
     for (const part of text.split(/\s*(?:\/|;|-|–|\bto\b|\bor\b)\s*/i)) {
-      const read = readNumber(part, { label: labelOf(name), unit: 'Hz', min: checkLeast.frequencyHz, max: 1000 })
+      const read = readNumber(part, { label: labelOf(name), unit: 'Hz', min: leastTaken.frequencyHz, max: 1000 })
       if ('message' in read || read.value === null) {
         this.fault(name, 'message' in read ? read.message : `${labelOf(name)} must be such as 50, 60 or 50/60.`)
         return null
@@ -143,7 +143,7 @@ class CheckReader extends FormReader {
   }
 
   plug(prefix: 'plug' | 'jack'): DcPlug | null {
-    const diameter = { unit: 'mm', above: 0, min: checkLeast.diameterMm, max: 30 }
+    const diameter = { unit: 'mm', above: 0, min: leastTaken.diameterMm, max: 30 }
     const plug: DcPlug = {
       outerMm: this.quantity(`${prefix}outer`, diameter, millimetres),
       innerMm: this.quantity(`${prefix}inner`, diameter, millimetres),
@@ -168,10 +168,10 @@ class CheckReader extends FormReader {
   /** A voltage that may be negative; near 0 V there is nothing to judge. */
   signedVolts(name: string, required = false): number | null {
     const value = this.quantity(name, { unit: 'V', min: -1000, max: 1000, required }, volts)
-    if (value === null || Math.abs(value) >= checkLeast.voltageV) return value
+    if (value === null || Math.abs(value) >= leastTaken.voltageV) return value
     this.fault(
       name,
-      `${labelOf(name)} must be ${volts(checkLeast.voltageV)} or more, plus or minus; leave it empty if it is not known.`,
+      `${labelOf(name)} must be ${volts(leastTaken.voltageV)} or more, plus or minus; leave it empty if it is not known.`,
     )
     return null
   }
@@ -182,8 +182,8 @@ class CheckReader extends FormReader {
       const voltageV = this.rowVoltage(Object.values(names), names.voltage)
       const output = {
         kind: this.pick(names.kind, kinds),
-        currentA: this.quantity(names.current, { unit: 'A', above: 0, min: checkLeast.currentA, max: 1000 }, amperes),
-        powerW: this.quantity(names.power, { unit: 'W', above: 0, min: checkLeast.power, max: 100_000 }, watts),
+        currentA: this.quantity(names.current, { unit: 'A', above: 0, min: leastTaken.currentA, max: 1000 }, amperes),
+        powerW: this.quantity(names.power, { unit: 'W', above: 0, min: leastTaken.power, max: 100_000 }, watts),
       }
       if (voltageV !== null) rows.push({ voltageV, ...output })
     }
@@ -196,7 +196,7 @@ class CheckReader extends FormReader {
       const voltageV = this.rowVoltage(Object.values(names), names.voltage)
       const input = {
         kind: this.pick(names.kind, kinds),
-        currentA: this.quantity(names.current, { unit: 'A', above: 0, min: checkLeast.currentA, max: 1000 }, amperes),
+        currentA: this.quantity(names.current, { unit: 'A', above: 0, min: leastTaken.currentA, max: 1000 }, amperes),
         currentIs: this.pick(names.currentBy, currentSources),
         tolerancePercent: this.quantity(names.tolerance, { unit: '%', min: 0, max: 50 }, (value) => plain(value, '%')),
       }
@@ -206,8 +206,8 @@ class CheckReader extends FormReader {
   }
 }
 
-const current = { unit: 'A', above: 0, min: checkLeast.currentA, max: 1000 }
-const area = { unit: 'mm²', above: 0, min: checkLeast.areaMm2, max: 100 }
+const current = { unit: 'A', above: 0, min: leastTaken.currentA, max: 1000 }
+const area = { unit: 'mm²', above: 0, min: leastTaken.areaMm2, max: 100 }
 const gauge = { unit: 'AWG', min: 0, max: 40, whole: true }
 const squareMillimetres = (value: number): string => plain(value, 'mm²')
 const awg = (value: number): string => `AWG\u00a0${value}`
@@ -225,9 +225,9 @@ function readRequest(read: CheckReader): CheckRequest {
       voltages: read.windows('in'),
       frequenciesHz: read.frequencies('inhz'),
       currentA: read.quantity('ina', current, amperes),
-      powerVA: read.quantity('inva', { unit: 'VA', above: 0, min: checkLeast.power, max: 100_000 }, voltAmperes),
-      powerW: read.quantity('inw', { unit: 'W', above: 0, min: checkLeast.power, max: 100_000 }, watts),
-      selectorV: read.quantity('selector', { unit: 'V', above: 0, min: checkLeast.voltageV, max: 1000 }, volts),
+      powerVA: read.quantity('inva', { unit: 'VA', above: 0, min: leastTaken.power, max: 100_000 }, voltAmperes),
+      powerW: read.quantity('inw', { unit: 'W', above: 0, min: leastTaken.power, max: 100_000 }, watts),
+      selectorV: read.quantity('selector', { unit: 'V', above: 0, min: leastTaken.voltageV, max: 1000 }, volts),
     }),
     technology: read.pick('type', technologies),
     regulated: read.yes('regulated'),
@@ -235,7 +235,7 @@ function readRequest(read: CheckReader): CheckRequest {
     inlet: read.words('inlet'),
     fuse: read.words('fuse'),
     outputs: read.outputs(),
-    outputsTotalW: read.quantity('outtotal', { unit: 'W', above: 0, min: checkLeast.power, max: 100_000 }, watts),
+    outputsTotalW: read.quantity('outtotal', { unit: 'W', above: 0, min: leastTaken.power, max: 100_000 }, watts),
     plug: read.plug('plug'),
     lead: readLead(read),
     measured: filled({
@@ -254,7 +254,7 @@ function readRequest(read: CheckReader): CheckRequest {
 }
 
 function readLead(read: CheckReader): CheckRequest['supply']['lead'] {
-  const lengthM = read.quantity('leadm', { unit: 'm', above: 0, min: checkLeast.lengthM, max: 100 }, (value) =>
+  const lengthM = read.quantity('leadm', { unit: 'm', above: 0, min: leastTaken.lengthM, max: 100 }, (value) =>
     plain(value, 'm'),
   )
   const areaMm2 = read.quantity('leadmm2', area, squareMillimetres)
@@ -268,7 +268,7 @@ function readCord(read: CheckReader): CheckRequest['cord'] {
   return filled({
     plug: read.words('cordplug'),
     connector: read.words('cordend'),
-    ratedV: read.quantity('cordv', { unit: 'V', above: 0, min: checkLeast.voltageV, max: 1000 }, volts),
+    ratedV: read.quantity('cordv', { unit: 'V', above: 0, min: leastTaken.voltageV, max: 1000 }, volts),
     ratedA: read.quantity('corda', current, amperes),
     earthed: read.yes('cordearth'),
     areaMm2: read.quantity('cordmm2', area, squareMillimetres),
@@ -283,7 +283,7 @@ function readConverter(read: CheckReader): CheckRequest['converter'] {
   const outputV = read.quantity('converterv', { unit: 'V', min: 50, max: 1000 }, volts)
   const ratedVA = read.quantity(
     'converterva',
-    { unit: 'VA', above: 0, min: checkLeast.power, max: 100_000 },
+    { unit: 'VA', above: 0, min: leastTaken.power, max: 100_000 },
     voltAmperes,
   )
   if (kind === null && outputV === null && ratedVA === null) return null

@@ -1,8 +1,8 @@
 import { Router } from 'express'
 import { assess } from '../../chain/assess.js'
+import { checkSchema } from '../../facts/check.js'
 import { readLately } from '../../plate/readLately.js'
 import { parse } from '../parse.js'
-import { checkSchema } from '../schemas/check.js'
 
 /** The whole check, as JSON. */
 export function checkRoutes(): Router {

@@ -1,9 +1,9 @@
 import { z } from 'zod'
+import { checkSchema } from '../../facts/check.js'
 import { schemesNamed } from '../../plan/bench/insulation.js'
 import { rectifiers, regulationKnown } from '../../plan/bench/offLoad.js'
 import { lampWattRange } from '../../plan/firstPower/lamps.js'
 import { safetySchemes } from '../../reference/safetyTestLimits.js'
-import { checkSchema } from './check.js'
 
 const railV = z
   .number()

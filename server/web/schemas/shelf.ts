@@ -1,19 +1,20 @@
 import { z } from 'zod'
-import { deviceSchema, supplySchema } from './check.js'
+import { machine } from '../../facts/machine.js'
+import { supply } from '../../facts/supply.js'
 import { nameSchema, noteSchema, placeSchema, versionSchema } from './record.js'
 
 export const shelfSupplySchema = z.strictObject({
   name: nameSchema,
   place: placeSchema,
   note: noteSchema,
-  supply: supplySchema,
+  supply: supply.schema,
 })
 
 export const shelfDeviceSchema = z.strictObject({
   name: nameSchema,
   place: placeSchema,
   note: noteSchema,
-  device: deviceSchema,
+  device: machine.schema,
 })
 
 export const shelfSupplyPutSchema = shelfSupplySchema.extend({ version: versionSchema })

@@ -2,7 +2,7 @@
  * The least a check takes of each quantity, in calls and on the page alike. Nothing on a bench is smaller; what is comes from
  * a slip of the pen, and quotients of such numbers leave the range of numbers.
  */
-export const checkLeast = {
+export const leastTaken = {
   voltageV: 0.1,
   currentA: 1e-6,
   /** watts and volt-amperes */

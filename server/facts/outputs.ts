@@ -1,0 +1,133 @@
+import { look } from './fact.js'
+import { choice, list, number, required, signedVolts, stated } from './kinds.js'
+import { leastTaken } from './leastTaken.js'
+
+const onPlate = look('From the lines about the output on the plate.')
+
+/** Whether a voltage is direct or alternating. */
+const kinds = [
+  { value: 'dc', label: 'DC' },
+  { value: 'ac', label: 'AC' },
+] as const
+
+/** What the supply gives, a row for each output. */
+export const outputs = list(
+  { each: 'output', rows: 6, column: 'rails', printed: (plate) => plate.outputs },
+  {
+    kind: stated(
+      choice({
+        choices: kinds,
+        link: 'supply',
+        address: 'out#kind',
+        label: 'AC or DC',
+        question: 'Is this output direct or alternating?',
+        findOut: [onPlate],
+        printedRow: ({ kind }) => kind,
+        weighs: 'caution',
+      }),
+    ),
+    voltageV: required(
+      signedVolts({
+        link: 'supply',
+        address: 'out#',
+        label: 'Voltage',
+        question: 'What voltage does this output give?',
+        findOut: [onPlate],
+        printedRow: ({ voltageV }) => voltageV,
+        weighs: 'caution',
+      }),
+    ),
+    currentA: number({
+      unit: 'A',
+      min: leastTaken.currentA,
+      max: 1000,
+      link: 'supply',
+      address: 'out#a',
+      label: 'Current',
+      question: 'How much current may be taken from this output?',
+      findOut: [onPlate],
+      printedRow: ({ currentA }) => currentA,
+      weighs: 'remark',
+    }),
+    powerW: number({
+      unit: 'W',
+      min: leastTaken.power,
+      max: 100_000,
+      link: 'supply',
+      address: 'out#w',
+      label: 'Power',
+      question: 'How much power may be taken from this output?',
+      findOut: [onPlate],
+      printedRow: ({ powerW }) => powerW,
+      weighs: 'remark',
+    }),
+  },
+)
+
+const onMachine = look('From the machine’s plate, or the print beside its power socket.')
+
+/** What the machine takes, a row for each input. */
+export const inputs = list(
+  { each: 'machine input', rows: 6, column: 'rails', printed: (plate) => plate.takes },
+  {
+    kind: stated(
+      choice({
+        choices: kinds,
+        link: 'machine',
+        address: 'need#kind',
+        label: 'AC or DC',
+        question: 'Does this input want direct or alternating voltage?',
+        findOut: [onMachine],
+        printedRow: ({ kind }) => kind,
+        weighs: 'caution',
+      }),
+    ),
+    voltageV: required(
+      signedVolts({
+        link: 'machine',
+        address: 'need#',
+        label: 'Voltage',
+        question: 'What voltage does this input want?',
+        findOut: [onMachine],
+        printedRow: ({ voltageV }) => voltageV,
+        weighs: 'caution',
+      }),
+    ),
+    currentA: number({
+      unit: 'A',
+      min: leastTaken.currentA,
+      max: 1000,
+      link: 'machine',
+      address: 'need#a',
+      label: 'Current',
+      question: 'How much current does the machine draw here?',
+      findOut: [onMachine],
+      printedRow: ({ currentA }) => currentA,
+      weighs: 'remark',
+    }),
+    currentIs: choice({
+      choices: [
+        { value: 'plate', label: 'its plate' },
+        { value: 'measured', label: 'a measurement' },
+      ],
+      link: 'machine',
+      address: 'need#by',
+      label: 'Source of the current',
+      inRow: 'Current known from',
+      question: 'Is that current printed, or was it measured?',
+      findOut: [look('You know where the figure comes from.')],
+    }),
+    tolerancePercent: number({
+      unit: '%',
+      min: 0,
+      max: 50,
+      link: 'machine',
+      address: 'need#tol',
+      column: '±',
+      label: 'Tolerance',
+      inRow: 'Tolerance, plus or minus',
+      question: 'By how much may this voltage be off?',
+      findOut: [look('From the machine’s manual; plates seldom say it.')],
+    }),
+  },
+)
