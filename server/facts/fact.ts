@@ -44,6 +44,8 @@ export interface Choice<Value = unknown> {
   /** its name in addresses and cells, where that is not the value itself */
   word?: string
   label: string
+  /** within a sentence, where that is not the value itself */
+  says?: string
   /** key of the drawing that shows it */
   drawing?: string
 }
@@ -74,6 +76,8 @@ export interface About<Value = unknown> {
   printed?: (plate: PlateWords) => Value | null | undefined
   /** the same of a fact in a list, from one row of what the plate says */
   printedRow?: (row: RowPrinted) => Value | null
+  /** what the plate says in words, where a value alone does not hold it */
+  printedText?: (row: RowPrinted) => string
   /** how an entry against the plate weighs: one that can destroy at once wants care, others are told only */
   weighs?: 'caution' | 'remark'
 }

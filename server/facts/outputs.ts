@@ -1,4 +1,5 @@
-import { look } from './fact.js'
+import { volts } from '../physics/quantity.js'
+import { look, type RowPrinted } from './fact.js'
 import { choice, list, number, required, signedVolts, stated } from './kinds.js'
 import { leastTaken } from './leastTaken.js'
 
@@ -6,9 +7,13 @@ const onPlate = look('From the lines about the output on the plate.')
 
 /** Whether a voltage is direct or alternating. */
 const kinds = [
-  { value: 'dc', label: 'DC' },
-  { value: 'ac', label: 'AC' },
+  { value: 'dc', label: 'DC', says: 'DC' },
+  { value: 'ac', label: 'AC', says: 'AC' },
 ] as const
+
+/** A printed voltage or range: "5 V to 11 V". */
+const printedText = ({ voltageV, voltageMaxV }: RowPrinted): string =>
+  voltageMaxV === null ? volts(voltageV) : `${volts(voltageV)} to ${volts(voltageMaxV)}`
 
 /** What the supply gives, a row for each output. */
 export const outputs = list(
@@ -34,6 +39,7 @@ export const outputs = list(
         question: 'What voltage does this output give?',
         findOut: [onPlate],
         printedRow: ({ voltageV }) => voltageV,
+        printedText,
         weighs: 'caution',
       }),
     ),
@@ -90,6 +96,7 @@ export const inputs = list(
         question: 'What voltage does this input want?',
         findOut: [onMachine],
         printedRow: ({ voltageV }) => voltageV,
+        printedText,
         weighs: 'caution',
       }),
     ),

@@ -6,8 +6,8 @@ const diameter = { unit: 'mm', min: leastTaken.diameterMm, max: 30 }
 
 /** Which contact is plus. */
 export const polarities = [
-  { value: 'centre-positive', label: 'Centre positive', drawing: 'centre-positive' },
-  { value: 'centre-negative', label: 'Centre negative', drawing: 'centre-negative' },
+  { value: 'centre-positive', label: 'Centre positive', says: 'centre positive', drawing: 'centre-positive' },
+  { value: 'centre-negative', label: 'Centre negative', says: 'centre negative', drawing: 'centre-negative' },
 ] as const
 
 /** The low-voltage plug on the lead to the machine. */

@@ -113,6 +113,10 @@ export const supply = thing('Supply', {
     weighs: 'caution',
   }),
   regulated: yesNo({
+    choices: [
+      { value: true, word: 'yes', label: 'Yes', says: 'regulated' },
+      { value: false, word: 'no', label: 'No', says: 'unregulated' },
+    ],
     link: 'supply',
     address: 'regulated',
     column: 'regulated',
@@ -129,9 +133,9 @@ export const supply = thing('Supply', {
   }),
   protectionClass: choice({
     choices: [
-      { value: 'I', label: 'Class I: relies on an earth' },
-      { value: 'II', label: 'Class II: square in a square', drawing: 'class-ii' },
-      { value: 'III', label: 'Class III: extra-low voltage only', drawing: 'class-iii' },
+      { value: 'I', label: 'Class I: relies on an earth', says: 'class I' },
+      { value: 'II', label: 'Class II: square in a square', says: 'class II', drawing: 'class-ii' },
+      { value: 'III', label: 'Class III: extra-low voltage only', says: 'class III', drawing: 'class-iii' },
     ],
     link: 'supply',
     address: 'class',

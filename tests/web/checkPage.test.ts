@@ -5,7 +5,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { createApp } from '../../server/app.js'
 import { readConfig } from '../../server/config.js'
 import type { Context } from '../../server/web/context.js'
-import { checkNames } from '../../server/web/forms/checkNames.js'
+import { checkNames } from '../../server/web/forms/checkForm.js'
 import { examples } from '../../server/web/viewModels/examples.js'
 
 // a check keeps nothing, so these pages need no store

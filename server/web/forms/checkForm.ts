@@ -1,22 +1,11 @@
-import type { CheckRequest, DcPlug, DeviceInput, Output, VoltageWindow } from '../../chain/request.js'
-import { leastTaken } from '../../facts/leastTaken.js'
-import { amperes, hertz, millimetres, plain, voltAmperes, volts, watts } from '../../physics/quantity.js'
+import { wordOf } from '../../facts/address.js'
+import { boxes, boxName, boxOf, labelOf } from '../../facts/boxes.js'
+import { type CheckRequest, check } from '../../facts/check.js'
+import type { Fact, FactOf, Group, List, Part } from '../../facts/fact.js'
+import { quantityIn, says } from '../../facts/says.js'
+import type { VoltageWindow } from '../../plate/labelReading.js'
 import { type NumberAsked, readNumber } from '../number.js'
 import { countryCode, countryName } from '../viewModels/countryNames.js'
-import {
-  adapters,
-  type Choice,
-  converterKinds,
-  currentSources,
-  kinds,
-  plugFittings,
-  polarities,
-  protectionClasses,
-  sockets,
-  technologies,
-  yesNo,
-} from './checkChoices.js'
-import { checkNames, labelOf, rails } from './checkNames.js'
 import { type FormFault, FormReader, type FormState, longestLine, longestText } from './formState.js'
 
 export interface CheckForm {
@@ -30,271 +19,196 @@ export interface CheckForm {
   query: string
 }
 
-/** Leaves out what is null; `null` where nothing is left. */
-function filled<Group extends object>(group: Group): Group | null {
-  const kept: Partial<Group> = {}
-  let any = false
-  for (const key in group) {
-    if (group[key] === null) continue
-    kept[key] = group[key]
-    any = true
-  }
-  return any ? (kept as Group) : null
+/** The names of all boxes of a check, in the order in which they stand in an address. */
+export const checkNames: readonly string[] = boxes.map(({ name }) => name)
+
+/** Quantities so small that a sentence calls them "more than 0" [the unit of the box]. */
+const asGoodAsZero = 1
+
+/** What a number typed into a box must be. */
+function asked({ min, max, unit }: { min: number; max: number; unit: string }, label: string): NumberAsked {
+  return { label, unit, min, max, ...(min > 0 && min < asGoodAsZero && { above: 0 }) }
 }
 
+/**
+ * Reads the boxes of a check by the rows of its facts. A part of the check that nothing was entered for is `undefined`;
+ * `null` is a thing that is there and not known.
+ */
 class CheckReader extends FormReader {
   constructor(sent: unknown) {
-    super(sent, checkNames, labelOf, (name) => (name === 'supply' || name === 'machine' ? longestText : longestLine))
+    super(sent, checkNames, labelOf, (name) => (boxOf(name)?.fact.kind === 'plate' ? longestText : longestLine))
     for (const name of Object.keys((sent ?? {}) as object))
-      if (!checkNames.includes(name))
+      if (boxOf(name) === undefined)
         this.fault(
           'check-form',
           `The address holds “${name.slice(0, 40)}”, which is no part of a check; take it out, or correct its name.`,
         )
   }
 
-  quantity(name: string, asked: Omit<NumberAsked, 'label'>, show: (value: number) => string): number | null {
-    // most boxes are empty
-    if (this.state.values[name] === undefined && !asked.required) return null
-    return this.number(name, { label: labelOf(name), ...asked }, show)
+  private isEmpty(name: string): boolean {
+    return (this.state.values[name] ?? '').trim() === ''
   }
 
-  pick<Value extends string>(name: string, choices: readonly Choice<Value>[]): Value | null {
-    if (this.state.values[name] === undefined) return null
-    const found = this.choice(
-      name,
-      choices.map(({ value }) => value),
-      labelOf(name),
-    )
-    const label = choices.find(({ value }) => value === found)?.label
-    if (label !== undefined) this.state.shown[name] = label
-    return found
+  part(part: Part, row: number | null = null): unknown {
+    if (part.kind === 'group') return this.group(part, row)
+    if (part.kind === 'list') return this.list(part)
+    return this.fact(part, boxName(part, row))
   }
 
-  words(name: string): string | null {
-    const text = this.text(name)?.replace(/\r\n?/g, '\n') ?? null
-    if (text !== null) this.state.shown[name] = text
-    return text
-  }
-
-  yes(name: string): boolean | null {
-    const answer = this.pick(name, yesNo)
-    return answer === null ? null : answer === 'yes'
-  }
-
-  country(): string | null {
-    const text = this.text('country')
-    if (text === null) return null
-    const code = countryCode(text)
-    if (code === undefined) {
-      this.fault(
-        'country',
-        `Country must be a name from the list or its two-letter code; received “${text.slice(0, 40)}”.`,
-      )
-      return null
+  /** The facts of a thing that are known; those that are stated also where they are not. */
+  known(parts: Record<string, Part>, row: number | null): { values: Record<string, unknown>; any: boolean } {
+    const values: Record<string, unknown> = {}
+    let any = false
+    for (const [name, part] of Object.entries(parts)) {
+      const value = this.part(part, row)
+      if (value !== undefined) any = true
+      if (value != null) values[name] = value
+      else if ('stated' in part) values[name] = null
     }
-    this.state.shown.country = countryName(code)
+    return { values, any }
+  }
+
+  private group({ parts }: Group<Record<string, Part>>, row: number | null): unknown {
+    const { values, any } = this.known(parts, row)
+    // without what it cannot do without, such as its length, nothing can be worked out from a thing
+    const whole = Object.entries(parts).every(([name, part]) => !('required' in part) || name in values)
+    return any && whole ? values : undefined
+  }
+
+  private list({ parts, rows }: List<Record<string, Part>>): unknown {
+    const used: unknown[] = []
+    for (let row = 1; row <= rows; row++) {
+      const names = Object.values(parts).map((part) => [part as Fact, boxName(part as Fact, row)] as const)
+      if (names.every(([, name]) => this.isEmpty(name))) continue
+      for (const [fact, name] of names) if (fact.required && this.isEmpty(name)) this.missing(name)
+      used.push(this.known(parts, row).values)
+    }
+    return used.length > 0 ? used : undefined
+  }
+
+  private missing(name: string): void {
+    this.number(name, { label: labelOf(name), required: true })
+  }
+
+  private fact(fact: Fact, name: string): unknown {
+    // most boxes are empty
+    if (this.isEmpty(name)) return undefined
+    const value = this.value(fact, name)
+    if (value !== undefined && fact.kind !== 'choice' && fact.kind !== 'country')
+      this.state.shown[name] = says(fact, value).join(' or ')
+    return value
+  }
+
+  private value(fact: Fact, name: string): unknown {
+    switch (fact.kind) {
+      case 'number':
+        return this.quantity(fact, name)
+      case 'choice':
+        return this.choiceOf(fact, name)
+      case 'country':
+        return this.country(name)
+      case 'windows':
+        return this.windows(fact, name)
+      case 'numbers':
+        return this.numbers(fact, name)
+      default:
+        return this.text(name)?.replace(/\r\n?/g, '\n')
+    }
+  }
+
+  private quantity(fact: FactOf<'number'>, name: string): number | undefined {
+    const { unit, apartFromZero, typed } = fact
+    const bounds = { ...asked({ ...fact, ...typed }, labelOf(name)), ...(typed?.whole && { whole: true }) }
+    const value = this.number(name, bounds) ?? undefined
+    if (value === undefined || apartFromZero === undefined || Math.abs(value) >= apartFromZero) return value
+    this.fault(
+      name,
+      `${labelOf(name)} must be ${quantityIn(unit, apartFromZero)} or more, plus or minus; leave it empty if it is not known.`,
+    )
+    return undefined
+  }
+
+  private choiceOf({ choices }: FactOf<'choice'>, name: string): unknown {
+    const word = this.choice(name, choices.map(wordOf), labelOf(name))
+    const found = choices.find((choice) => wordOf(choice) === word)
+    if (found) this.state.shown[name] = found.label
+    return found?.value
+  }
+
+  private country(name: string): string | undefined {
+    const text = this.text(name)
+    if (text === null) return undefined
+    const code = countryCode(text)
+    if (code === undefined)
+      this.fault(
+        name,
+        `${labelOf(name)} must be a name from the list or its two-letter code; received “${text.slice(0, 40)}”.`,
+      )
+    else this.state.shown[name] = countryName(code)
     return code
   }
 
   /** "100-240", "115/230", "230 V" as windows. */
-  windows(name: string): VoltageWindow[] | null {
+  private windows(fact: FactOf<'windows'>, name: string): VoltageWindow[] | undefined {
     const text = this.text(name)
-    if (text === null) return null
-    const asked = { label: labelOf(name), unit: 'V', above: 0, min: leastTaken.voltageV, max: 1000 }
+    if (text === null) return undefined
+    const bounds = asked(fact, labelOf(name))
     const windows: VoltageWindow[] = []
     for (const part of text.split(/\s*(?:\/|;|\bor\b)\s*/i)) {
       const ends = part.split(/\s*(?:-|–|—|~|\bto\b)\s*/i)
-      const read = ends.map((end) => readNumber(end, asked))
+      const read = ends.map((end) => readNumber(end, bounds))
       const wrong = read.find((end) => 'message' in end)
       if (wrong && 'message' in wrong && ends.length <= 2 && ends.every((end) => /\d/.test(end))) {
         this.fault(name, wrong.message)
-        return null
+        return undefined
       }
       const values = read.map((end) => ('value' in end ? end.value : null))
       const [min = null, max = min] = values
       if (ends.length > 2 || min === null || max === null || min > max) {
         this.fault(name, `${labelOf(name)} must be one value, a range or a choice, such as 230, 100-240 or 115/230.`)
-        return null
+        return undefined
       }
       windows.push({ min, max })
     }
-    this.state.shown[name] = windows
-      .map(({ min, max }) => (min === max ? volts(min) : `${volts(min)} to ${volts(max)}`))
-      .join(' or ')
     return windows
   }
 
   /** "50/60", "50-60 Hz", "60". */
-  frequencies(name: string): number[] | null {
+  private numbers(fact: FactOf<'numbers'>, name: string): number[] | undefined {
     const text = this.text(name)
-    if (text === null) return null
+    if (text === null) return undefined
     const values: number[] = []
     for (const part of text.split(/\s*(?:\/|;|-|–|\bto\b|\bor\b)\s*/i)) {
-      const read = readNumber(part, { label: labelOf(name), unit: 'Hz', min: leastTaken.frequencyHz, max: 1000 })
+      const read = readNumber(part, asked(fact, labelOf(name)))
       if ('message' in read || read.value === null) {
         this.fault(name, 'message' in read ? read.message : `${labelOf(name)} must be such as 50, 60 or 50/60.`)
-        return null
+        return undefined
       }
       values.push(read.value)
     }
-    this.state.shown[name] = values.map((value) => hertz(value)).join(' or ')
     return values
   }
 
-  plug(prefix: 'plug' | 'jack'): DcPlug | null {
-    const diameter = { unit: 'mm', above: 0, min: leastTaken.diameterMm, max: 30 }
-    const plug: DcPlug = {
-      outerMm: this.quantity(`${prefix}outer`, diameter, millimetres),
-      innerMm: this.quantity(`${prefix}inner`, diameter, millimetres),
-      polarity: this.pick(`${prefix}pol`, polarities),
-      name: this.words(`${prefix}name`),
-    }
-    if (plug.outerMm != null && plug.innerMm != null && plug.innerMm >= plug.outerMm)
-      this.fault(
-        `${prefix}inner`,
-        `${labelOf(`${prefix}inner`)} must be less than the outer diameter, ${millimetres(plug.outerMm)}.`,
-      )
-    return filled(plug)
+  /** The bore of a plug is narrower than the plug. */
+  boresFit({ supply, device }: CheckRequest): void {
+    for (const [plug, { innerMm, outerMm }] of [
+      [supply.plug, check.supply.parts.plug.parts],
+      [device.jack, check.device.parts.jack.parts],
+    ] as const)
+      if (plug?.outerMm != null && plug.innerMm != null && plug.innerMm >= plug.outerMm)
+        this.fault(
+          innerMm.address,
+          `${innerMm.label} must be less than the outer diameter, ${says(outerMm as Fact, plug.outerMm).join()}.`,
+        )
   }
-
-  /** Whether any box of a row holds something; a row that does needs its voltage. */
-  private rowVoltage(names: readonly string[], voltage: string): number | null {
-    const used = names.some((name) => (this.state.values[name] ?? '').trim() !== '')
-    if (!used) return null
-    return this.signedVolts(voltage, true)
-  }
-
-  /** A voltage that may be negative; near 0 V there is nothing to judge. */
-  signedVolts(name: string, required = false): number | null {
-    const value = this.quantity(name, { unit: 'V', min: -1000, max: 1000, required }, volts)
-    if (value === null || Math.abs(value) >= leastTaken.voltageV) return value
-    this.fault(
-      name,
-      `${labelOf(name)} must be ${volts(leastTaken.voltageV)} or more, plus or minus; leave it empty if it is not known.`,
-    )
-    return null
-  }
-
-  outputs(): Output[] | null {
-    const rows: Output[] = []
-    for (const { out: names } of rails) {
-      const voltageV = this.rowVoltage(Object.values(names), names.voltage)
-      const output = {
-        kind: this.pick(names.kind, kinds),
-        currentA: this.quantity(names.current, { unit: 'A', above: 0, min: leastTaken.currentA, max: 1000 }, amperes),
-        powerW: this.quantity(names.power, { unit: 'W', above: 0, min: leastTaken.power, max: 100_000 }, watts),
-      }
-      if (voltageV !== null) rows.push({ voltageV, ...output })
-    }
-    return rows.length > 0 ? rows : null
-  }
-
-  needs(): DeviceInput[] | null {
-    const rows: DeviceInput[] = []
-    for (const { need: names } of rails) {
-      const voltageV = this.rowVoltage(Object.values(names), names.voltage)
-      const input = {
-        kind: this.pick(names.kind, kinds),
-        currentA: this.quantity(names.current, { unit: 'A', above: 0, min: leastTaken.currentA, max: 1000 }, amperes),
-        currentIs: this.pick(names.currentBy, currentSources),
-        tolerancePercent: this.quantity(names.tolerance, { unit: '%', min: 0, max: 50 }, (value) => plain(value, '%')),
-      }
-      if (voltageV !== null) rows.push({ voltageV, ...input })
-    }
-    return rows.length > 0 ? rows : null
-  }
-}
-
-const current = { unit: 'A', above: 0, min: leastTaken.currentA, max: 1000 }
-const area = { unit: 'mm²', above: 0, min: leastTaken.areaMm2, max: 100 }
-const gauge = { unit: 'AWG', min: 0, max: 40, whole: true }
-const squareMillimetres = (value: number): string => plain(value, 'mm²')
-const awg = (value: number): string => `AWG\u00a0${value}`
-
-function readRequest(read: CheckReader): CheckRequest {
-  const site = {
-    country: read.country(),
-    voltageV: read.quantity('mains', { unit: 'V', min: 50, max: 1000 }, volts),
-    frequencyHz: read.quantity('hz', { unit: 'Hz', min: 10, max: 1000 }, hertz),
-    socket: read.pick('socket', sockets),
-  }
-  const supply = {
-    label: read.words('supply'),
-    input: filled({
-      voltages: read.windows('in'),
-      frequenciesHz: read.frequencies('inhz'),
-      currentA: read.quantity('ina', current, amperes),
-      powerVA: read.quantity('inva', { unit: 'VA', above: 0, min: leastTaken.power, max: 100_000 }, voltAmperes),
-      powerW: read.quantity('inw', { unit: 'W', above: 0, min: leastTaken.power, max: 100_000 }, watts),
-      selectorV: read.quantity('selector', { unit: 'V', above: 0, min: leastTaken.voltageV, max: 1000 }, volts),
-    }),
-    technology: read.pick('type', technologies),
-    regulated: read.yes('regulated'),
-    protectionClass: read.pick('class', protectionClasses),
-    inlet: read.words('inlet'),
-    fuse: read.words('fuse'),
-    outputs: read.outputs(),
-    outputsTotalW: read.quantity('outtotal', { unit: 'W', above: 0, min: leastTaken.power, max: 100_000 }, watts),
-    plug: read.plug('plug'),
-    lead: readLead(read),
-    measured: filled({
-      offLoadV: read.signedVolts('offload'),
-      loadedV: read.signedVolts('loaded'),
-      polarity: read.pick('measuredpol', polarities),
-    }),
-  }
-  const device = {
-    label: read.words('machine'),
-    inputs: read.needs(),
-    regulatedNeeded: read.yes('needreg'),
-    jack: read.plug('jack'),
-  }
-  return { site, supply, device, cord: readCord(read), converter: readConverter(read) }
-}
-
-function readLead(read: CheckReader): CheckRequest['supply']['lead'] {
-  const lengthM = read.quantity('leadm', { unit: 'm', above: 0, min: leastTaken.lengthM, max: 100 }, (value) =>
-    plain(value, 'm'),
-  )
-  const areaMm2 = read.quantity('leadmm2', area, squareMillimetres)
-  const size = read.quantity('leadawg', gauge, awg)
-  // without its length nothing can be worked out from a lead
-  return lengthM === null ? null : { lengthM, areaMm2, awg: size }
-}
-
-function readCord(read: CheckReader): CheckRequest['cord'] {
-  const adapter = read.pick('adapter', adapters)
-  return filled({
-    plug: read.words('cordplug'),
-    connector: read.words('cordend'),
-    ratedV: read.quantity('cordv', { unit: 'V', above: 0, min: leastTaken.voltageV, max: 1000 }, volts),
-    ratedA: read.quantity('corda', current, amperes),
-    earthed: read.yes('cordearth'),
-    areaMm2: read.quantity('cordmm2', area, squareMillimetres),
-    awg: read.quantity('cordawg', gauge, awg),
-    plugFitted: read.pick('cordplugfitted', plugFittings),
-    adapter: adapter === null ? null : { earthed: adapter === 'unknown' ? null : adapter === 'earthed' },
-  })
-}
-
-function readConverter(read: CheckReader): CheckRequest['converter'] {
-  const kind = read.pick('converter', converterKinds)
-  const outputV = read.quantity('converterv', { unit: 'V', min: 50, max: 1000 }, volts)
-  const ratedVA = read.quantity(
-    'converterva',
-    { unit: 'VA', above: 0, min: leastTaken.power, max: 100_000 },
-    voltAmperes,
-  )
-  if (kind === null && outputV === null && ratedVA === null) return null
-  return { kind: kind === 'unknown' ? null : kind, outputV, ratedVA }
 }
 
 /** Reads the parameters of a check's address, or a form of the same fields. What was typed is kept whatever it is. */
 export function readCheckForm(sent: unknown): CheckForm {
   const read = new CheckReader(sent)
   const empty = Object.values(read.state.values).every((value) => value.trim() === '')
-  const request = readRequest(read)
+  const request = { site: {}, supply: {}, device: {}, ...read.known(check, null).values } as CheckRequest
+  read.boresFit(request)
   return {
     state: read.state,
     faults: read.faults,
@@ -318,10 +232,10 @@ export function readCheckAddress(address: string): CheckForm {
 /** The sparse query string for what was typed: known names in their order, empty ones left out, a country as its code. */
 export function addressOf(values: Record<string, string>): string {
   const address = new URLSearchParams()
-  for (const name of checkNames) {
+  for (const { name, fact } of boxes) {
     const value = values[name]?.trim() ?? ''
     if (value !== '')
-      address.append(name, name === 'country' ? (countryCode(value) ?? value) : value.replace(/\r\n?/g, '\n'))
+      address.append(name, fact.kind === 'country' ? (countryCode(value) ?? value) : value.replace(/\r\n?/g, '\n'))
   }
   return address.toString()
 }

@@ -1,12 +1,11 @@
 import type { ProtectionClass } from '../../chain/request.js'
+import { figures } from '../../facts/address.js'
 import { amperes, farads, ohms, plain, volts, watts } from '../../physics/quantity.js'
 import { lampWattRange } from '../../plan/firstPower/lamps.js'
 import type { FirstPowerOptions } from '../../plan/planFirstPower.js'
 import { type SafetyScheme, safetySchemes } from '../../reference/safetyTestLimits.js'
-import { figures } from './checkAddress.js'
 import type { Choice } from './checkChoices.js'
-import { addressOf, type CheckForm, readCheckForm } from './checkForm.js'
-import { checkNames } from './checkNames.js'
+import { addressOf, type CheckForm, checkNames, readCheckForm } from './checkForm.js'
 import { type FormFault, FormReader, type FormState } from './formState.js'
 
 /** Rows for lamps at hand. */

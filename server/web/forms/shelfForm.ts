@@ -1,8 +1,8 @@
 import type { Device, Supply } from '../../chain/request.js'
+import { checkValues } from '../../facts/address.js'
+import { labelOf } from '../../facts/boxes.js'
 import type { ShelfItem, ShelfKind } from '../../shelf/shelfItem.js'
-import { checkValues } from './checkAddress.js'
 import { readCheckForm } from './checkForm.js'
-import { labelOf } from './checkNames.js'
 import { type FormFault, FormReader, type FormState } from './formState.js'
 
 /** The boxes of a row of the shelf that are not those of a check. */

@@ -1,6 +1,7 @@
 import { assess } from '../../chain/assess.js'
 import type { CheckResponse, Finding } from '../../chain/finding.js'
 import { protectionClassOf } from '../../chain/protectionClass.js'
+import { labelOf } from '../../facts/boxes.js'
 import { amperes, decimal, duration, farads, joules, ohms, volts, watts } from '../../physics/quantity.js'
 import { discharge } from '../../plan/bench/discharge.js'
 import { insulationAnswer } from '../../plan/bench/insulation.js'
@@ -22,8 +23,7 @@ import { reformingStaircase } from '../charts/reformingStaircase.js'
 import type { Drawing } from '../charts/svgText.js'
 import { transientChart } from '../charts/transientChart.js'
 import * as choices from '../forms/checkChoices.js'
-import { addressOf } from '../forms/checkForm.js'
-import { checkNames, labelOf } from '../forms/checkNames.js'
+import { addressOf, checkNames } from '../forms/checkForm.js'
 import {
   type FirstPowerForm,
   firstPowerQuery,

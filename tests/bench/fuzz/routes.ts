@@ -1,6 +1,6 @@
 import type { Express } from 'express'
 import fc from 'fast-check'
-import { checkNames } from '../../../server/web/forms/checkNames.js'
+import { checkNames } from '../../../server/web/forms/checkForm.js'
 import { firstPowerNames } from '../../../server/web/forms/firstPowerForm.js'
 import { fuseFields } from '../../../server/web/forms/fuseForm.js'
 import { operations } from '../../../server/web/openapi.js'

@@ -1,9 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { CheckRequest } from '../../../server/chain/request.js'
-import { checkAddress, checkValues } from '../../../server/web/forms/checkAddress.js'
-import { addressOf, readCheckAddress, readCheckForm } from '../../../server/web/forms/checkForm.js'
-import { checkNames, labelOf } from '../../../server/web/forms/checkNames.js'
+import { checkValues } from '../../../server/facts/address.js'
+import { labelOf } from '../../../server/facts/boxes.js'
+import { checkAddress } from '../../../server/web/forms/checkAddress.js'
+import { addressOf, checkNames, readCheckAddress, readCheckForm } from '../../../server/web/forms/checkForm.js'
 
 const parameters = (address: string): Record<string, string> =>
   Object.fromEntries(new URL(address, 'http://localhost').searchParams)
@@ -216,8 +217,8 @@ describe('the form of a check', () => {
     const check = request({ supply: 'INPUT 230V', converter: 'unknown', adapter: 'unknown' })
     expect(check.converter).toEqual({ kind: null, outputV: null, ratedVA: null })
     expect(check.cord?.adapter).toEqual({ earthed: null })
-    expect(check.supply.regulated).toBeNull()
-    expect(check.supply.outputs).toBeNull()
+    expect(check.supply.regulated).toBeUndefined()
+    expect(check.supply.outputs).toBeUndefined()
   })
 
   it('asks for the voltage of a row of which something else was given', () => {
