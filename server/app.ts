@@ -35,7 +35,6 @@ import { shelfApiRoutes } from './web/routes/shelfApi.js'
 import { shelfPageRoutes } from './web/routes/shelfPages.js'
 import { sameOrigin } from './web/sameOrigin.js'
 import { shelfMatching } from './web/shelfMatching.js'
-import { shelfMatrix } from './web/shelfMatrix.js'
 import { setUpViews, staticFiles } from './web/views.js'
 
 /** The ordered list of what a request passes through. */
@@ -78,9 +77,9 @@ export function createApp(context: Context): Express {
   app.use(photoRoutes(context))
   app.use(jobsPageRoutes(context))
   app.use(recordsPageRoutes(context))
-  const matches = { matching: shelfMatching(context.store), matrix: shelfMatrix(context.store) }
-  app.use(shelfPageRoutes({ context, ...matches }))
-  app.use(matchingApiRoutes(matches))
+  const matching = shelfMatching(context.store)
+  app.use(shelfPageRoutes({ context, matching }))
+  app.use(matchingApiRoutes({ store: context.store, matching }))
   app.use(checklistRoutes(context))
   app.use(openApiRoutes())
   app.use(notFound)

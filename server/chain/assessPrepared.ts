@@ -1,6 +1,6 @@
 import { acrossSystems } from './acrossSystems.js'
 import { type Contradiction, tellingOverruled } from './contradiction.js'
-import { byWorst, type Finding, type Outcome, type Verdict } from './finding.js'
+import type { Finding, Outcome, Verdict } from './finding.js'
 import { mainsTopics, pairTopics, type TopicName } from './index.js'
 import { type Judged, type Judgement, toFinding, worstFirst, worstOf } from './judgement.js'
 import { matchRails } from './matchRails.js'
@@ -76,30 +76,6 @@ export function judgePair(supply: PreparedSupply, device: PreparedDevice, mainsR
   for (const { name, judge } of pairTopics)
     for (const judgement of tellingOverruled(judge, entered, overruled)) judged.push(on(name, judgement))
   return judged
-}
-
-/**
- * The worst judgement between a supply and a machine, the first of its rank in chain order; it looks no further than the first stop.
- *
- * @param mainsRatio  as for {@link judgePair}
- */
-export function worstOfPair(
-  supply: PreparedSupply,
-  device: PreparedDevice,
-  mainsRatio: number | null = null,
-): Judged | undefined {
-  let worst: Judgement | undefined
-  let topic: TopicName | undefined
-  const { entered, overruled } = pairSituations(supply, device, mainsRatio)
-  for (const { name, judge } of pairTopics) {
-    for (const judgement of tellingOverruled(judge, entered, overruled)) {
-      if (judgement.outcome === 'stop') return on(name, judgement)
-      if (worst && byWorst(judgement, worst) >= 0) continue
-      worst = judgement
-      topic = name
-    }
-  }
-  return worst && topic && on(topic, worst)
 }
 
 interface PairSituations {

@@ -181,7 +181,6 @@ const names = [
   'list',
   'listWhole',
   'countStates',
-  'fingerprint',
   'change',
   'apply',
   'held',

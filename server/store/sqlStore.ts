@@ -264,22 +264,6 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
       return Object.fromEntries(rows.map(({ state, total }) => [state, total]))
     },
 
-    async fingerprint(kind) {
-      const { total, latest, versions, times } = await db
-        .selectFrom('record')
-        .select((select) => [
-          select.fn.countAll<number>().as('total'),
-          select.fn.max('updated_at').as('latest'),
-          sql<number>`coalesce(sum(version), 0)`.as('versions'),
-          // beside the latest: a clock that was put back makes changes that are not the latest
-          sql<string>`cast(coalesce(sum(updated_at), 0) as text)`.as('times'),
-        ])
-        .where('kind', '=', kind)
-        .where('deleted_at', 'is', null)
-        .executeTakeFirstOrThrow()
-      return `${total}.${latest ?? 0}.${versions}.${times}`
-    },
-
     change<Body>(kind: Kind, id: string, version: number | null, draftOf: (kept: Kept<Body>) => Draft<Body> | null) {
       return inTransaction(async (transaction) => {
         const row = await held(transaction, kind, id, false)

@@ -106,8 +106,6 @@ export interface Store {
   listWhole<Body>(kind: Kind, query: Query): Promise<Page<Kept<Body>>>
   /** how many records there are of each state */
   countStates(kind: Kind): Promise<Record<string, number>>
-  /** changes with everything that was kept and when: two equal answers mean nothing of this kind changed between */
-  fingerprint(kind: Kind): Promise<string>
   /**
    * one change made from the record as it is, with nobody between; `version` refuses a stale base, and a draft of null
    * leaves the record as it is

@@ -221,9 +221,9 @@ export const operations: readonly Operation[] = [
     method: 'get',
     path: '/api/shelf/matrix',
     group: 'Shelf',
-    summary: 'Every supply against every machine',
-    query: country,
-    answer: whatChanges,
+    summary: 'Every supply against every machine, 60 of each at a time',
+    query: { ...country, row: 'which 60 supplies, from 1', column: 'which 60 machines, from 1' },
+    answer: answers.matrixAnswer,
   },
   ...records('Jobs', '/api/jobs', 'jobs', 'job', answers.jobAnswer, jobs.newJobSchema, {
     method: 'patch',

@@ -2,7 +2,6 @@ import type { Request, Response } from 'express'
 import type { FormFault, FormState } from './forms/formState.js'
 import { onceForPage } from './once.js'
 import { decimalSign, readersNumbers } from './readersNumbers.js'
-import { utf8 } from './utf8.js'
 
 export type NavName = 'check' | 'first-power' | 'fuse' | 'jobs' | 'shelf' | 'reference'
 
@@ -43,7 +42,7 @@ export function render(request: Request, response: Response, view: string, model
       request.next?.(error)
       return
     }
-    const body = utf8(readersNumbers(html, sign))
+    const body = Buffer.from(readersNumbers(html, sign))
     // no tag to tell a page by: the most asked for carry a key of their own and are never the same twice
     response.type('html').set('Content-Length', String(body.length)).end(body)
   })

@@ -1,10 +1,6 @@
 /** The signs that stand before the decimals. */
 export type DecimalSign = '.' | ','
 
-/** Signs of the tags asked for lately: a formatter takes longer to make than a check to judge. */
-const lately = new Map<string, DecimalSign>()
-const mostLately = 100
-
 /**
  * The decimal sign of the language and region that a browser asks for first.
  *
@@ -13,18 +9,9 @@ const mostLately = 100
  * @source Unicode CLDR, as the platform carries it
  */
 export function decimalSign([first = 'en']: readonly string[]): DecimalSign {
-  const known = lately.get(first)
-  if (known) return known
-  const sign = signOf(first)
-  if (lately.size >= mostLately) lately.clear()
-  lately.set(first, sign)
-  return sign
-}
-
-function signOf(tag: string): DecimalSign {
   try {
-    if (Intl.NumberFormat.supportedLocalesOf(tag).length === 0) return '.'
-    const parts = new Intl.NumberFormat(tag).formatToParts(1.5)
+    if (Intl.NumberFormat.supportedLocalesOf(first).length === 0) return '.'
+    const parts = new Intl.NumberFormat(first).formatToParts(1.5)
     return parts.some(({ type, value }) => type === 'decimal' && value === ',') ? ',' : '.'
   } catch {
     // not a language tag

@@ -15,23 +15,6 @@ export interface Match extends Pairing {
 
 const everything = { limit: 1_000_000 }
 
-/** Plates that were read already, so that asking about the next machine does not read the shelf again. */
-const mostRemembered = 20_000
-
-/** Remembers what was made of a record as it was last seen; of one that changed, only what was made of it since. */
-function remembering<Body, Made>(make: (body: Body) => Made): (kept: Kept<Body>) => Made {
-  const known = new Map<string, { state: string; made: Made }>()
-  return (kept) => {
-    const state = `${kept.version} ${kept.updatedAt}`
-    const before = known.get(kept.id)
-    if (before?.state === state) return before.made
-    if (known.size >= mostRemembered) known.clear()
-    const made = make(kept.body)
-    known.set(kept.id, { state, made })
-    return made
-  }
-}
-
 export interface ShelfMatching {
   forDevice(id: string, country: string | undefined): Promise<Match[]>
   forSupply(id: string, country: string | undefined): Promise<Match[]>
@@ -43,8 +26,8 @@ const ranked = (matches: Match[]): Match[] =>
 
 /** Which supply suits which machine, asked about one of them. */
 export function shelfMatching(store: Store): ShelfMatching {
-  const supplyOf = remembering<ShelfSupply, PreparedSupply>(({ supply }) => supplyReady(supply))
-  const deviceOf = remembering<ShelfDevice, PreparedDevice>(({ device }) => deviceReady(device))
+  const supplyOf = ({ body }: Kept<ShelfSupply>): PreparedSupply => supplyReady(body.supply)
+  const deviceOf = ({ body }: Kept<ShelfDevice>): PreparedDevice => deviceReady(body.device)
   return {
     async forDevice(id, country) {
       const device = deviceOf(await store.get<ShelfDevice>('device', id))

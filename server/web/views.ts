@@ -3,7 +3,6 @@ import express, { type Express, type RequestHandler } from 'express'
 import { root } from '../root.js'
 import { glossary } from './glossary.js'
 import { language } from './language.js'
-import { areUntouched, isChosen, isUntouched, printedOnce } from './printedOnce.js'
 import { day } from './viewModels/dates.js'
 import { outcomeWords } from './viewModels/verdictWords.js'
 
@@ -17,10 +16,6 @@ export function setUpViews(app: Express, now: () => number = Date.now): void {
   app.locals.language = language
   app.locals.glossary = glossary
   app.locals.outcomeWords = outcomeWords
-  app.locals.areUntouched = areUntouched
-  app.locals.isChosen = isChosen
-  app.locals.isUntouched = isUntouched
-  app.locals.printedOnce = printedOnce({ glossary, outcomeWords })
   app.locals.today = () => day(now()).text
 }
 

@@ -2,20 +2,17 @@ import { readFileSync, writeFileSync } from 'node:fs'
 import { availableParallelism, totalmem } from 'node:os'
 import { join } from 'node:path'
 import { withMarkedPart } from '../support/markedPart.js'
-import { chain } from './speed/chain.js'
-import { http } from './speed/http.js'
-import { matrix } from './speed/matrix.js'
+import { check } from './speed/check.js'
 import { figure, type Part, tableOf } from './speed/measured.js'
 import { memory } from './speed/memory.js'
-import { pages } from './speed/pages.js'
 import { start } from './speed/start.js'
 import { transient } from './speed/transient.js'
 
 /**
  * Measures and prints; all parts together are also written to docs/performance.md. Names of parts given to it run those
- * alone: `npm run bench -- http`.
+ * alone: `npm run bench -- check`.
  */
-const parts: readonly Part[] = [http, chain, transient, matrix, start, memory, pages]
+const parts: readonly Part[] = [check, transient, start, memory]
 const page = join(import.meta.dirname, '../../docs/performance.md')
 
 /** Each step waits for the one before, 4 cycles on any recent core. */

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest'
 import { prepareSite } from '../../server/chain/prepareSite.js'
 import type { Device, Supply } from '../../server/chain/request.js'
 import { byBest, pairing, supplySide } from '../../server/shelf/matches.js'
-import { cellOf, machinesOf, matrixRow } from '../../server/shelf/matrix.js'
+import { matrixRow } from '../../server/shelf/matrix.js'
 import { deviceReady, supplyReady } from '../../server/shelf/prepared.js'
 
 const kind = fc.constantFrom('dc' as const, 'ac' as const, null)
@@ -44,23 +44,20 @@ const device: fc.Arbitrary<Device> = fc.record({
   jack: plug,
 })
 
-it('gives each cell the outcome that judging the pair alone gives', () => {
+it('gives each cell the outcome that judging the pair alone gives, and the topic it comes from', () => {
   const site = prepareSite({ country: 'DE' })
   fc.assert(
     fc.property(supply, fc.array(device, { minLength: 1, maxLength: 12 }), (facts, machines) => {
       const ready = supplyReady(facts)
       const side = supplySide(site, ready)
-      // each twice, with and without its current, so that groups have members
-      const devices = machines.flatMap((one) => [
-        one,
-        { ...one, inputs: one.inputs?.map((rail) => ({ ...rail, currentA: null })) },
-      ])
-      const prepared = devices.map(deviceReady)
-      const row = matrixRow(site, ready, machinesOf(prepared))
+      const prepared = machines.map(deviceReady)
+      const row = matrixRow(site, ready, prepared)
       prepared.forEach((one, column) => {
         const { counts } = pairing(side, ready, one)
         const worst = ['stop', 'unknown', 'caution', 'clear'][counts.findIndex((count) => count > 0)] ?? 'unknown'
-        expect(cellOf(row[column] ?? 0).outcome).toBe(worst)
+        expect(row[column]?.outcome).toBe(worst)
+        const against = pairing(side, ready, one).against
+        if (against) expect(row[column]?.topic).toBe(against.topic)
       })
     }),
     { numRuns: 400 },
@@ -71,8 +68,4 @@ it('orders by fewer stops, then fewer unknowns, then fewer cautions', () => {
   const of = (...counts: number[]) => ({ verdict: 'take-care' as const, against: null, counts })
   const ordered = [of(0, 0, 0, 9), of(0, 0, 0, 8), of(0, 0, 2, 9), of(0, 1, 0, 9), of(1, 0, 0, 9)]
   expect([...ordered].reverse().sort(byBest)).toEqual(ordered)
-})
-
-it('refuses a code that stands for no cell', () => {
-  expect(() => cellOf(255)).toThrow(RangeError)
 })

@@ -100,11 +100,6 @@ beforeAll(async () => {
     'the shelf': '/shelf?country=DE',
     'the matrix': '/shelf/matrix?country=DE',
   })
-  // the matrix is worked out beside the answers
-  await vi.waitUntil(async () => (await get(pages['the matrix'] ?? '')).headers.refresh === undefined, {
-    timeout: 30_000,
-    interval: 200,
-  })
 })
 
 afterAll(async () => {

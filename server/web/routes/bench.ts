@@ -8,7 +8,6 @@ import { leakage } from '../../plan/bench/leakage.js'
 import { offLoad } from '../../plan/bench/offLoad.js'
 import { reform } from '../../plan/bench/reform.js'
 import { planFirstPower } from '../../plan/planFirstPower.js'
-import { readLately } from '../../plate/readLately.js'
 import { parse } from '../parse.js'
 import {
   benchSupplySchema,
@@ -54,7 +53,7 @@ export function benchRoutes(): Router {
   })
   router.post('/api/first-power', (request, response) => {
     const { check, ...options } = parse(firstPowerSchema, request.body)
-    response.json(planFirstPower(check, assess(check, readLately), options))
+    response.json(planFirstPower(check, assess(check), options))
   })
   return router
 }

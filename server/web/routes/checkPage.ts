@@ -1,7 +1,7 @@
 import { Router } from 'express'
 import { assess } from '../../chain/assess.js'
 import type { LabelReading, PlateOf } from '../../plate/labelReading.js'
-import { readLately } from '../../plate/readLately.js'
+import { readPlate } from '../../plate/readPlate.js'
 import { readCheckForm } from '../forms/checkForm.js'
 import { redirectToSparse, show, wantsFragment } from '../page.js'
 import { checkView } from '../viewModels/checkView.js'
@@ -17,9 +17,9 @@ export function checkPageRoutes(): Router {
     if (redirectToSparse(request, response, { ...form, sent, address })) return
     const plate = (name: string, of: PlateOf): LabelReading | null => {
       const text = state.errors[name] === undefined ? state.values[name]?.trim() : ''
-      return text ? readLately(text, of) : null
+      return text ? readPlate(text, of) : null
     }
-    const judged = form.request && assess(form.request, readLately)
+    const judged = form.request && assess(form.request)
     // a form that cannot be judged yet still shows what its plates say
     const readings = judged
       ? { supply: judged.readings.supply, machine: judged.readings.device }

@@ -1,22 +1,23 @@
 import { Router } from 'express'
-import { cellOf } from '../../shelf/matrix.js'
+import type { Store } from '../../store/store.js'
 import { parse } from '../parse.js'
 import { countryQuerySchema } from '../schemas/shelf.js'
 import type { Match, ShelfMatching } from '../shelfMatching.js'
-import { finishedWithin, type ShelfMatrix } from '../shelfMatrix.js'
+import { shelfMatrix } from '../shelfMatrix.js'
+import { pageNumber } from '../viewModels/pager.js'
 
 const matchJson = ({ id, name, verdict, against }: Match) => ({ id, name, verdict, against })
 
-/** How long a call waits for a matrix before it answers how far it is [ms]. */
-const patienceMs = 500
+/** How many supplies, and how many machines, of the matrix one answer holds. */
+const sideOfAnswer = 60
 
 interface Needs {
+  store: Store
   matching: ShelfMatching
-  matrix: (country: string | undefined) => Promise<ShelfMatrix>
 }
 
 /** Which supply suits which machine, as JSON. */
-export function matchingApiRoutes({ matching, matrix }: Needs): Router {
+export function matchingApiRoutes({ store, matching }: Needs): Router {
   const router = Router()
   router.get('/api/shelf/devices/:id/matches', async (request, response) => {
     const country = parse(countryQuerySchema, request.query.country)
@@ -30,19 +31,15 @@ export function matchingApiRoutes({ matching, matrix }: Needs): Router {
     const country = parse(countryQuerySchema, request.query.country)
     response.json({ wanted: await matching.wanted(request.params.id, country) })
   })
-  /** 200 with every cell, or 202 with how far it is: ask again */
   router.get('/api/shelf/matrix', async (request, response) => {
     const country = parse(countryQuerySchema, request.query.country)
-    const whole = await matrix(country)
-    const finished = await finishedWithin(whole, patienceMs)
-    const { supplies, devices, run } = whole
-    const progress = { done: run.done(), of: supplies.length }
-    if (!finished) {
-      response.status(202).set('Retry-After', '1').json(progress)
-      return
-    }
-    const cells = run.rows.map((row) => Array.from(row ?? [], (code) => cellOf(code).outcome))
-    response.json({ ...progress, supplies, devices, cells })
+    const { supplies, devices, cells, total } = await shelfMatrix(store, country, {
+      row: pageNumber(request.query.row),
+      column: pageNumber(request.query.column),
+      rows: sideOfAnswer,
+      columns: sideOfAnswer,
+    })
+    response.json({ supplies, devices, cells: cells.map((row) => row.map(({ outcome }) => outcome)), total })
   })
   return router
 }

@@ -1,5 +1,4 @@
 import { type Request, type Response, Router } from 'express'
-import { cellOf } from '../../shelf/matrix.js'
 import {
   type ShelfDevice,
   type ShelfItem,
@@ -22,9 +21,9 @@ import { parse } from '../parse.js'
 import { shelfDeviceSchema, shelfSupplySchema } from '../schemas/shelf.js'
 import { sharing } from '../sharing.js'
 import type { Match, ShelfMatching } from '../shelfMatching.js'
-import { finishedWithin, type ShelfMatrix } from '../shelfMatrix.js'
+import { shelfMatrix } from '../shelfMatrix.js'
 import type { ChangedField } from '../viewModels/jobView.js'
-import { matrixView } from '../viewModels/matrixView.js'
+import { columnsShown, matrixView, rowsShown } from '../viewModels/matrixView.js'
 import { pageNumber } from '../viewModels/pager.js'
 import { deletedPhoto } from '../viewModels/photoViews.js'
 import { mostMatches, plurals, shelfFormView, shelfItemView, shelfView } from '../viewModels/shelfView.js'
@@ -32,11 +31,7 @@ import { mostMatches, plurals, shelfFormView, shelfItemView, shelfView } from '.
 interface Needs {
   context: Context
   matching: ShelfMatching
-  matrix: (country: string | undefined) => Promise<ShelfMatrix>
 }
-
-/** How long a page waits for the matrix before it shows how far it is [ms]. */
-const patienceMs = 400
 
 const text = (sent: unknown): string => (typeof sent === 'string' ? sent.trim().slice(0, 200) : '')
 
@@ -69,7 +64,7 @@ function changedFields(kept: FormState, typed: FormState): ChangedField[] {
 }
 
 /** The shelf as pages. */
-export function shelfPageRoutes({ context, matching, matrix }: Needs): Router {
+export function shelfPageRoutes({ context, matching }: Needs): Router {
   const { store } = context
   const router = Router()
   const id = (request: Request): string => String(request.params.id)
@@ -90,17 +85,9 @@ export function shelfPageRoutes({ context, matching, matrix }: Needs): Router {
 
   router.get('/shelf/matrix', async (request, response) => {
     const country = countryOf(request)
-    const whole = await matrix(country || undefined)
-    const finished = await finishedWithin(whole, patienceMs)
-    const model = matrixView(whole, {
-      country,
-      finished,
-      row: pageNumber(request.query.row),
-      column: pageNumber(request.query.column),
-      cellOf,
-    })
-    // without script the page asks again by itself until the matrix is there
-    if (!finished) response.set('Refresh', '1')
+    const asked = { row: pageNumber(request.query.row), column: pageNumber(request.query.column) }
+    const part = { ...asked, rows: rowsShown, columns: columnsShown }
+    const model = matrixView(await shelfMatrix(store, country || undefined, part), { country, ...asked })
     show(request, response, { view: 'matrix', model })
   })
 

@@ -282,6 +282,15 @@ export const matchesAnswer = z.object({
   matches: z.array(z.object({ id: text, name: text, verdict, against: findingAnswer.nullable() })),
 })
 
+const edges = z.array(z.object({ id: text, name: text }))
+
+export const matrixAnswer = z.object({
+  supplies: edges,
+  devices: edges,
+  cells: z.array(z.array(z.enum(outcomes))),
+  total: z.object({ supplies: number, devices: number }),
+})
+
 export const checklistAnswer = z.object({
   stages: z.array(
     z.object({

@@ -13,7 +13,6 @@ import { planOf } from '../../plan/planFirstPower.js'
 import { firstSeconds, lampText, reservoirOf } from '../../plan/stages/behindLamp.js'
 import { factsOf, type LampUse, type PlanFacts, setupOf } from '../../plan/stages/facts.js'
 import { demand } from '../../plan/stages/together.js'
-import { readLately } from '../../plate/readLately.js'
 import { accessibleLimit, reformingProcedures } from '../../reference/capacitors.js'
 import type { Source } from '../../reference/source.js'
 import { caseName } from '../caseName.js'
@@ -464,7 +463,7 @@ function testsAside(form: FirstPowerForm, facts: PlanFacts): AsideView[] {
 }
 
 function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check']['request']>): FirstPowerResult {
-  const assessment: CheckResponse = assess(check, readLately)
+  const assessment: CheckResponse = assess(check)
   const facts = factsOf(check, assessment, form.options)
   const plan = planOf(facts)
   const query = firstPowerQuery(form.state.values)

@@ -197,8 +197,7 @@ export async function fuzz({
         fault(`status ${answer.status}`, draft.raw.slice(0, 200))
       return
     }
-    // the matrix is judged by threads of its own, and its page waits for them on purpose
-    if (ms > noticedMs && !sent.path.includes('/shelf/matrix')) slow.push(sent)
+    if (ms > noticedMs) slow.push(sent)
     const all = `${sent.path} ${decodeURIComponentSoftly(sent.path)} ${JSON.stringify(sent.headers)} ${String(sent.body ?? '')}`
     try {
       const what = faultOf(sent.method, sent.path, all, answer)

@@ -14,17 +14,15 @@ const seconds = 4
 async function measure(): Promise<Measured[]> {
   const folder = mkdtempSync(join(tmpdir(), 'lampline-memory-'))
   const server = await startServer(folder)
-  const requests = examples.flatMap(({ address }) => [
-    { path: address },
-    { path: address.replace(/^\//, '/first-power') },
-    { path: address.replace(/^\//, '/checklist') },
-  ])
+  const paths = examples.flatMap(({ address }) =>
+    ['/', '/first-power', '/checklist'].map((view) => address.replace(/^\//, view)),
+  )
   await (await fetch(`${server.address}/`)).text()
   const rest = await server.memory()
   const heaps: number[] = []
   let most = rest.rss
   for (let round = 0; round < rounds; round += 1) {
-    const running = load({ sides: [{ address: server.address, requests }], connections: 16, seconds, rounds: 1 })
+    const running = load({ address: server.address, paths, connections: 16, seconds })
     await new Promise((resolve) => setTimeout(resolve, (seconds * 1000) / 2))
     most = Math.max(most, (await server.memory()).rss)
     await running
