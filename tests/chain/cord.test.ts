@@ -26,6 +26,10 @@ describe('cord', () => {
       },
       is: 'clear',
     },
+    // a set marked with the nominal voltage itself, or with another of its class, is of that class (IEC 60038 names 230 V, 240 V)
+    { name: 'set marked 230 V on 230 V', changes: { cord: { ratedV: 230 } }, is: 'clear' },
+    { name: 'set marked 240 V on 230 V', changes: { cord: { ratedV: 240 } }, is: 'clear' },
+    { name: 'set marked 230 V on 240 V', changes: { site: { voltageV: 240 }, cord: { ratedV: 230 } }, is: 'stop' },
     { name: 'set marked 229 V on 230 V', changes: { cord: { ratedV: 229 } }, is: 'stop' },
     { name: 'rated at exactly what is drawn', changes: { ...drawing(2.5) }, is: 'clear' },
     { name: 'rated a little under what is drawn', changes: { ...drawing(2.51) }, is: 'stop' },

@@ -207,6 +207,23 @@ describe('mains-voltage', () => {
     expect(finding.action).toMatch(/qualified person/)
   })
 
+  it.each([
+    'INPUT: 3~ 400V 50Hz',
+    'INPUT: 3N~ 400V 50Hz',
+    '3 PH 208V 60Hz',
+    '3-phase 400V 50Hz',
+    'three-phase 400V 50Hz',
+    'Drehstrom 400V 50Hz',
+    'triphasé 400V 50Hz',
+    'trifásico 400V 50Hz',
+    'trifase 400V 50Hz',
+  ])('takes “%s” for three phases', (print) => {
+    const supply = { label: `${print}\nOUTPUT: 24V DC 10A`, input: null }
+    const finding = onlyFinding('mains-voltage', changed({ supply }))
+    expect(finding.outcome).toBe('stop')
+    expect(finding.title).toMatch(/three-phase/)
+  })
+
   it('does not take an adjustable output for three phases', () => {
     const finding = onlyFinding('mains-voltage', changed({ supply: { label: 'OUTPUT 3 ~ 12V DC 1A, 0.3~0.4A' } }))
     expect(finding.outcome).toBe('clear')

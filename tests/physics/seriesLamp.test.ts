@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { stringAt } from '../../server/physics/lampString.js'
+import { type LampString, stringAt, stringCurrentA } from '../../server/physics/lampString.js'
 import { judgeStart, largestPower, operatingPoint, type SeriesLoad } from '../../server/physics/seriesLamp.js'
 import { switchOn } from '../../server/physics/transient.js'
 import { lampChoice } from '../../server/plan/firstPower/lampChoice.js'
@@ -46,7 +46,28 @@ function numbers(value: unknown): number[] {
   return Object.values(value).flatMap(numbers)
 }
 
-const one = (ratedV: number, ratedW: number) => lampsOf({ lamps: [{ ratedV, ratedW }], arrangement: 'series' })
+const one = (ratedV: number, ratedW: number): LampString =>
+  lampsOf({ lamps: [{ ratedV, ratedW }], arrangement: 'series' })
+
+describe('the largest power', () => {
+  it.each([
+    [230, 60, 230],
+    [120, 100, 120],
+    [240, 25, 230],
+    [230, 150, 115],
+  ])('of a %d V %d W lamp on %d V is found by trying every lamp voltage, and no more', (ratedV, ratedW, mainsV) => {
+    const lamps = one(ratedV, ratedW)
+    const tries = 400_000
+    let most = 0
+    for (let at = 0; at <= tries; at += 1) {
+      const lampV = (mainsV * at) / tries
+      most = Math.max(most, stringCurrentA(lamps, lampV) * (mainsV - lampV))
+    }
+    const { powerW, lampV } = largestPower(lamps, mainsV)
+    expect(Math.abs(powerW / most - 1)).toBeLessThan(1e-8)
+    expect(stringCurrentA(lamps, lampV) * (mainsV - lampV)).toBeCloseTo(powerW, 9)
+  })
+})
 
 describe('the operating point', () => {
   it('is finite in every number, and its volts and currents agree, for every accepted input', () => {

@@ -115,6 +115,15 @@ describe('the page of a check', () => {
     expect((await open('/?country=&supply=')).headers.location).toBe('/')
   })
 
+  it.each([
+    ['a field given twice', '/?country=DE&mains=&mains=230&supply=', /href="#mains"/],
+    ['a name that is no field', '/?country=DE&supply=&nosuch=1', /holds “nosuch”/],
+  ])('tells %s on the page, as the shorter address would hide it', async (_what, address, says) => {
+    const answer = await open(address)
+    expect(answer.status).toBe(422)
+    expect(says.test(answer.text)).toBe(true)
+  })
+
   it('never calls anything safe', async () => {
     for (const { address } of examples) expect(read((await open(address)).text)).not.toMatch(/\bsafe(ly)?\b/i)
   })

@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest'
+import type { TopicName } from '../../server/chain/finding.js'
+import type { ReadingLimits } from '../../server/jobs/job.js'
+import { inUnit, readingFinding } from '../../server/jobs/readingFinding.js'
+
+const limits = (unit: string, low: number | null, high: number | null, stopIf: string | null = null): ReadingLimits =>
+  ({ text: 'Measure.', unit, low, high, stopIf }) as ReadingLimits
+
+describe('a reading of the bench', () => {
+  it.each<[key: string, unit: string, topic: TopicName]>([
+    ['supply-alone.earth', 'Ω', 'earthing'],
+    ['first-look.earth-continuity', 'mΩ', 'earthing'],
+    ['machine.input-resistance', 'Ω', 'output-current'],
+    ['machine.input-resistance', 'kohm', 'output-current'],
+    ['machine.current', 'mA', 'output-current'],
+    ['machine.power', 'W', 'output-current'],
+    ['supply-alone.mains', 'V', 'mains-voltage'],
+    ['supply-alone.off-load-1', 'V', 'output-voltage'],
+    ['supply-alone.ripple-1', 'mV', 'output-voltage'],
+  ])('%s in %s is about %s', (key, unit, topic) => {
+    expect(readingFinding({ key, value: 1, unit }, null).topic).toBe(topic)
+  })
+
+  it.each([
+    [350, 'mA', 'A', 0.35],
+    [0.35, 'A', 'mA', 350],
+    [4.7, 'kohm', 'Ω', 4700],
+    [2, 'MΩ', 'kΩ', 2000],
+    [68, 'µF', 'uF', 68],
+    [230, 'V', 'V', 230],
+    [12, 'V', 'A', null],
+    [60, 'W', 'VA', null],
+    [3, 'mm', 'm', null],
+  ])('%d %s is, in %2$s: %d', (value, given, wanted, is) => {
+    const converted = inUnit(value, given, wanted)
+    if (is === null) expect(converted).toBeNull()
+    else expect(converted).toBeCloseTo(is, 9)
+  })
+
+  it.each([
+    ['at the least', 11.4, null, 'clear'],
+    ['at the most', 12.6, null, 'clear'],
+    ['below the least', 11.39, null, 'caution'],
+    ['above the most', 12.61, null, 'caution'],
+    ['above the most, where the plan says to stop', 12.61, 'it is more', 'stop'],
+  ])('%s of its limits, %d V: %3$s', (_name, value, stopIf, outcome) => {
+    const given = { key: 'supply-alone.off-load-1', value, unit: 'V' }
+    expect(readingFinding(given, limits('V', 11.4, 12.6, stopIf)).outcome).toBe(outcome)
+  })
+
+  it('is not judged without a step or without a limit', () => {
+    const given = { key: 'x', value: 1, unit: 'V' }
+    expect(readingFinding(given, null).outcome).toBe('unknown')
+    expect(readingFinding(given, limits('V', null, null)).outcome).toBe('unknown')
+    expect(() => readingFinding(given, limits('A', 0, 1))).toThrow(RangeError)
+  })
+})
