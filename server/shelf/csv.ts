@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync'
 import { stringify } from 'csv-stringify/sync'
 import { neutralised, restored } from './formulaCell.js'
-import { type Cells, type Column, columns } from './shelfCells.js'
+import { type Cells, columns } from './shelfCells.js'
 
 /** The most rows and the longest line that are read. */
 export const mostRows = 50_000
@@ -9,7 +9,7 @@ export const longestLine = 100_000
 
 /** Every cell quoted, so that nothing in it can end it; U+FEFF first, so that spreadsheets read it as UTF-8. */
 export function toCsv(rows: Cells[]): string {
-  const records = rows.map((cells) => columns.map((column) => neutralised(cells[column])))
+  const records = rows.map((cells) => columns.map((column) => neutralised(cells[column] ?? '')))
   return stringify([[...columns], ...records], { quoted: true, bom: true, record_delimiter: '\r\n' })
 }
 
@@ -17,7 +17,7 @@ export interface CsvRow {
   /** the line of the file on which the row ends, the first line being 1 */
   line: number
   /** only the columns that the file has */
-  cells: Partial<Cells>
+  cells: Cells
 }
 
 /** The whole file cannot be read: `message` says why and what would be. */
@@ -74,7 +74,7 @@ const faultWords: Record<string, string> = {
   CSV_MAX_RECORD_SIZE: `the row is longer than ${longestLine} characters`,
 }
 
-function headerOf(names: string[]): Column[] {
+function headerOf(names: string[]): string[] {
   const header = names.map((name) => {
     const wanted = name.trim().toLowerCase()
     const found = columns.find((column) => column.toLowerCase() === wanted)

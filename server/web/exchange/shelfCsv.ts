@@ -1,5 +1,6 @@
+import { columnAt } from '../../facts/cells.js'
 import { CsvRefused, type CsvRow, fromCsv, toCsv } from '../../shelf/csv.js'
-import { type Cells, type Column, cellsOf, columns, itemOf, sayTheSame } from '../../shelf/shelfCells.js'
+import { type Cells, cellsOf, columns, itemOf, sayTheSame } from '../../shelf/shelfCells.js'
 import { type ShelfItem, type ShelfKind, shelfDraft } from '../../shelf/shelfItem.js'
 import type { Kept, Store } from '../../store/store.js'
 import { Unprocessable } from '../errors.js'
@@ -24,7 +25,7 @@ export async function exportCsv(store: Store): Promise<string> {
 /** One line that cannot be used. */
 export interface LineFault {
   line: number
-  column: Column | null
+  column: string | null
   message: string
 }
 
@@ -33,42 +34,12 @@ export interface CsvPlan extends ChangePlan {
   errors: LineFault[]
 }
 
-const emptyCells = Object.fromEntries(columns.map((column) => [column, ''])) as Cells
+const emptyCells: Cells = Object.fromEntries(columns.map((column) => [column, '']))
 
 const kindWords: Record<string, ShelfKind> = { supply: 'supply', device: 'device', machine: 'device' }
 
-/** Which column a fault of the schema is about, by the end of the fault's path. */
-const columnEnds: [RegExp, Column][] = [
-  [/^name$/, 'name'],
-  [/^place$/, 'place'],
-  [/^note$/, 'note'],
-  [/\.label$/, 'plate'],
-  [/\.input\.voltages/, 'input V'],
-  [/\.input\.frequenciesHz/, 'input Hz'],
-  [/\.input\.currentA$/, 'input A'],
-  [/\.input\.powerVA$/, 'input VA'],
-  [/\.input\.powerW$/, 'input W'],
-  [/\.selectorV$/, 'selector V'],
-  [/\.technology$/, 'technology'],
-  [/\.protectionClass$/, 'class'],
-  [/\.inlet$/, 'inlet'],
-  [/\.outputsTotalW$/, 'outputs W'],
-  [/\.(outputs|inputs)/, 'rails'],
-  [/\.(plug|jack)\.outerMm$/, 'plug outer mm'],
-  [/\.(plug|jack)\.innerMm$/, 'plug inner mm'],
-  [/\.(plug|jack)\.polarity$/, 'plug polarity'],
-  [/\.(plug|jack)\.name$/, 'plug name'],
-  [/\.lead\.lengthM$/, 'lead m'],
-  [/\.lead\.areaMm2$/, 'lead mm2'],
-  [/\.lead\.awg$/, 'lead AWG'],
-  [/\.fuse$/, 'fuse'],
-  [/\.offLoadV$/, 'off-load V'],
-  [/\.loadedV$/, 'loaded V'],
-  [/\.measured\.polarity$/, 'measured polarity'],
-]
-
-/** null where the fault is not one column's */
-const columnOf = (path: string): Column | null => columnEnds.find(([end]) => end.test(path))?.[1] ?? null
+/** Which column a fault of the schema is about: one of the row's own, or that of a fact. */
+const columnOf = (path: string): string | null => (columns.includes(path) ? path : columnAt(path))
 
 /**
  * What bringing the file in would change, with what is wrong line by line. Nothing is changed here.
@@ -96,7 +67,7 @@ export async function csvPlan(
   const seen = new Map<string, number>()
 
   for (const { line, cells } of rows) {
-    const fault = (column: Column | null, message: string): void => {
+    const fault = (column: string | null, message: string): void => {
       plan.errors.push({ line, column, message })
     }
     const kind = kindWords[(cells.kind ?? '').trim().toLowerCase()]

@@ -1,6 +1,8 @@
 import type { Outcome, Verdict } from '../../chain/finding.js'
+import { check } from '../../facts/check.js'
+import type { Group, Part } from '../../facts/fact.js'
 import { plateWords } from '../../reference/plateWords.js'
-import { type Column, cellsOf } from '../../shelf/shelfCells.js'
+import { cellsOf } from '../../shelf/shelfCells.js'
 import type { ShelfItem, ShelfKind, ShelfSummary } from '../../shelf/shelfItem.js'
 import type { Wanted } from '../../shelf/wanted.js'
 import type { Kept, Photo, Row, Store } from '../../store/store.js'
@@ -208,36 +210,23 @@ export interface ShelfItemPage {
 /** How many matches a page shows; those after them are worse than all shown. */
 export const mostMatches = 50
 
-const facts: { [column in Column]?: [label: string, unit?: string] } = {
-  place: ['Place'],
-  note: ['Note'],
-  plate: ['Plate'],
-  'input V': ['Input voltage', 'V'],
-  'input Hz': ['Input frequency', 'Hz'],
-  'input A': ['Input current', 'A'],
-  'input VA': ['Input apparent power', 'VA'],
-  'input W': ['Input power', 'W'],
-  'selector V': ['Selector set to', 'V'],
-  technology: ['Kind of supply'],
-  regulated: ['Regulated'],
-  class: ['Protection class'],
-  inlet: ['Inlet'],
-  rails: ['Rails'],
-  'outputs W': ['Power of all outputs', 'W'],
-  'plug outer mm': ['Plug, outer diameter', 'mm'],
-  'plug inner mm': ['Plug, inner diameter', 'mm'],
-  'plug polarity': ['Polarity'],
-  'plug name': ['Plug name'],
-  'lead m': ['Lead length', 'm'],
-  'lead mm2': ['Lead conductor area', 'mm²'],
-  'lead AWG': ['Lead conductor gauge', 'AWG'],
-  fuse: ['Mains fuse-link'],
-  'off-load V': ['Measured with nothing connected', 'V'],
-  'loaded V': ['Measured under load', 'V'],
-  'measured polarity': ['Measured polarity'],
-}
+/** What is shown of a row: its own two lines, then its facts by the labels of their rows, in the order of the columns. */
+const shownOf = (kind: ShelfKind): { column: string; label: string; unit: string; typed: boolean }[] => [
+  { column: 'place', label: 'Place', unit: '', typed: true },
+  { column: 'note', label: 'Note', unit: '', typed: true },
+  ...columnsShown(check[kind]),
+]
 
-const typedFacts = new Set(['place', 'note', 'plate', 'inlet', 'plug name', 'fuse'])
+function columnsShown({ parts }: Group<Record<string, Part>>): ReturnType<typeof shownOf> {
+  return Object.values(parts).flatMap((part) => {
+    if (part.kind === 'group') return columnsShown(part)
+    const { column } = part
+    if (column === undefined) return []
+    if (part.kind === 'list') return [{ column, label: 'Rails', unit: '', typed: false }]
+    const typed = part.kind === 'plate' || part.kind === 'text'
+    return [{ column, label: part.label, unit: 'unit' in part ? part.unit : '', typed }]
+  })
+}
 
 export interface ShelfItemShown {
   kind: ShelfKind
@@ -275,10 +264,9 @@ export function shelfItemView(shown: ShelfItemShown): ShelfItemPage {
     kind,
     name: kept.name,
     folder: `/shelf/${plurals[kind]}/${kept.id}`,
-    facts: Object.entries(facts).flatMap(([column, [label, unit]]) => {
-      const value = cells[column as Column]
-      if (value === '') return []
-      return [{ label, value: unit ? `${value}\u00a0${unit}` : value, typed: typedFacts.has(column) }]
+    facts: shownOf(kind).flatMap(({ column, label, unit, typed }) => {
+      const value = cells[column]
+      return value ? [{ label, value: unit ? `${value}\u00a0${unit}` : value, typed }] : []
     }),
     country,
     countries: countryNames,
