@@ -44,7 +44,22 @@ export interface LabelReading {
   protectionClass: ProtectionClass | null
   /** the marking as printed */
   fuse: string | null
+  /** of the lead to the machine: sizes [mm] and polarity, as far as they are printed */
+  plug: LabelPlug | null
   unread: string[]
+  /** for every field that has a value, the words it was read from */
+  from: { field: string; words: string }[]
+  /** fields whose figure was read through damaged print or is none that a mains has: they decide nothing until confirmed */
+  unsure: string[]
+  /** pieces of damaged print, and what each is taken for */
+  proposals: { was: string; reads: string }[]
+}
+
+export interface LabelPlug {
+  outerMm: number | null
+  innerMm: number | null
+  polarity: Polarity | null
+  name: string | null
 }
 
 /** What is read where there are no words. */
@@ -56,7 +71,11 @@ export const nothingRead: LabelReading = {
   polarity: null,
   protectionClass: null,
   fuse: null,
+  plug: null,
   unread: [],
+  from: [],
+  unsure: [],
+  proposals: [],
 }
 
 export type PlateOf = 'supply' | 'device'

@@ -1,13 +1,17 @@
-import { plateLimits } from '../reference/plateLimits.js'
+import { lookAlikes } from '../reference/lookAlikes.js'
+import { mainsVoltages, plateLimits } from '../reference/plateLimits.js'
 import type { PlateMeaning } from '../reference/plateWords.js'
 import { isDigit, isIdeograph, isLetter, isSpace } from './characters.js'
 import type { Folded } from './fold.js'
-import { type Lexicon, lexicon, lookAlikeShape } from './lexicon.js'
+import { type Lexicon, latinShape, lexicon, lookAlikeShape } from './lexicon.js'
 import { mayDraw, polarityDrawing } from './polarityDrawing.js'
+import { areSettings } from './quantity.js'
 import type { NumberToken, Token } from './token.js'
 
 /** Letters taken for figures where a number with a unit results. */
-const asDigit: Readonly<Record<string, string>> = { O: '0', o: '0', I: '1', l: '1' }
+const asDigit: Readonly<Record<string, string>> = Object.fromEntries(
+  lookAlikes.figures.flatMap(([figure, letters]) => [...letters].map((letter) => [letter, figure])),
+)
 /** Marks that a writer puts for a figure that can no longer be read. */
 const wornMarks = '?*_\u25A0\u25A1\uFFFD\u2588\u2592'
 /** Longest number on a plate, decimal mark included; longer runs are codes. */
@@ -35,7 +39,25 @@ export function lex(folded: Folded): Token[] {
 interface FoundUnit {
   end: number
   unit: NonNullable<NumberToken['unit']>
+  /** the unit that letters of another alphabet are taken for; null where it stands as read */
+  reads: string | null
 }
+
+/** Words behind which a lone figure is a name or a number of its own. */
+const unnumbered: readonly PlateMeaning[] = [
+  'identity',
+  'elsewhere',
+  'note',
+  'only for',
+  'inner load',
+  'wall transformer',
+]
+/** Most settings of a switched supply. */
+const longestSeries = 16
+
+/** Whether volts or hertz are those of a public supply. */
+const isNominal = (value: number, dimension: string): boolean =>
+  dimension === 'V' ? mainsVoltages.valuesV.includes(value) : dimension === 'Hz' && (value === 50 || value === 60)
 
 /** Words for a quantity some of which are the name of its unit. */
 const unitNames: readonly PlateMeaning[] = ['voltage', 'current', 'power', 'frequency']
@@ -43,15 +65,20 @@ const unitNames: readonly PlateMeaning[] = ['voltage', 'current', 'power', 'freq
 class Lexer {
   readonly #text: string
   readonly #upper: string
+  /** `#upper` with the letters of other alphabets as the Latin ones they look like; the same string where there are none */
+  readonly #latin: string
   readonly #lexicon: Lexicon
   readonly #tokens: Token[] = []
   #at = 0
   /** from a unit written before its figures, "VOLTS 115" */
   #unitBefore: NumberToken['unit'] = null
+  /** figures that lines begin with */
+  #rows: Set<number> | undefined
 
   constructor(folded: Folded, words: Lexicon) {
     this.#text = folded.text
     this.#upper = folded.upper
+    this.#latin = latinShape(folded.upper)
     this.#lexicon = words
   }
 
@@ -101,6 +128,7 @@ class Lexer {
     }
     const symbol = this.#lexicon.symbols.get(one)
     if (symbol !== undefined && this.#standsAsSymbol(start)) return this.#symbol(start, symbol)
+    if ((one === '.' || one === ',') && this.#leadingMark(start)) return
     if (isFigure(one) || isWorn(one) || (one === '.' && isDigit(this.#char(start + 1)))) {
       // "1次" begins with a figure and is a word
       if (this.#lookAlikeWord(start) || (isDigit(one) && this.#word(start)) || this.#number(start)) return
@@ -145,7 +173,14 @@ class Lexer {
   }
 
   #endsWord(index: number): boolean {
-    return !isLetter(this.#char(index)) || !isLetter(this.#char(index - 1))
+    return !isLetter(this.#char(index)) || !isLetter(this.#char(index - 1)) || this.#gluedNumber(index)
+  }
+
+  /** "AClOOV", "INPUTlOO-24OV": a word joined to a number whose first figure was taken for a letter. */
+  #gluedNumber(index: number): boolean {
+    if (asDigit[this.#char(index)] === undefined || asDigit[this.#char(index - 1)] !== undefined) return false
+    const figures = this.#figures(index)
+    return figures !== null && figures.end - index > 1 && this.#numberWithUnit(index)
   }
 
   #word(start: number): boolean {
@@ -169,7 +204,7 @@ class Lexer {
     const named = this.#lexicon.units.longest(this.#upper, start, (index) => index === end)
     if (found.value.section && this.#isOrdinal(end)) end += 1
     else if (this.#char(end) === '.') end += 1
-    this.#push({ type: 'word', start, end, meaning: found.value.meaning, weak: found.value.weak })
+    this.#push({ type: 'word', start, end, meaning: found.value.meaning, weak: found.value.weak, reads: null })
     if (named && unitNames.includes(found.value.meaning))
       this.#unitBefore = { dimension: named.value.dimension, scale: named.value.scale, kind: named.value.kind }
     return true
@@ -181,17 +216,29 @@ class Lexer {
     return isDigit(this.#char(index)) && (next === '' || next === ':' || next === '\n' || next === ')' || isSpace(next))
   }
 
-  /** "0UTPUT", "lNPUT", "PR1": a section word in which letters and figures were confused. */
+  /** "0UTPUT", "lNPUT", "PR1", "出カ": a section word in which characters that look alike were confused. */
   #lookAlikeWord(start: number): boolean {
+    if (isIdeograph(this.#char(start))) return this.#lookAlikeIdeographs(start)
     if (isLetter(this.#char(start - 1)) || isDigit(this.#char(start - 1))) return false
     let end = start
     while (end - start < longestLookAlikeWord && (isLetter(this.#char(end)) || isDigit(this.#char(end)))) end += 1
     const run = this.#text.slice(start, end)
-    if (!/[0-9lL]/.test(run) || !/[A-Za-z]/.test(run)) return false
-    const entry = this.#lexicon.lookAlikes.get(lookAlikeShape(run.replace(/l/g, 'I').toUpperCase()))
-    if (!entry) return false
+    if (isDigit(run) || !/\p{L}/u.test(run)) return false
+    const upper = run.replace(/l/g, 'I').toUpperCase()
+    const entry = this.#lexicon.lookAlikes.get(lookAlikeShape(upper))
+    if (!entry || entry.word === run.toUpperCase() || (!entry.section && run === run.replace(/[^\0-\x7f]/g, '')))
+      return false
     if (this.#char(end) === '.') end += 1
-    this.#push({ type: 'word', start, end, meaning: entry.meaning, weak: true })
+    this.#push({ type: 'word', start, end, meaning: entry.meaning, weak: entry.section, reads: entry.word })
+    return true
+  }
+
+  #lookAlikeIdeographs(start: number): boolean {
+    const shape = lookAlikeShape(this.#upper.slice(start, start + longestLookAlikeWord))
+    const found = this.#lexicon.lookAlikeIdeographs.longest(shape, 0, () => true)
+    if (!found) return false
+    const { meaning, weak, word } = found.value
+    this.#push({ type: 'word', start, end: start + found.end, meaning, weak, reads: word })
     return true
   }
 
@@ -219,12 +266,37 @@ class Lexer {
       while (end < this.#text.length) {
         const one = this.#char(end)
         if (isLetter(one) || isDigit(one)) end += 1
+        else if (one === '-' && this.#isGluedVoltage(start, end)) break
         else if ((one === '-' || one === '_') && this.#joins(end)) end += 1
         else if (one === '.' && isDigit(this.#char(end + 1))) end += 1
         else break
       }
     }
     this.#push({ type: 'text', start, end: Math.max(end, start + 1) })
+  }
+
+  /** "Singleport-54VDC": a word, no type number, joined to a whole voltage that says its kind of current. */
+  #isGluedVoltage(start: number, index: number): boolean {
+    if (
+      !/^\p{L}{4,}$/u.test(this.#text.slice(start, index).slice(0, longestLookAlikeWord)) ||
+      !isDigit(this.#char(index + 1))
+    )
+      return false
+    const figures = this.#figures(index + 1)
+    const unit = figures && this.#unit(figures.end)
+    return unit?.unit.dimension === 'V' && unit.unit.kind !== null && this.#isOpen(unit.end)
+  }
+
+  /** Whether a number is joined by a hyphen to a word that is none of the plate's own. */
+  #isGlued(start: number): boolean {
+    const [word, mark] = this.#tokens.slice(-2)
+    return (
+      mark?.type === 'sign' &&
+      mark.sign === '-' &&
+      mark.end === start &&
+      word?.type === 'text' &&
+      word.end === mark.start
+    )
   }
 
   #joins(index: number): boolean {
@@ -320,7 +392,12 @@ class Lexer {
       end += 1
       if (end - start > longestNumber) return null
     }
-    if (real === 0) return worn && !lookAlike && this.#unit(end) !== null ? { end, digits: null, lookAlike } : null
+    if (real === 0) {
+      const goesOn = this.#unit(end) !== null || this.#goesOnBehind(end - 1)
+      if (worn) return !lookAlike && goesOn ? { end, digits: null, lookAlike } : null
+      // "lOOV", "lOO-24OV": letters alone
+      return goesOn && !isSpace(this.#char(end)) && isNominal(Number(digits), 'V') ? { end, digits, lookAlike } : null
+    }
     if (!worn && /^0\d/.test(digits)) return null
     if (marks > 1) worn = true
     return { end, digits: worn ? null : digits, lookAlike }
@@ -343,11 +420,9 @@ class Lexer {
       kind = before === '~' ? 'ac' : 'dc'
       start += 1
     }
-    const found = this.#lexicon.units.longest(this.#upper, start, (end) => {
-      const next = this.#char(end)
-      if (!isLetter(next) || !isLetter(this.#char(end - 1))) return true
-      return false
-    })
+    const ends = (end: number): boolean => !isLetter(this.#char(end)) || !isLetter(this.#char(end - 1))
+    const asRead = this.#lexicon.units.longest(this.#upper, start, ends)
+    const found = asRead ?? this.#lexicon.units.longest(this.#latin, start, ends)
     if (!found) return null
     const { dimension, scale } = found.value
     if (kind !== null && (dimension !== 'V' || found.value.kind !== null)) return null
@@ -363,7 +438,8 @@ class Lexer {
     // the full stop of an abbreviation; behind a single letter it ends a sentence
     const abbreviated = this.#char(found.end) === '.' && found.end - start > 2 && !isDigit(this.#char(found.end + 1))
     const end = abbreviated ? found.end + 1 : found.end
-    return { end, unit: { dimension, scale, kind: found.value.kind ?? kind } }
+    const reads = asRead ? null : this.#latin.slice(start, end)
+    return { end, unit: { dimension, scale, kind: found.value.kind ?? kind }, reads }
   }
 
   /**
@@ -420,10 +496,13 @@ class Lexer {
       return true
     }
     let { end, digits } = figures
-    const grouped = this.#spacedThousand(start, end, digits)
-    if (grouped) ({ end, digits } = grouped)
+    const joined = this.#acrossGap(start, figures)
+    if (joined) ({ end, digits } = joined)
     const unit = this.#ownUnit(end)
-    if (this.#followsLostFigure(start) || (unit && this.#followsGap(unit))) digits = null
+    if (unit?.unit.dimension === 'V' && digits !== null && /^[.,]/.test(digits)) digits = this.#withoutMark(digits)
+    const isRepaired = joined !== null || figures.lookAlike || digits !== figures.digits || unit?.reads != null
+    if (this.#followsLostFigure(start) || (unit && (this.#followsGap(start, unit) || this.#isTornUnit(unit))))
+      digits = null
     if (unit && this.#isNumberedRail(start, unit)) unit.end += 1
     const next = this.#char(end)
     if (!unit && isLetter(next)) {
@@ -446,7 +525,8 @@ class Lexer {
       start,
       end: unit?.end ?? end,
       digits,
-      lookAlike: figures.lookAlike,
+      reads: isRepaired && digits !== null ? digits + (unit?.reads ?? this.#text.slice(end, unit?.end ?? end)) : null,
+      doubtful: (unit?.unit.dimension === 'A' && this.#followsStop(start)) || this.#isGlued(start),
       unit: unit?.unit ?? this.#unitBefore,
     })
     if (!unit && /[xX]/.test(next)) this.#push({ type: 'sign', start: end, end: end + 1, sign: '\u00D7' })
@@ -466,10 +546,62 @@ class Lexer {
     return isFigure(one) || isWorn(one) || one === '.' || one === ','
   }
 
-  /** "5?/60Hz", "?.7A": a worn figure that a decimal mark or another number of the list follows. */
+  /** "5?/60Hz", "?.7A", "?? / 60Hz": a worn figure that a decimal mark or another number of the list follows. */
   #goesOnBehind(index: number): boolean {
+    const isPart = (one: string): boolean => isFigure(one) || isWorn(one)
     const next = this.#char(index + 1)
-    return next !== '' && '.,/-~'.includes(next) && isFigure(this.#char(index + 2))
+    if (isSpace(next))
+      return (
+        '/-~'.includes(this.#char(index + 2) || 'x') && isSpace(this.#char(index + 3)) && isPart(this.#char(index + 4))
+      )
+    return next !== '' && '.,/-~'.includes(next) && isPart(this.#char(index + 2))
+  }
+
+  /**
+   * A decimal mark without figures before it. ",5A" and ". 5A" lack at least a nought, and are proposed as such; before volts a mark
+   * is another word's ("Prim .230V") or a figure is lost.
+   *
+   * @returns false where it is no more than a mark of punctuation
+   */
+  #leadingMark(start: number): boolean {
+    if (!this.#isOpen(start - 1)) return false
+    const match = /[.,]( {0,2})(\d{1,2})(?![\d.,])/y
+    match.lastIndex = start
+    const found = match.exec(this.#text)
+    if (!found || (this.#char(start) === '.' && found[1] === '') || (this.#char(start) === ',' && found[1] !== ''))
+      return false
+    const end = start + found[0].length
+    const unit = this.#unit(end)
+    if (!unit || (unit.unit.dimension !== 'A' && unit.unit.dimension !== 'V')) return false
+    if (unit.unit.dimension === 'A' && unit.unit.scale < 1) return false
+    const digits = unit.unit.dimension === 'A' ? `0${this.#char(start)}${found[2]}` : null
+    const reads = digits === null ? null : digits + this.#text.slice(end, unit.end)
+    this.#push({ type: 'number', start, end: unit.end, digits, reads, doubtful: false, unit: unit.unit })
+    return true
+  }
+
+  /** ".230V": no supply has less than a volt, so the mark is not this number's; of ".5V" a figure is lost. */
+  #withoutMark(digits: string): string | null {
+    const figures = digits.slice(1)
+    return /^[1-9]\d+$/.test(figures) ? figures : null
+  }
+
+  /** "9V. 5A": the mark may close the volts, or be what is left of 0.5 A. */
+  #followsStop(start: number): boolean {
+    const [figure, mark] = this.#tokens.slice(-2)
+    return (
+      mark?.type === 'sign' &&
+      mark.sign === '.' &&
+      figure?.type === 'number' &&
+      figure.end === mark.start &&
+      start > mark.end
+    )
+  }
+
+  /** "20V A": the letter that was torn off makes it volt-amperes, or the amperes before it are lost. */
+  #isTornUnit({ unit, end }: FoundUnit): boolean {
+    if (unit.dimension !== 'V' || unit.kind !== null || !/[ \t]/.test(this.#char(end))) return false
+    return /^[ \t]A(?![\p{L}\p{N}]|[ \t]*[\d.])/u.test(this.#text.slice(end, end + 6))
   }
 
   /** "L,2A": behind a single letter and a decimal mark stands the fraction of a figure that was not recognised. */
@@ -486,22 +618,125 @@ class Lexer {
   }
 
   /**
-   * "1 5A", "2 30V": one or two figures, a gap, and figures with their unit. What stood in the gap, a point or nothing, is worn away,
-   * save where the first figure counts the outputs: "OUTPUT 1 5V … OUTPUT 2 12V".
+   * "1 5A", "1 2V": one or two figures, a gap, and figures with their unit. What stood in the gap, a point or nothing, is worn away,
+   * save where the first figure counts outputs or rows: "OUTPUT 1 5V … OUTPUT 2 12V".
    */
-  #followsGap({ unit: { dimension } }: FoundUnit): boolean {
-    if (dimension !== 'V' && dimension !== 'A') return false
+  #followsGap(start: number, { unit: { dimension } }: FoundUnit): boolean {
+    if (dimension === 'other') return false
     const [before, single] = this.#tokens.slice(-2)
     if (single?.type !== 'number' || single.unit || !/^\d{1,2}$/.test(single.digits ?? '')) return false
-    if (!isSpace(this.#char(single.start - 1)) || !isSpace(this.#char(single.end))) return false
-    if (before?.type === 'number') return before.unit !== null
-    if (before?.type === 'symbol') return before.meaning === 'ac' || before.meaning === 'dc'
-    if (before?.type !== 'word') return false
-    const { meaning } = before
-    if (meaning === 'ac' || meaning === 'dc' || meaning === 'input' || meaning === 'primary') return true
-    if (meaning !== 'output' && meaning !== 'secondary') return false
-    const word = this.#text.slice(before.start, before.end)
-    return !this.#text.includes(`${word} ${single.digits === '1' ? '2' : '1'}`)
+    if (!/^[ \t]{1,2}$/.test(this.#text.slice(single.end, start))) return false
+    if (before?.type === 'number' && before.unit === null) return !this.#isSeries(start)
+    if (dimension === 'Hz' && /^[56]0$/.test(single.digits ?? '')) return false
+    if (before?.type === 'sign' && '/-~'.includes(before.sign)) return this.#isFigureList()
+    if (before?.type === 'text' || before?.type === 'drawing' || before?.type === 'fuse') return false
+    if (before?.type === 'word' && unnumbered.includes(before.meaning)) return false
+    return !this.#counts(single, before)
+  }
+
+  /** "9-1 2V", not "DATE 12/93 9V" or "61558-2-6 12V": whether the numbers joined to the last are figures rather than a date or a standard. */
+  #isFigureList(): boolean {
+    let at = this.#tokens.length - 1
+    for (; at >= 0; at -= 1) {
+      const token = this.#tokens[at]!
+      if (token.type === 'number' ? (token.digits ?? '').length > 3 : token.type !== 'sign') break
+    }
+    const head = this.#tokens[at]
+    return head === undefined || head.type === 'line' || (head.type === 'word' && !unnumbered.includes(head.meaning))
+  }
+
+  /** "3 6 9V": rising settings of a switched supply with the unit behind the last. */
+  #isSeries(start: number): boolean {
+    const figures = this.#figures(start)
+    const values = [Number((figures?.digits ?? '').replace(',', '.'))]
+    for (let at = this.#tokens.length - 1; at >= 0 && values.length < longestSeries; at -= 1) {
+      const token = this.#tokens[at]!
+      if (token.type !== 'number' || token.unit) break
+      values.unshift(Number((token.digits ?? '').replace(',', '.')))
+    }
+    return areSettings(values)
+  }
+
+  /** Whether a lone figure counts outputs after their word, or rows that begin with the next figures. */
+  #counts(single: Token, before: Token | undefined): boolean {
+    const count = Number(this.#text.slice(single.start, single.end))
+    if (before?.type === 'word') {
+      if (before.meaning !== 'output' && before.meaning !== 'secondary') return false
+      const word = this.#text.slice(before.start, before.end)
+      return this.#text.includes(`${word} ${count === 1 ? 2 : 1}`)
+    }
+    if (before !== undefined && before.type !== 'line') return false
+    this.#rows ??= new Set(
+      Array.from(this.#text.matchAll(/(?:^|\n)[ \t]{0,8}(\d{1,2})[.) \t]/g), ([, row]) => Number(row)),
+    )
+    return this.#rows.has(count - 1) || this.#rows.has(count + 1)
+  }
+
+  /**
+   * A number that a space has torn: the pieces with their unit give one reading, which is proposed. "0, 5A" and "1 .5A" have a space
+   * beside their mark; "2 30V", "5 0Hz", "5 00mA" are mains voltages, mains frequencies and milliamperes; others may have lost a mark.
+   */
+  #acrossGap(
+    start: number,
+    { end, digits }: { end: number; digits: string | null },
+  ): { end: number; digits: string | null } | null {
+    if (digits === null) return null
+    const last = this.#tokens.at(-1)
+    if (last?.type === 'line' || last === undefined) {
+      const row = { type: 'text' as const, start, end, spaceBefore: true, spaceAfter: true }
+      if (this.#counts(row, last)) return null
+    }
+    return this.#tornDecimal(end, digits) ?? this.#spacedThousand(start, end, digits) ?? this.#tornFigures(end, digits)
+  }
+
+  #tornDecimal(end: number, whole: string): { end: number; digits: string | null } | null {
+    const torn = /(?:[ \t]{1,2}([.,])[ \t]{0,2}|([.,])[ \t]{1,2})([\dOoIl]{1,3})(?![\d.,])/y
+    torn.lastIndex = end
+    const found = torn.exec(this.#text)
+    if (!found || !/^\d{1,3}$/.test(whole)) return null
+    const fraction = this.#figures(torn.lastIndex - found[3]!.length)
+    if (fraction?.digits == null && !/^0/.test(found[3]!)) return null
+    const figures = fraction?.digits ?? found[3]!
+    const unit = this.#unit(torn.lastIndex)
+    if (!unit || unit.unit.dimension === 'other') return null
+    const mark = found[1] ?? found[2]!
+    if (mark === ',' && this.#isOfList(whole, figures, unit.unit.dimension)) return null
+    // "5, 12V": two voltages, or one with two decimals
+    const isUndecided =
+      mark === ',' && unit.unit.dimension === 'V' && figures.length > 1 && Number(figures) > Number(whole)
+    return { end: torn.lastIndex, digits: isUndecided ? null : `${whole}${mark}${figures}` }
+  }
+
+  /** "50, 60Hz", "110, 220V", "3, 6, 9V": members of a list, each a number of its own. */
+  #isOfList(one: string, other: string, dimension: string): boolean {
+    const [number, sign] = this.#tokens.slice(-2)
+    if (sign?.type === 'sign' && ',;'.includes(sign.sign) && number?.type === 'number' && !number.unit) return true
+    const isMains = (digits: string): boolean => isNominal(Number(digits), dimension)
+    return isMains(one) && isMains(other)
+  }
+
+  #tornFigures(end: number, head: string): { end: number; digits: string } | null {
+    const torn = /[ \t]{1,2}(?=([\dOoIl]{1,3})(?![\dOoIl.,]))/y
+    torn.lastIndex = end
+    const found = torn.exec(this.#text)
+    if (!found || head.length > 3) return null
+    const from = torn.lastIndex
+    const rest = found[1]!.replace(/./g, (one) => asDigit[one] ?? one)
+    const next = from + rest.length
+    const unit = this.#unit(next)
+    const joined = head + rest
+    const fits = (value: string, dimension: string): boolean =>
+      /^\d{2,3}$/.test(value) && isNominal(Number(value), dimension)
+    if (unit) {
+      const { dimension, scale } = unit.unit
+      if (fits(head, dimension) && fits(rest, dimension)) return null
+      if (/^\d[.,]\d$/.test(head) && rest.length < 3 && dimension !== 'other') return { end: next, digits: joined }
+      const isMilli = dimension === 'A' && scale < 1 && /^[1-9]\d{2}$/.test(joined)
+      return isMilli || fits(joined, dimension) ? { end: next, digits: joined } : null
+    }
+    // "10 0-240V", "5 0/60Hz": the second piece begins with a nought, as no number does
+    const goesOn = /^0/.test(rest) && this.#goesOnBehind(next - 1) && '-~/'.includes(this.#char(next) || 'x')
+    return goesOn && (fits(joined, 'V') || fits(joined, 'Hz')) ? { end: next, digits: joined } : null
   }
 
   /** Whether a number with look-alikes is one bound of a range or list: a dash, tilde or slash and a figure follow. */

@@ -21,6 +21,8 @@ export interface Quantity {
   kind: StatedKind
   /** a digit is worn away or a number can be read two ways: the place is taken, the value is not known */
   worn: boolean
+  /** a number was read through damaged print, so a person must confirm it */
+  unsure: boolean
   /** "2 x 12V": 2 */
   times: number
   /** "~9V": a tilde before the number, a sign for a.c. or for "about" */
@@ -136,6 +138,7 @@ class Reader {
     let kind: StatedKind = null
     let unit = first.number.unit
     let end = first.next
+    let lacksJoint = false
     for (;;) {
       if (numbers.length > longestList) break
       const last = numbers[numbers.length - 1]!
@@ -150,6 +153,7 @@ class Reader {
         end = suffix.next
       }
       if (!next) break
+      lacksJoint ||= this.tokens[next.next - 2] === last.token
       numbers.push({ token: next.number, sign: next.sign })
       read.push(next.number)
       joints.push(next.joint)
@@ -162,7 +166,7 @@ class Reader {
       unit = { dimension: 'Hz', scale: 1, kind: null }
       end = asCycles
     }
-    return this.#quantity({ numbers, joints, unit, kind, times, from, end, at })
+    return this.#quantity({ numbers, joints, unit, kind, times, from, end, at, lacksJoint })
   }
 
   #quantity(read: {
@@ -174,6 +178,7 @@ class Reader {
     from: number
     end: number
     at: number
+    lacksJoint?: boolean
   }): Quantity {
     const { unit, joints } = read
     const elements: Element[] = []
@@ -211,6 +216,7 @@ class Reader {
       joints: allJoints,
       kind: read.kind,
       worn,
+      unsure: read.numbers.some(({ token }) => token.reads !== null || token.doubtful) || read.lacksJoint === true,
       times: read.times,
       tildeBefore: before?.type === 'sign' && before.sign === '~' && read.at > 0,
       first: read.from,
@@ -301,6 +307,9 @@ class Reader {
     // "220V-50Hz", "9V-1A": a dash between two figures parts them, only volts are negative
     const parts = token.sign === '-' && !token.spaceBefore && this.#number(at - 1) !== null
     if (parts && follows.unit && follows.unit.dimension !== 'V') return null
+    const before = this.tokens[at - 1]
+    // "l00-240V" of which the first number was not read: no sign
+    if (token.sign === '-' && before?.type === 'text' && before.end === token.start) return null
     if (token.sign === '-' && token.spaceAfter && this.#isSpacedMinus(at, follows))
       return { number: follows, sign: '-', next: at + 2 }
     if ((token.sign === '+' || token.sign === '-') && !token.spaceAfter)
@@ -434,7 +443,7 @@ class Reader {
       case '&':
         return dimension === 'Hz' || ahead === 'Hz' ? done('list') : null
       case ',':
-        return last.unit || follows.sign || !isUsualPair(last, follows.number) ? null : done('list')
+        return last.unit || follows.sign || !isUsualPair(last, follows.number, ahead) ? null : done('list')
       case '…':
         return done('range')
       case '--':
@@ -543,10 +552,11 @@ class Reader {
 const isStepDown = (one: NumberToken, other: NumberToken): boolean =>
   Number(one.digits) >= plateLimits.leastMainsV.value && Number(other.digits) < plateLimits.leastMainsV.value
 
-const isUsualPair = (one: NumberToken, other: NumberToken): boolean =>
-  Number(one.digits) >= plateLimits.leastMainsV.value &&
-  Number(other.digits) > Number(one.digits) &&
-  Number(other.digits) <= 260
+const isUsualPair = (one: NumberToken, other: NumberToken, dimension: UnitDimension | undefined = 'V'): boolean => {
+  const [first, second] = [Number(one.digits), Number(other.digits)]
+  if (dimension === 'Hz') return usualMains.has(first) && usualMains.has(second)
+  return first >= plateLimits.leastMainsV.value && second > first && second <= 260
+}
 
 function isJoint(token: Token): boolean {
   if (token.type === 'word') return token.meaning === 'to' || token.meaning === 'or'

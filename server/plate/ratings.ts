@@ -1,4 +1,4 @@
-import { componentVoltages, plateLimits } from '../reference/plateLimits.js'
+import { componentVoltages, mainsFrequencies, mainsVoltages, plateLimits } from '../reference/plateLimits.js'
 import type { LabelInput, LabelRail, PlateOf, PrintedKind, VoltageWindow } from './labelReading.js'
 import { areSettings, type Quantity, type StatedKind } from './quantity.js'
 import type { Group } from './sides.js'
@@ -11,8 +11,16 @@ export interface Ratings {
   /** printed power of several outputs together [W] */
   outputsTotalW: number | null
   takes: LabelRail[]
-  /** the quantities that found a place */
-  used: { quantity: Quantity; as: string }[]
+  /** the quantities that found a place, and the fields of the reading that they gave */
+  used: UsedQuantity[]
+}
+
+export interface UsedQuantity {
+  quantity: Quantity
+  as: string
+  fields: string[]
+  /** read through damaged print, or not what any mains has */
+  unsure: boolean
 }
 
 interface RailGroup {
@@ -20,6 +28,8 @@ interface RailGroup {
   group: Group
   /** figures of current and power that name no single rail yet */
   volts: RailVoltage[]
+  /** what the fields of each rail begin with: "outputs.0" */
+  keys: string[]
 }
 
 const printed = (kind: StatedKind): PrintedKind => (kind === 'ac' || kind === 'dc' ? kind : null)
@@ -52,7 +62,7 @@ class RatingReader {
   /** the low voltages that stand under a word for output */
   #named: ReadonlySet<string> | undefined
   /** watts of all outputs together */
-  readonly #totals: QuantityStatement[] = []
+  readonly #totals: { statement: QuantityStatement; group: Group }[] = []
   /** power and frequency to be placed when everything else is known */
   readonly #late: { statement: QuantityStatement; group: Group; rail: RailGroup | null }[] = []
 
@@ -91,8 +101,8 @@ class RatingReader {
     this.#used = this.#used.filter(({ as }) => as !== 'input voltage')
   }
 
-  #use(statement: QuantityStatement, as: string): void {
-    this.#used.push({ quantity: statement.quantity, as })
+  #use({ quantity }: QuantityStatement, as: string, fields: string[], group: Group, doubted = false): void {
+    this.#used.push({ quantity, as, fields, unsure: quantity.unsure || group.sideUnsure || doubted })
   }
 
   /** Where a voltage belongs; puts it there. `null` where that cannot be told. */
@@ -218,7 +228,8 @@ class RatingReader {
     if (group.kind === 'conflict') this.#either = true
     const said = (window: VoltageWindow): boolean =>
       known.some(({ min, max }) => min === window.min && max === window.max)
-    if (windows.every(said)) this.#use(group.volts!, 'input voltage')
+    const doubted = kind !== 'dc' && windows.some(isDoubtfulMains)
+    if (windows.every(said)) this.#use(group.volts!, 'input voltage', ['input.voltages'], group, doubted)
     return 'input'
   }
 
@@ -229,17 +240,23 @@ class RatingReader {
     const volts = railVoltages(quantity, taps)
     if (!volts || this.#isSaidAgain(group) || this.#isOfSettings(group)) return null
     if (this.#railCount + volts.length > plateLimits.mostRails.value) return null
-    this.#use(group.volts!, where === 'outputs' ? 'output voltage' : 'voltage taken')
-    return this.#addRails(group, volts, where)
+    const entry = this.#addRails(group, volts, where)
+    const fields = entry.rails.flatMap(({ voltageMaxV }, at) => [
+      `${entry.keys[at]}.voltageV`,
+      ...(voltageMaxV === null ? [] : [`${entry.keys[at]}.voltageMaxV`]),
+    ])
+    this.#use(group.volts!, where === 'outputs' ? 'output voltage' : 'voltage taken', fields, group)
+    return entry
   }
 
   #addRails(group: Group, volts: RailVoltage[], where: 'outputs' | 'takes' = 'outputs'): RailGroup {
     const kind = printed(group.kind)
     const rails = volts.map((rail) => ({ kind, ...rail, currentA: null, powerVA: null, powerW: null }))
-    const entry = { rails, volts, group }
+    const list = where === 'outputs' ? this.#outputs : this.#takes
+    const before = list.reduce((sum, { rails }) => sum + rails.length, 0)
+    const entry = { rails, volts, group, keys: rails.map((_, at) => `${where}.${before + at}`) }
     this.#railCount += rails.length
-    if (where === 'outputs') this.#outputs.push(entry)
-    else this.#takes.push(entry)
+    list.push(entry)
     return entry
   }
 
@@ -248,10 +265,10 @@ class RatingReader {
       this.#inputSaid = true
       this.#inputKinds.push(printed(group.kind))
     }
-    for (const other of group.others) this.#inputFigure(other)
+    for (const other of group.others) this.#inputFigure(other, group)
   }
 
-  #inputFigure(statement: QuantityStatement) {
+  #inputFigure(statement: QuantityStatement, group: Group) {
     const { quantity } = statement
     if (quantity.worn || (statement.total && quantity.dimension !== 'A')) return
     const value = largest(quantity)
@@ -266,7 +283,9 @@ class RatingReader {
     } else if (dimension === 'VA') input.powerVA = Math.max(input.powerVA ?? 0, value)
     else if (dimension === 'W') input.powerW = Math.max(input.powerW ?? 0, value)
     this.#inputSaid = true
-    this.#use(statement, `input ${dimension}`)
+    const field = { Hz: 'frequenciesHz', A: 'currentA', VA: 'powerVA', W: 'powerW' }[dimension as string]!
+    const doubted = dimension === 'Hz' && isDoubtfulFrequency(quantity)
+    this.#use(statement, `input ${dimension}`, [`input.${field}`], group, doubted)
   }
 
   #toRails(group: Group, home: RailGroup): void {
@@ -298,7 +317,13 @@ class RatingReader {
     } else if (figures.length === home.rails.length && joints.every((joint) => joint === 'list')) {
       for (const [index, rail] of home.rails.entries()) rail.currentA = figures[index] ?? null
     } else return
-    for (const one of chosen) this.#use(one, 'output current')
+    for (const one of chosen)
+      this.#use(
+        one,
+        'output current',
+        home.keys.map((key) => `${key}.currentA`),
+        home.group,
+      )
   }
 
   /** Figures in a passage without a voltage. */
@@ -307,7 +332,7 @@ class RatingReader {
     for (const other of group.others) {
       if (group.side === 'input') {
         if (this.of === 'device' && !this.#hasMainsInput()) this.#late.push({ statement: other, group, rail: null })
-        else this.#inputFigure(other)
+        else this.#inputFigure(other, group)
         continue
       }
       if (other.quantity.dimension === 'A') {
@@ -346,8 +371,8 @@ class RatingReader {
     const rails = this.#outputs.flatMap((entry) => entry.rails)
     const [first] = this.#totals
     if (!first || rails.length < 2) return null
-    const values = new Set(this.#totals.flatMap(({ quantity }) => valuesOf(quantity)))
-    const value = largest(first.quantity)
+    const values = new Set(this.#totals.flatMap(({ statement }) => valuesOf(statement.quantity)))
+    const value = largest(first.statement.quantity)
     if (values.size > 1 || !(value > 0)) return null
     const agreement = plateLimits.powerAgreement.value
     const powers = rails.map(
@@ -355,7 +380,8 @@ class RatingReader {
     )
     const sum = this.#totalOutput()
     if (Math.max(...powers) > value * agreement || (sum !== null && value > sum * agreement)) return null
-    for (const one of this.#totals) this.#use(one, 'total output power')
+    for (const { statement, group } of this.#totals)
+      this.#use(statement, 'total output power', ['outputsTotalW'], group)
     return value
   }
 
@@ -364,7 +390,7 @@ class RatingReader {
     if (quantity.worn) return
     const rails = this.#outputs.reduce((sum, entry) => sum + entry.rails.length, 0)
     if (statement.total === 'all' && quantity.dimension === 'W' && rails > 1) {
-      if (group.side !== 'input') this.#totals.push(statement)
+      if (group.side !== 'input') this.#totals.push({ statement, group })
       return
     }
     if (quantity.dimension === 'Hz') return this.#frequency(statement, group)
@@ -381,9 +407,9 @@ class RatingReader {
     const made = this.#outputPower(home)
     const agreement = plateLimits.powerAgreement.value
     const agrees = made !== null && value >= made.low / agreement && value <= made.high * agreement
-    if (only && agrees) return this.#railPower(statement, only)
-    if (only && !made && !free) return this.#railPower(statement, only)
-    if (only && !made && group.side === 'input') return this.#railPower(statement, only)
+    if (only && agrees) return this.#railPower(statement, only, home!)
+    if (only && !made && !free) return this.#railPower(statement, only, home!)
+    if (only && !made && group.side === 'input') return this.#railPower(statement, only, home!)
     if (!free || statement.total || statement.title) return
     const total = this.#totalOutput()
     const known = this.#input.powerVA === null && this.#input.powerW === null
@@ -393,15 +419,15 @@ class RatingReader {
       this.#input.voltages.length > 0 &&
       (total === null ? this.#outputs.length === 0 : value > total * plateLimits.powerAgreement.value)
     )
-      this.#inputFigure(statement)
+      this.#inputFigure(statement, group)
   }
 
-  #railPower(statement: QuantityStatement, rail: LabelRail) {
+  #railPower(statement: QuantityStatement, rail: LabelRail, { keys, group }: RailGroup) {
     const value = largest(statement.quantity)
     const key = statement.quantity.dimension === 'VA' ? 'powerVA' : 'powerW'
     if (rail[key] !== null && rail[key] !== value) return
     rail[key] = value
-    this.#use(statement, 'output power')
+    this.#use(statement, 'output power', [`${keys[0]}.${key}`], group)
   }
 
   /** Volts times amperes of a single rail, at both ends of a range [W]. */
@@ -429,7 +455,7 @@ class RatingReader {
     const mayBeOutput = group.volts !== null && group.kind === 'ac' && group.side !== 'input'
     if (this.#input.frequenciesHz.length > 0 || mayBeOutput) return
     if (fromMains || (this.of === 'supply' && group.volts === null && this.#outputs.length === 0))
-      this.#inputFigure(statement)
+      this.#inputFigure(statement, group)
   }
 
   /** A printed frequency says alternating current; contradicting words say nothing. */
@@ -441,6 +467,25 @@ class RatingReader {
     if (kind === 'dc' && this.#input.frequenciesHz.length > 0) return
     this.#input.kind = kind ?? (this.#input.frequenciesHz.length > 0 ? 'ac' : null)
   }
+}
+
+/** A single voltage that no mains has, or a narrow range that reaches below all of them: "155V", "80-128V". */
+function isDoubtfulMains({ min, max }: VoltageWindow): boolean {
+  if (max < plateLimits.leastMainsV.value) return false
+  const { valuesV } = mainsVoltages
+  if (min === max) return !valuesV.includes(min)
+  const isWide = max >= min * plateLimits.leastWideRange.value
+  return !valuesV.some((value) => value >= min && value <= max) || (!isWide && min < plateLimits.leastRangeV.value)
+}
+
+/** A frequency that no mains has, "58Hz"; the ends of a range round one are no frequencies of their own, "47-63Hz". */
+function isDoubtfulFrequency({ elements, joints }: Quantity): boolean {
+  const { valuesHz } = mainsFrequencies
+  const values = elements.map(({ value }) => value)
+  const [low, high] = [Math.min(...values), Math.max(...values)]
+  const isRange = joints.length > 0 && (joints.every((joint) => joint === 'range') || (low < 50 && high > 60))
+  if (isRange) return !valuesHz.some((value) => value >= low && value <= high)
+  return values.some((value) => !valuesHz.includes(value))
 }
 
 /** Whether two groups have the same volts and amperes. */

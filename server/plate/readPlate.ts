@@ -1,7 +1,9 @@
 import { plateLimits } from '../reference/plateLimits.js'
+import { claimsOf } from './claims.js'
 import { fold } from './fold.js'
 import type { LabelReading, PlateOf, ProtectionClass } from './labelReading.js'
 import { lex } from './lexer.js'
+import { printedPlug } from './plugSize.js'
 import { polarityWords } from './polarityWords.js'
 import { readRatings } from './ratings.js'
 import { readSides } from './sides.js'
@@ -37,11 +39,17 @@ export function explainPlate(text: string, of: PlateOf = 'supply'): { reading: L
   const { fuses } = statements
   const ratings = readRatings(readSides(statements, tokens), of)
   for (const { quantity, as } of ratings.used) mark(tokens, quantity.first, quantity.last, as)
+  const printed = printedPlug(folded.upper)
   for (const [first, last] of fuses) mark(tokens, first, last, 'fuse')
   const polarity = readPolarity(tokens)
   const protectionClass = readClass(tokens)
+  const sized = printed?.stretches.map(({ start, end }) => markStretch(tokens, start, end)) ?? []
   const original = (first: Token, last: Token): string =>
     text.slice(folded.origin[first.start], folded.origin[last.end]).replace(/\s+/g, ' ').trim()
+  const plug = printed && { ...printed.plug, polarity }
+  const fuse =
+    fuses.length > 0 ? [...new Set(fuses.map(([a, b]) => original(tokens[a]!, tokens[b - 1]!)))].join(' / ') : null
+  const claims = claimsOf({ ratings, tokens, folded, original, polarity, protectionClass, fuses, sized, plug })
   return {
     reading: {
       input: ratings.input,
@@ -50,14 +58,24 @@ export function explainPlate(text: string, of: PlateOf = 'supply'): { reading: L
       takes: ratings.takes,
       polarity,
       protectionClass,
-      fuse:
-        fuses.length > 0 ? [...new Set(fuses.map(([a, b]) => original(tokens[a]!, tokens[b - 1]!)))].join(' / ') : null,
+      fuse,
+      plug,
       unread: [...unread(tokens, original), ...tail(text.slice(head.length))],
+      ...claims,
     },
     spans: tokens.flatMap(({ start, end, role }) =>
       role === undefined ? [] : [{ start: folded.origin[start]!, end: folded.origin[end]!, as: role }],
     ),
   }
+}
+
+/** Marks the tokens of a stretch of the folded text as the plug's; the range of them [first, last). */
+function markStretch(tokens: Token[], start: number, end: number): [number, number] {
+  const first = tokens.findIndex((token) => token.end > start)
+  let last = first
+  while (last < tokens.length && tokens[last]!.start < end) last += 1
+  for (let at = first; at < last; at += 1) tokens[at]!.role ??= 'plug'
+  return [first, last]
 }
 
 function mark(tokens: Token[], first: number, last: number, as: string): void {

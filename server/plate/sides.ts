@@ -20,6 +20,8 @@ export interface Group {
   line: number
   /** whether a new line began after the word that named the side */
   lineAfterWord: boolean
+  /** the word that named the side was read through damaged print */
+  sideUnsure: boolean
 }
 
 interface Segment {
@@ -28,6 +30,7 @@ interface Segment {
   kind: StatedKind
   statements: Statement[]
   line: number
+  sideUnsure: boolean
 }
 
 /** Puts the statements of a plate under input, output or neither, and the figures to their voltages. */
@@ -149,7 +152,7 @@ function segments(list: readonly Statement[], tokens: Token[]): Segment[] {
   const lastVoltage = list.findLastIndex(isVoltage)
   const out: Segment[] = []
   const open = (side: Side, line: number, winding = false): Segment => {
-    const segment: Segment = { side, winding, kind: null, statements: [], line }
+    const segment: Segment = { side, winding, kind: null, statements: [], line, sideUnsure: false }
     out.push(segment)
     return segment
   }
@@ -163,7 +166,9 @@ function segments(list: readonly Statement[], tokens: Token[]): Segment[] {
       consumption = null
     }
     if (statement.type === 'section') {
-      tokens[statement.token]!.role = 'side'
+      const word = tokens[statement.token]!
+      word.role = 'side'
+      const isUnsure = word.type === 'word' && word.reads !== null
       consumption = null
       if (following) {
         // the figures just read belong to this word
@@ -176,16 +181,19 @@ function segments(list: readonly Statement[], tokens: Token[]): Segment[] {
             current.statements = statements.slice(own)
           }
           current.side = statement.section
+          current.sideUnsure = isUnsure
           current.winding = statement.secondary
           // "… 12V SECONDARY 2A": figures after the last word are still its own
           if (index < lastVoltage) current = open('none', statement.line)
         } else if (last !== statement.section) current.side = 'none'
       } else if (last === null && current.side === 'none' && closesVoltage(list, index)) {
         current.side = statement.section
+        current.sideUnsure = isUnsure
         current.winding = statement.secondary
       } else {
         const clash = last !== null && last !== statement.section && sinceWord === 'nothing' && !statement.colon
         current = open(clash ? 'none' : statement.section, statement.line, statement.secondary)
+        current.sideUnsure = isUnsure
         // "AC INPUT", "DC OUT"; in "0-15V D.C. MAINS 240V" the word is that of the output before
         const before = list[index - 1]
         const next = list[index + 1]
@@ -300,6 +308,7 @@ function groups(segment: Segment, tokens: Token[]): Group[] {
         others: leading.splice(0),
         line: statement.line,
         lineAfterWord: statement.line > segment.line,
+        sideUnsure: segment.sideUnsure,
       }
       out.push(current)
     }
@@ -314,6 +323,7 @@ function groups(segment: Segment, tokens: Token[]): Group[] {
       others: leading,
       line: leading[0]!.line,
       lineAfterWord: false,
+      sideUnsure: segment.sideUnsure,
     })
   }
   return out

@@ -16,8 +16,10 @@ export interface NumberToken extends Span {
   type: 'number'
   /** digits and decimal mark, look-alike letters replaced; null where a digit is worn away */
   digits: string | null
-  /** read from look-alike letters */
-  lookAlike: boolean
+  /** the number and unit that damaged print is taken for, "0,5A" for "0, 5A"; null where it stands as read */
+  reads: string | null
+  /** a mark beside it may belong to it: "9V. 5A" */
+  doubtful: boolean
   unit: { dimension: UnitDimension; scale: number; kind: 'ac' | 'dc' | null } | null
 }
 
@@ -26,6 +28,8 @@ export interface WordToken extends Span {
   meaning: PlateMeaning
   /** short or everyday words count only beside a quantity */
   weak: boolean
+  /** the word that damaged print is taken for, "OUTPUT" for "0UTPUT"; null where it stands as read */
+  reads: string | null
 }
 
 export interface SignToken extends Span {

@@ -15,6 +15,14 @@ const limit = (value: number, title: string, detail: string, from = commonPracti
 export const plateLimits = frozen({
   /** a voltage from here up is a mains voltage where the plate has no word for it [V] */
   leastMainsV: limit(90, 'IEC 60038, table 1', '100 V, the lowest public supply voltage in use, less 10 %', published),
+  /** a range of one region's mains begins here or above; a lower end may be misread [V] */
+  leastRangeV: limit(
+    85,
+    'Rule of this project',
+    '85 V, the lowest end printed for supplies of all mains, 100 V less 15 %',
+  ),
+  /** highest over lowest voltage from which a range is one for all mains [1] */
+  leastWideRange: limit(2, 'Rule of this project', 'true wide ranges begin at 110-240 V, 2.18'),
   /** a voltage up to here is an output where the plate has no word for it [V] */
   mostLowV: limit(75, 'Rule of this project', 'between the two the plate is not read, as it fits neither'),
   /** [V] */
@@ -82,6 +90,13 @@ export const plateLimits = frozen({
   leastWindingV: limit(3, 'Rule of this project', 'cells have 1.2 to 1.5 V, windings of supplies 5 V and more'),
   /** most like windings of a transformer */
   mostWindings: limit(4, 'Rule of this project', 'more of the same are cells'),
+  /** sizes of coaxial plugs [mm] */
+  leastPlugMm: limit(2, 'Rule of this project', '2.35 mm, the smallest plug listed'),
+  mostPlugMm: limit(8.1, 'Rule of this project', '8.0 mm, the largest plug listed'),
+  leastBoreMm: limit(0.6, 'Rule of this project', '0.7 mm, the smallest bore listed'),
+  mostBoreMm: limit(5.6, 'Rule of this project', '5.5 mm, the largest bore listed'),
+  /** a lone size from here up may be that of a phone plug [mm] */
+  leastPhonePlugMm: limit(2.5, 'Rule of this project', 'phone plugs have 2.5, 3.5 and 6.3 mm'),
   /** how far printed watts may lie from volts times amperes [1] */
   powerAgreement: limit(1.06, 'Rule of this project', 'rounding of two figures printed with two digits'),
 } as const)
@@ -90,4 +105,24 @@ export const plateLimits = frozen({
 export const componentVoltages = frozen({
   valuesV: [125, 250] as readonly number[],
   source: published('IEC 60127-2 and IEC 60320-1', 'rated voltages 250 V, in North American practice also 125 V'),
+} as const)
+
+/**
+ * Voltages and frequencies that public supplies have or had. A single figure on a plate that is none of them may be misread: it is
+ * doubted until a person confirms it.
+ */
+export const mainsVoltages = frozen({
+  valuesV: [
+    100, 105, 110, 112, 115, 117, 118, 120, 125, 127, 130, 145, 150, 200, 208, 210, 215, 220, 225, 230, 234, 235, 240,
+    245, 250, 260, 277, 347, 380, 400, 415, 440, 460, 480, 500, 575, 600, 660, 690,
+  ] as readonly number[],
+  source: commonPractice(
+    'Nominal and nameplate voltages of public supplies',
+    'IEC 60038 table 1, ANSI C84.1 nameplates, and the steps printed on the voltage selectors of old sets',
+  ),
+} as const)
+
+export const mainsFrequencies = frozen({
+  valuesHz: [16, 16.7, 25, 40, 42, 50, 60, 400] as readonly number[],
+  source: commonPractice('Frequencies of public, railway, aircraft and former supplies', 'rule of this project'),
 } as const)

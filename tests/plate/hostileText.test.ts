@@ -226,7 +226,11 @@ describe('hostile text', () => {
       polarity: null,
       protectionClass: null,
       fuse: null,
+      plug: null,
       unread: [],
+      from: [],
+      unsure: [],
+      proposals: [],
     }
     expect(readPlate('')).toEqual(nothing)
     expect(readPlate(' \n\t ')).toEqual(nothing)

@@ -401,7 +401,7 @@ const traps: Plate[] = [
   },
   { text: 'BATTERY 6V 4Ah\nOUTPUT 9V⎓ 1A', out: '9 dc 1A', unread: ['BATTERY 6V 4Ah'] },
   { text: '12V⎓ 2000mAh', out: '12 dc', unread: ['2000mAh'] },
-  { text: 'PLUG 5.5x2.1mm 12V⎓ 1A', out: '12 dc 1A', unread: ['PLUG 5.5x2.1mm'] },
+  { text: 'PLUG 5.5x2.1mm 12V⎓ 1A', out: '12 dc 1A', unread: ['PLUG'] },
   { text: 'OUTPUT 5V⎓ 3A 12V⎓ 2A TOTAL POWER 30W', out: '5 dc 3A; 12 dc 2A', totalW: 30 },
   { text: '12V~ 1A S3 40% 10 min', out: '12 ac 1A', unread: ['10 min'] },
   { text: 'Switching frequency 65kHz 12V⎓ 1A', out: '12 dc 1A', unread: ['65kHz'] },

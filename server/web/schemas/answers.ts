@@ -54,7 +54,18 @@ export const labelAnswer = z
     polarity: z.enum(['centre-positive', 'centre-negative']).nullable(),
     protectionClass: z.enum(['I', 'II', 'III']).nullable(),
     fuse: text.nullable(),
+    plug: z
+      .object({
+        outerMm: maybe,
+        innerMm: maybe,
+        polarity: z.enum(['centre-positive', 'centre-negative']).nullable(),
+        name: text.nullable(),
+      })
+      .nullable(),
     unread: lines,
+    from: z.array(z.object({ field: text, words: text })),
+    unsure: lines,
+    proposals: z.array(z.object({ was: text, reads: text })),
   })
   .meta({ id: 'LabelReading' })
 
