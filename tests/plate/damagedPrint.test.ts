@@ -74,7 +74,7 @@ describe('a list with a hole', () => {
     'INPUT ???-240V 50Hz',
   ])('gives no voltage: %s', (text) => {
     const reading = readPlate(text)
-    expect(reading.input?.voltages).toEqual([])
+    expect(reading.input?.voltages ?? []).toEqual([])
     expect(reading.unread.join(' ')).toMatch(/\?.*V/)
   })
 })
