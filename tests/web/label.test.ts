@@ -19,7 +19,11 @@ const nothing = {
   polarity: null,
   protectionClass: null,
   fuse: null,
+  plug: null,
   unread: [],
+  from: [],
+  unsure: [],
+  proposals: [],
 }
 
 describe('POST /api/label', () => {
@@ -44,7 +48,22 @@ describe('POST /api/label', () => {
       polarity: 'centre-positive',
       protectionClass: 'II',
       fuse: 'T160mA',
+      plug: null,
       unread: [],
+      from: [
+        { field: 'input.voltages', words: '115/230V~' },
+        { field: 'input.frequenciesHz', words: '50/60Hz' },
+        { field: 'input.powerVA', words: '25VA' },
+        { field: 'outputs.0.voltageV', words: '9V⎓' },
+        { field: 'outputs.0.currentA', words: '1A' },
+        { field: 'input.kind', words: '115/230V~' },
+        { field: 'outputs.0.kind', words: '9V⎓' },
+        { field: 'polarity', words: '⊖-(•-⊕' },
+        { field: 'protectionClass', words: '⧈' },
+        { field: 'fuse', words: 'T160mA' },
+      ],
+      unsure: [],
+      proposals: [],
     })
   })
 
