@@ -52,9 +52,9 @@ describe('POST /api/label', () => {
       unread: [],
       from: [
         { field: 'input.voltages', words: '115/230V~' },
+        { field: 'outputs.0.voltageV', words: '9V⎓' },
         { field: 'input.frequenciesHz', words: '50/60Hz' },
         { field: 'input.powerVA', words: '25VA' },
-        { field: 'outputs.0.voltageV', words: '9V⎓' },
         { field: 'outputs.0.currentA', words: '1A' },
         { field: 'input.kind', words: '115/230V~' },
         { field: 'outputs.0.kind', words: '9V⎓' },
