@@ -15,6 +15,7 @@ import { checkPageRoutes } from './web/routes/checkPage.js'
 import { converterRoutes } from './web/routes/converter.js'
 import { enterRoutes } from './web/routes/enter.js'
 import { exchangeApiRoutes } from './web/routes/exchangeApi.js'
+import { factsRoutes } from './web/routes/facts.js'
 import { firstPowerPageRoutes } from './web/routes/firstPowerPage.js'
 import { fuseRoutes } from './web/routes/fuse.js'
 import { fusePageRoutes } from './web/routes/fusePage.js'
@@ -62,6 +63,7 @@ export function createApp(context: Context): Express {
   app.use(checkPageRoutes())
   app.use(labelRoutes())
   app.use(checkRoutes())
+  app.use(factsRoutes())
   app.use(converterRoutes())
   app.use(leadDropRoutes())
   app.use(mainsRoutes())

@@ -13,6 +13,7 @@ export const converter = maybe(
           { value: 'electronic', label: 'Electronic (light, for heaters)' },
           { value: null, word: 'unknown', label: 'One is used, kind not known' },
         ],
+        none: 'None',
         link: 'converter',
         address: 'converter',
         label: 'Voltage converter',

@@ -105,6 +105,7 @@ export const cord = maybe(
             { value: false, word: 'unearthed', label: 'Yes, without an earth' },
             { value: null, word: 'unknown', label: 'Yes, earth not known' },
           ],
+          none: 'None, or I do not know',
           link: 'adapter',
           address: 'adapter',
           label: 'Travel adapter',

@@ -31,10 +31,10 @@ export const look = (how: string): Way => ({ how, power: 'none' })
 /** Found out with a meter while something is on. */
 export const measure = (how: string, power: Power): Way => ({ how, power })
 
-/** What a plate says: its reading, and what its words tell of how the unit works. */
+/** What a plate says: its reading, and what its words tell of how the unit works where they were looked at for it. */
 export interface PlateWords extends LabelReading {
-  technology: 'switch-mode' | 'transformer' | null
-  regulated: boolean | null
+  technology?: 'switch-mode' | 'transformer' | null
+  regulated?: boolean | null
 }
 
 /** One of the answers that a fact may have. */
@@ -94,7 +94,12 @@ export type Kind<Value = unknown> =
       /** narrower bounds for what is typed in a form */
       typed?: { min?: number; max?: number; whole?: boolean }
     }
-  | { kind: 'choice'; choices: readonly Choice<Value>[] }
+  | {
+      kind: 'choice'
+      choices: readonly Choice<Value>[]
+      /** what no answer is called in a list, where it is not "I do not know" */
+      none?: string
+    }
   | {
       /** one line of text; choices are what is usual, and any other is taken */
       kind: 'text'

@@ -37,7 +37,7 @@ export function signedVolts(row: About<number>): Known<number> {
  * @param also  answers that JSON may carry beside them and that a form has no word for
  */
 export function choice<const Value extends string, const Also extends string = never>(
-  row: About<Value> & { choices: readonly Choice<Value>[]; also?: readonly Also[] },
+  row: About<Value> & { choices: readonly Choice<Value>[]; none?: string; also?: readonly Also[] },
 ): Known<Value | Also> {
   const { also = [], ...fact } = row
   const values = row.choices.flatMap((one) => (one.value === null ? [] : [one.value]))
@@ -51,7 +51,7 @@ export function choice<const Value extends string, const Also extends string = n
 }
 
 /** Yes or no, in words of its own where it has them. */
-export function yesNo(row: About<boolean> & { choices?: readonly Choice<boolean>[] }): Known<boolean> {
+export function yesNo(row: About<boolean> & { choices?: readonly Choice<boolean>[]; none?: string }): Known<boolean> {
   const value = z.boolean()
   const choices = row.choices ?? [
     { value: true, word: 'yes', label: 'Yes' },

@@ -89,6 +89,13 @@ export const operations: readonly Operation[] = [
     answer: answers.checkAnswer,
   },
   {
+    method: 'get',
+    path: '/api/facts',
+    group: 'Check',
+    summary: 'Every fact that a check may hold',
+    answer: z.array(answers.factAnswer),
+  },
+  {
     method: 'post',
     path: '/api/converter',
     group: 'Check',

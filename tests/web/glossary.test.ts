@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
+import { facts } from '../../server/facts/boxes.js'
 import { glossary, type Word } from '../../server/web/glossary.js'
 import { testApp } from './testApp.js'
 
@@ -9,9 +10,12 @@ const views = join(import.meta.dirname, '../../views')
 const texts = readdirSync(views, { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.pug'))
   .map((name) => readFileSync(join(views, name), 'utf8'))
-const used = texts.flatMap((text) =>
-  [...text.matchAll(/\+term\('([^']+)'|\bterm: '([^']+)'/g)].map(([, inText, atField]) => inText ?? atField ?? ''),
-)
+const used = [
+  ...texts.flatMap((text) =>
+    [...text.matchAll(/\+term\('([^']+)'|\bterm: '([^']+)'/g)].map(([, inText, atField]) => inText ?? atField ?? ''),
+  ),
+  ...facts.flatMap(({ fact }) => fact.term ?? []),
+]
 
 describe('the glossary', { timeout: 30_000 }, () => {
   it.each(Object.entries<Word>(glossary))('%s is explained in two sentences', (_name, { word, text }) => {

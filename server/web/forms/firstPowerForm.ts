@@ -4,9 +4,8 @@ import { amperes, farads, ohms, plain, volts, watts } from '../../physics/quanti
 import { lampWattRange } from '../../plan/firstPower/lamps.js'
 import type { FirstPowerOptions } from '../../plan/planFirstPower.js'
 import { type SafetyScheme, safetySchemes } from '../../reference/safetyTestLimits.js'
-import type { Choice } from './checkChoices.js'
 import { addressOf, type CheckForm, checkNames, readCheckForm } from './checkForm.js'
-import { type FormFault, FormReader, type FormState } from './formState.js'
+import { type Choice, type FormFault, FormReader, type FormState } from './formState.js'
 
 /** Rows for lamps at hand. */
 export const lampRows = [1, 2, 3] as const

@@ -14,6 +14,12 @@ export interface FormState {
   filled?: boolean
 }
 
+/** One answer of a list. */
+export interface Choice<Value extends string = string> {
+  value: Value
+  label: string
+}
+
 export interface FormFault {
   name: string
   message: string

@@ -1,8 +1,7 @@
 import { type FuseRequest, fusePositions, inrushShapes } from '../../chain/fuse/fuseRequest.js'
 import { amperes, decimal, duration, plain, volts, watts } from '../../physics/quantity.js'
 import { fuseLimits } from '../schemas/fuse.js'
-import type { Choice } from './checkChoices.js'
-import { type FormFault, FormReader, type FormState } from './formState.js'
+import { type Choice, type FormFault, FormReader, type FormState } from './formState.js'
 
 const labels = {
   marking: 'Marking of the link that is fitted',

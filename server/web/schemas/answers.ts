@@ -28,6 +28,23 @@ export const findingAnswer = z
   })
   .meta({ id: 'Finding' })
 
+export const factAnswer = z
+  .object({
+    key: text,
+    label: text,
+    question: text,
+    unit: text.nullable(),
+    choices: z.array(
+      z.object({ value: z.union([text, z.boolean()]).nullable(), label: text, drawing: text.nullable() }),
+    ),
+    link: text,
+    howToFindOut: text,
+    needsPower: z.boolean(),
+    many: z.boolean(),
+    address: text,
+  })
+  .meta({ id: 'Fact' })
+
 /** What every first-power call adds to its numbers. */
 const shown = { working: lines, cautions: lines, sources: z.array(sourceAnswer) }
 

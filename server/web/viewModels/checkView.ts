@@ -4,14 +4,12 @@ import { labelOf } from '../../facts/boxes.js'
 import type { LabelReading } from '../../plate/labelReading.js'
 import { type PlugDrawing, plugDrawing } from '../charts/plugDrawing.js'
 import { type ChainLink, powerChain } from '../charts/powerChain.js'
-import * as choices from '../forms/checkChoices.js'
 import { type CheckForm, checkNames } from '../forms/checkForm.js'
-import { rails } from '../forms/checkNames.js'
 import type { FormState } from '../forms/formState.js'
-import { openGroups } from '../forms/openGroups.js'
 import { head, type PageHead } from '../page.js'
 import { type CountryName, countryNames } from './countryNames.js'
 import { type Example, examples } from './examples.js'
+import { type FactSection, factSection } from './factFields.js'
 import { type Onward, onward } from './onward.js'
 import { type Line, plateFields, plateValues, type ReadingView, readingView } from './readingView.js'
 import { notJudged, tally, verdictWords } from './verdictWords.js'
@@ -33,27 +31,12 @@ export interface CheckPage {
   empty: boolean
   examples: readonly Example[]
   countries: readonly CountryName[]
-  choices: typeof choices
-  rails: typeof rails
-  /** which folded groups hold something and stand open */
-  open: Record<Group, boolean>
+  sections: Record<'site' | 'supply' | 'device' | 'cord' | 'converter', FactSection>
   readings: { supply: ReadingView | null; machine: ReadingView | null }
-  plateFields: { name: string; value: string }[]
+  plateFields: { name: string; value: string; typed: boolean }[]
   result: ResultView | null
   /** one sentence for the live region */
   sentence: string
-}
-
-type Group = 'supply' | 'outputs' | 'measured' | 'machine' | 'needs' | 'cord' | 'converter'
-
-const groups: Record<Group, readonly string[]> = {
-  supply: ['in', 'inhz', 'ina', 'inva', 'inw', 'selector', 'class', 'fuse'],
-  outputs: [...rails.flatMap(({ out }) => Object.values(out)), 'outtotal'],
-  measured: ['offload', 'loaded', 'measuredpol', 'leadm', 'leadmm2', 'leadawg', 'plugname'],
-  machine: ['jackname'],
-  needs: rails.flatMap(({ need }) => Object.values(need)),
-  cord: ['cordv', 'corda', 'cordmm2', 'cordawg', 'cordplugfitted', 'adapter'],
-  converter: ['converter', 'converterv', 'converterva'],
 }
 
 function resultView(request: CheckRequest, response: CheckResponse, { state, query }: CheckForm): ResultView {
@@ -103,11 +86,15 @@ export function checkView({ form, readings, response }: Checked): CheckPage {
     empty,
     examples,
     countries: countryNames,
-    choices,
-    rails,
-    open: openGroups(state, groups),
+    sections: {
+      site: factSection('site', state, true),
+      supply: factSection('supply', state, true),
+      device: factSection('device', state, true),
+      cord: factSection('cord', state, true),
+      converter: factSection('converter', state, true),
+    },
     readings: { supply: readingView(readings.supply), machine: readingView(readings.machine) },
-    plateFields: plateFields.map((name) => ({ name, value: read[name] ?? '' })),
+    plateFields: plateFields.map(({ name, fact }) => ({ name, value: read[name] ?? '', typed: fact.kind === 'text' })),
     result,
     sentence: result ? `${result.verdict.title}. ${result.tally}.` : faults.length > 0 ? `${count}.` : '',
   }

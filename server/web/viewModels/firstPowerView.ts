@@ -21,7 +21,6 @@ import { loadLineChart } from '../charts/loadLine.js'
 import { reformingStaircase } from '../charts/reformingStaircase.js'
 import type { Drawing } from '../charts/svgText.js'
 import { transientChart } from '../charts/transientChart.js'
-import * as choices from '../forms/checkChoices.js'
 import { addressOf, checkNames } from '../forms/checkForm.js'
 import {
   type FirstPowerForm,
@@ -35,6 +34,7 @@ import type { FormState } from '../forms/formState.js'
 import { openGroups } from '../forms/openGroups.js'
 import { head, type PageHead } from '../page.js'
 import { type CountryName, countryNames } from './countryNames.js'
+import { factFields } from './factFields.js'
 import { tally, verdictWords } from './verdictWords.js'
 
 /** As the `dataTable` mixin takes it. */
@@ -120,7 +120,8 @@ export interface FirstPowerPage {
   form: FormState
   empty: boolean
   countries: readonly CountryName[]
-  choices: typeof choices & { machineInputs: typeof machineInputs; schemes: typeof schemeChoices }
+  choices: { machineInputs: typeof machineInputs; schemes: typeof schemeChoices }
+  asked: typeof asked
   lampRows: { row: number; names: ReturnType<typeof lampRow> }[]
   /** parameters of the check that have no field here: carried along, shown only where they are wrong */
   carried: { name: string; label: string; value: string; wrong: boolean }[]
@@ -130,20 +131,15 @@ export interface FirstPowerPage {
   sentence: string
 }
 
-/** Fields of the check that this page asks for itself. */
-const asked: readonly string[] = [
-  'country',
-  'mains',
-  'hz',
-  'supply',
-  'type',
-  'regulated',
-  'class',
-  'inlet',
-  'machine',
-  'jackpol',
-  'plugpol',
-]
+/** Facts of the check that this page asks for itself. */
+const asked = {
+  place: factFields('country', 'mains', 'hz'),
+  supplyPlate: factFields('supply'),
+  supply: factFields('type', 'regulated', 'class', 'inlet', 'plugpol'),
+  machinePlate: factFields('machine'),
+  machine: factFields('jackpol'),
+}
+const askedNames = new Set(Object.values(asked).flatMap((fields) => fields.map(({ name }) => name)))
 
 const example = `/first-power?${new URLSearchParams({
   country: 'DE',
@@ -494,10 +490,11 @@ export function firstPowerView(form: FirstPowerForm): FirstPowerPage {
     form: state,
     empty: form.empty,
     countries: countryNames,
-    choices: { ...choices, machineInputs, schemes: schemeChoices },
+    choices: { machineInputs, schemes: schemeChoices },
+    asked,
     lampRows: lampRows.map((row) => ({ row, names: lampRow(row) })),
     carried: checkNames
-      .filter((name) => !asked.includes(name) && (state.values[name] ?? '').trim() !== '')
+      .filter((name) => !askedNames.has(name) && (state.values[name] ?? '').trim() !== '')
       .map((name) => ({
         name,
         label: labelOf(name),

@@ -1,6 +1,7 @@
+import { type Box, boxes } from '../../facts/boxes.js'
+import { says } from '../../facts/says.js'
 import { amperes, hertz, voltAmperes, volts, watts } from '../../physics/quantity.js'
 import type { LabelInput, LabelRail, LabelReading } from '../../plate/labelReading.js'
-import { rails } from '../forms/checkNames.js'
 
 export interface Line {
   label: string
@@ -79,61 +80,23 @@ export function readingView(reading: LabelReading | null): ReadingView | null {
   }
 }
 
-/** What the plates say, by the name of the field that could correct it. */
+/** What the plates say, by the name of the box that could correct it. */
 export function plateValues(supply: LabelReading | null, machine: LabelReading | null): Record<string, string> {
   const read: Record<string, string> = Object.create(null)
-  const put = (name: string, value: string | null | undefined): void => {
-    if (value) read[name] = value
-  }
-  const input = supply?.input
-  if (input) {
-    put('in', inputVoltages(input))
-    put('inhz', frequencies(input))
-    put('ina', input.currentA === null ? null : amperes(input.currentA))
-    put('inva', input.powerVA === null ? null : voltAmperes(input.powerVA))
-    put('inw', input.powerW === null ? null : watts(input.powerW))
-  }
-  put('class', supply?.protectionClass && `class ${supply.protectionClass}`)
-  put('fuse', supply?.fuse)
-  put('outtotal', supply?.outputsTotalW == null ? null : watts(supply.outputsTotalW))
-  put('plugpol', supply && polarityWords(supply))
-  put('jackpol', machine && polarityWords(machine))
-  for (const { row, out, need } of rails) {
-    const [gives, takes] = [supply?.outputs[row - 1], machine?.takes[row - 1]]
-    if (gives) {
-      put(out.voltage, railVoltage(gives))
-      put(out.kind, gives.kind && kindWords[gives.kind])
-      put(out.current, gives.currentA === null ? null : amperes(gives.currentA))
-      put(out.power, gives.powerW === null ? null : watts(gives.powerW))
-    }
-    if (takes) {
-      put(need.voltage, railVoltage(takes))
-      put(need.kind, takes.kind && kindWords[takes.kind])
-      put(need.current, takes.currentA === null ? null : amperes(takes.currentA))
-    }
+  for (const box of boxes) {
+    const plate = box.key.startsWith('supply.') ? supply : machine
+    const text = plate && printedIn(box, plate)
+    if (text) read[box.name] = text
   }
   return read
 }
 
-/** The fields a plate may fill, each with its "Plate: …" line on the page. */
-export const plateFields: readonly string[] = [
-  'in',
-  'inhz',
-  'ina',
-  'inva',
-  'inw',
-  'class',
-  'fuse',
-  'outtotal',
-  'plugpol',
-  'jackpol',
-  ...rails.flatMap(({ out, need }) => [
-    out.voltage,
-    out.kind,
-    out.current,
-    out.power,
-    need.voltage,
-    need.kind,
-    need.current,
-  ]),
-]
+function printedIn({ fact, list, row }: Box, plate: LabelReading): string {
+  const of = list && row !== null ? list.printed(plate)[row - 1] : undefined
+  if (of && fact.printedText) return fact.printedText(of)
+  const value = of ? fact.printedRow?.(of) : fact.printed?.(plate)
+  return value == null ? '' : says(fact, value).join(' or ')
+}
+
+/** The boxes a plate may fill, each with its "Plate: …" line on the page. */
+export const plateFields: readonly Box[] = boxes.filter(({ fact }) => fact.printed ?? fact.printedRow)

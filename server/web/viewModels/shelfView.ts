@@ -6,10 +6,7 @@ import { cellsOf } from '../../shelf/shelfCells.js'
 import type { ShelfItem, ShelfKind, ShelfSummary } from '../../shelf/shelfItem.js'
 import type { Wanted } from '../../shelf/wanted.js'
 import type { Kept, Photo, Row, Store } from '../../store/store.js'
-import * as choices from '../forms/checkChoices.js'
-import { rails } from '../forms/checkNames.js'
 import type { FormFault, FormState } from '../forms/formState.js'
-import { openGroups } from '../forms/openGroups.js'
 import { mostPhotos } from '../keepPhoto.js'
 import { language } from '../language.js'
 import { head, type PageHead } from '../page.js'
@@ -17,6 +14,7 @@ import type { Match } from '../shelfMatching.js'
 import { type CountryName, countryNames } from './countryNames.js'
 import { day, type Moment } from './dates.js'
 import { exampleRows } from './examples.js'
+import { type FactSection, factSection } from './factFields.js'
 import type { ChangedField } from './jobView.js'
 import { addressWith, type Pager, pager, perPage } from './pager.js'
 import { type PhotoView, photoViews } from './photoViews.js'
@@ -122,14 +120,6 @@ export async function shelfView(store: Store, { search, country, numbers, undo }
   }
 }
 
-/** The boxes of each folded part of the form. */
-const groups = {
-  mains: ['in', 'inhz', 'ina', 'inva', 'inw', 'selector', 'fuse'],
-  outputs: [...rails.flatMap(({ out }) => Object.values(out)), 'outtotal'],
-  measured: ['offload', 'loaded', 'measuredpol', 'leadm', 'leadmm2', 'leadawg'],
-  needs: rails.flatMap(({ need }) => Object.values(need)),
-}
-
 export interface ShelfFormPage {
   page: PageHead
   kind: ShelfKind
@@ -138,9 +128,7 @@ export interface ShelfFormPage {
   back: string
   version: number | null
   form: FormState
-  choices: typeof choices
-  rails: typeof rails
-  open: Record<keyof typeof groups, boolean>
+  section: FactSection
   changed: ChangedField[]
   notSaved: string | null
 }
@@ -166,9 +154,7 @@ export function shelfFormView({ kind, kept, form, ...refused }: ShelfFormShown):
     back: kept ? `${folder}/${kept.id}` : '/shelf',
     version: kept?.version ?? null,
     form,
-    choices,
-    rails,
-    open: openGroups(form, groups),
+    section: factSection(kind, form, false),
     changed: refused.changed ?? [],
     notSaved: refused.notSaved ?? null,
   }
