@@ -1,3 +1,5 @@
+import { readFuseMarking } from '../plate/fuseMarking.js'
+import { plugByName } from '../reference/sockets.js'
 import type { FuseRequest } from './fuse/fuseRequest.js'
 import { judgeFuse } from './fuse/review.js'
 import { type Judgement, type Text, together, unknown } from './judgement.js'
@@ -33,6 +35,8 @@ export const fuse = mainsTopic({
   judge(situation) {
     const { fitted, prescribed } = situation.supply.fuse
     if (fitted === null && prescribed === null) return []
+    // a thermal cut-off printed on a sealed supply is no link that anyone fits
+    if (fitted === null && readFuseMarking(prescribed ?? '').noLink) return []
     const request = fuseRequestOf(situation)
     if (!request) return [unknown(() => voltageNotKnown(fitted ?? prescribed ?? ''))]
     const found = together(judgeFuse(request))
@@ -46,8 +50,11 @@ export const fuse = mainsTopic({
  * The question to the fuse review that a check amounts to, for the link to its page as well.
  * Null where no voltage is known to review it at.
  */
-export function fuseRequestOf(situation: Pick<MainsSituation, 'supply' | 'reach'>): FuseRequest | null {
-  const { supply, reach } = situation
+export function fuseRequestOf(
+  situation: Pick<MainsSituation, 'supply' | 'reach'> & Partial<Pick<MainsSituation, 'cord'>>,
+): FuseRequest | null {
+  const { supply, reach, cord } = situation
+  const plug = cord?.plug ? plugByName(cord.plug) : undefined
   const { windows, decidedBy } = windowsInUse(supply.input)
   const [window] = windows
   const voltageV = reach.voltageV ?? window?.max ?? null
@@ -59,6 +66,7 @@ export function fuseRequestOf(situation: Pick<MainsSituation, 'supply' | 'reach'
     position: 'mains',
     circuit: { voltageV, currentA: loadAtReach({ supply, reach })?.currentA ?? null },
     formerVoltageV: single !== null && single !== voltageV ? single : null,
+    live: plug && !plug.polarised ? 'either' : null,
   }
 }
 

@@ -4,6 +4,7 @@ import {
   type Characteristic,
   characteristics,
   type FuseScheme,
+  type NoLink,
 } from '../reference/fuseMarks.js'
 import {
   bs1362BreakingA,
@@ -13,7 +14,9 @@ import {
   iecBreakingCapacity,
   plausibleRatedA,
 } from '../reference/fuseRatings.js'
+import { damagedPiece } from './fuseDamage.js'
 import { type Draft, scan, tidy } from './fuseMarkingScan.js'
+import { noLinkOf } from './noFuseLink.js'
 
 /** What a fuse-link is, as far as it is known. Unknown is null. */
 export interface FittedFuse {
@@ -31,6 +34,16 @@ export interface FittedFuse {
 export interface FuseMarking extends FittedFuse {
   /** "5x20", "6.3x32" …, only where it is printed or a symbol stands for it */
   sizeMm: string | null
+  /** rated voltage on direct current [V]; null where none is printed */
+  ratedDcV: number | null
+  /** what it can break, as printed, and at which voltage; null: at its rated voltage */
+  printedBreaking: { valueA: number; atV: number | null }[] | null
+  /** voltage of the circuit that is named beside it [V], which is not the link's */
+  circuitV: number | null
+  /** how many links are named, one for each pole */
+  links: number | null
+  /** what is named instead of a fuse-link; then nothing of it is read as one */
+  noLink: NoLink | null
   /** every piece of the text that found no place */
   unread: string[]
   /** what a reader should know about this marking, in plain words */
@@ -51,9 +64,25 @@ const distinct = <T>(values: readonly T[]): T[] => [...new Set(values)]
  * @source IEC 60127-1 clause 6.1, IEC 60127-2 clause 6.1, IEC 60127-1 table A.1
  */
 export function readFuseMarking(text: string): FuseMarking {
-  const draft = scan(tidy(text))
+  const printed = tidy(text)
+  const noLink = noLinkOf(printed)
+  if (noLink)
+    return {
+      ...nothingRead,
+      noLink,
+      unread: printed.split(/\s+/).filter(Boolean),
+      notes: [`This names a ${noLink}, which is another thing than a fuse-link: nothing of it is read as one.`],
+    }
+  const draft = scan(printed)
   const { unread, notes } = draft
-  const schemes = distinct([...draft.schemes, ...lettersThatCount(draft).flatMap((letter) => letter.scheme ?? [])])
+  const letters = lettersThatCount(draft).filter(
+    ({ word, scheme }) => !(draft.northAmerican && word && scheme === 'IEC'),
+  )
+  const schemes = distinct([
+    ...draft.schemes,
+    ...(draft.northAmerican ? (['UL'] as const) : []),
+    ...letters.flatMap((letter) => letter.scheme ?? []),
+  ])
 
   const breakingLetter = distinct(draft.breaking)
   const breaking = breakingLetter.length === 1 ? (breakingLetter[0] ?? null) : null
@@ -62,9 +91,17 @@ export function readFuseMarking(text: string): FuseMarking {
 
   const fractional = draft.currents.some((current) => current.fraction)
   const scheme = schemeOf(schemes, fractional, notes)
-  const { ratedA, printedBreakingA, counterfeit } = chooseRating(draft, scheme)
+  const { ratedA, printedBreaking, counterfeit } = chooseRating(draft, scheme, damagedPiece(printed))
   const characteristic = chooseCharacteristic(draft)
-  const voltages = distinct(draft.voltagesV)
+  const dcVoltages = distinct(draft.voltages.flatMap(({ valueV, dc }) => (dc ? valueV : [])))
+  const acVoltages = distinct(draft.voltages.flatMap(({ valueV, ac }) => (ac ? valueV : [])))
+  const voltages = acVoltages.length > 0 ? acVoltages : dcVoltages
+  const circuits = distinct(draft.circuitsV)
+  const circuitV = circuits.length === 1 ? (circuits[0] ?? null) : null
+  if (circuitV !== null)
+    notes.push(
+      `${circuitV} V is no voltage that links are rated at, or is named as the circuit’s: it is not taken for the link’s.`,
+    )
   const each = voltages.length > 1 && ratedA === null && draft.currents.length > 1
   if (voltages.length > 1 && !each)
     notes.push(`Several voltages are printed (${listed(voltages, 'V')}): the lowest is taken as the rated voltage.`)
@@ -78,12 +115,51 @@ export function readFuseMarking(text: string): FuseMarking {
     ratedV,
     characteristic,
     breaking,
-    breakingCapacityA: counterfeit ? null : (printedBreakingA ?? capacityOf({ ratedA, breaking, scheme })),
+    breakingCapacityA: counterfeit
+      ? null
+      : (printedCapacity(printedBreaking, ratedV ?? leastAtV) ?? capacityOf({ ratedA, breaking, scheme })),
     scheme,
     sizeMm,
+    ratedDcV: smallest(dcVoltages),
+    printedBreaking,
+    circuitV,
+    links: smallest(draft.links),
+    noLink,
     unread,
     notes,
   }
+}
+
+/** A marking of which nothing is read. */
+export const nothingRead: FuseMarking = {
+  ratedA: null,
+  ratedV: null,
+  characteristic: null,
+  breaking: null,
+  breakingCapacityA: null,
+  scheme: null,
+  sizeMm: null,
+  ratedDcV: null,
+  printedBreaking: null,
+  circuitV: null,
+  links: null,
+  noLink: null,
+  unread: [],
+  notes: [],
+}
+
+/** A figure printed for a lower voltage says nothing of this one, which most links are rated at [V]. */
+const leastAtV = 250
+
+/**
+ * What a link breaks by its print in a circuit [A]: the largest of the figures printed for that voltage or a higher one.
+ * Null where none is.
+ *
+ * @param voltageV  voltage of the circuit [V]
+ */
+export function printedCapacity(printed: FuseMarking['printedBreaking'], voltageV: number): number | null {
+  const holds = (printed ?? []).filter(({ atV }) => atV === null || atV >= voltageV).map(({ valueA }) => valueA)
+  return holds.length > 0 ? Math.max(...holds) : null
 }
 
 const schemeOf = (schemes: FuseScheme[], fractional: boolean, notes: string[]): FuseScheme | null => {
@@ -124,13 +200,12 @@ const smallest = (values: readonly number[]): number | null => values.toSorted((
 
 interface Rating {
   ratedA: number | null
-  /** printed beside the rating [A] */
-  printedBreakingA: number | null
+  printedBreaking: FuseMarking['printedBreaking']
   /** a mark the named standard cannot carry */
   counterfeit: boolean
 }
 
-function chooseRating(draft: Draft, scheme: FuseScheme | null): Rating {
+function chooseRating(draft: Draft, scheme: FuseScheme | null, damaged: string | null): Rating {
   const { unread, notes } = draft
   const withUnit = draft.currents.filter((current) => !current.bare)
   const candidates = withUnit.length > 0 ? withUnit : draft.currents
@@ -142,17 +217,24 @@ function chooseRating(draft: Draft, scheme: FuseScheme | null): Rating {
   // "F4A 250V 1500A": the second value is what it can break
   const breaks = found.length === 2 && highA >= leastBreakingA && highA >= 10 * lowA
   const rated = breaks ? candidates.filter((current) => current.valueA === lowA) : candidates
-  const at250V = draft.breakingCurrentsA.filter((entry) => entry.atV === null || entry.atV >= 250)
-  const printedBreakingA = breaks ? highA : smallest(distinct(at250V.map((entry) => entry.valueA)))
+  const printedBreaking = breaks
+    ? [{ valueA: highA, atV: null }]
+    : draft.breakingCurrentsA.length > 0
+      ? draft.breakingCurrentsA
+      : null
 
   const reject = (why: string, counterfeit = false): Rating => {
     for (const current of rated) unread.push(current.raw.trim())
     notes.push(why)
-    return { ratedA: null, printedBreakingA, counterfeit }
+    return { ratedA: null, printedBreaking, counterfeit }
   }
   const values = breaks ? [lowA] : found
   const [ratedA] = values
-  if (ratedA === undefined) return { ratedA: null, printedBreakingA, counterfeit: false }
+  if (damaged)
+    return reject(
+      `“${damaged}” looks damaged: figures stand apart, or letters stand among them. What rating it means is not known; read it again and type it as printed.`,
+    )
+  if (ratedA === undefined) return { ratedA: null, printedBreaking, counterfeit: false }
   if (values.length > 1)
     return reject(`Several rated currents are printed (${listed(values, 'A')}): which one applies is not known.`)
   if (!(ratedA > 0)) return reject('A rated current of 0 A does not exist.')
@@ -165,7 +247,7 @@ function chooseRating(draft: Draft, scheme: FuseScheme | null): Rating {
     return reject(`${ratedA} A is not a rated current of a small fuse-link.`)
   if (scheme === 'BS1362' && !bs1362Ratings.ratedA.includes(ratedA))
     notes.push(`${ratedA} A is not one of the ratings known of BS 1362 links (${bs1362Ratings.ratedA.join(', ')} A).`)
-  return { ratedA, printedBreakingA, counterfeit: false }
+  return { ratedA, printedBreaking, counterfeit: false }
 }
 
 /** The letters that count: "F1" before "T2A" is a reference beside the holder, since the value with a unit is the rating. */

@@ -5,11 +5,12 @@ import {
   type Characteristic,
   type FuseScheme,
   fuseWords,
+  northAmericanMarks,
   shortForms,
   sizeNames,
   speedWords,
 } from '../reference/fuseMarks.js'
-import { bareNumber, iecBetween, iecPreferred } from '../reference/fuseRatings.js'
+import { bareNumber, iecBetween, iecPreferred, linkVoltages } from '../reference/fuseRatings.js'
 
 /** A value of current found in a marking. */
 export interface Current {
@@ -24,8 +25,22 @@ export interface Current {
 export interface Draft {
   currents: Current[]
   breakingCurrentsA: { valueA: number; atV: number | null }[]
-  voltagesV: number[]
-  letters: { value: Characteristic; raw: string; scheme: FuseScheme | null; withBareNumber?: boolean }[]
+  /** rated voltages, with the kind of current printed beside them */
+  voltages: { valueV: number; ac: boolean; dc: boolean }[]
+  /** voltages that are the circuit's, not the link's */
+  circuitsV: number[]
+  /** how many links are named */
+  links: number[]
+  /** an approval mark or word of North American practice is printed */
+  northAmerican: boolean
+  letters: {
+    value: Characteristic
+    raw: string
+    scheme: FuseScheme | null
+    withBareNumber?: boolean
+    /** a word, not a letter or a catalogue symbol */
+    word?: boolean
+  }[]
   breaking: BreakingLetter[]
   schemes: FuseScheme[]
   sizes: string[]
@@ -41,7 +56,7 @@ interface Rule {
   read: (match: RegExpExecArray, draft: Draft, raw: string) => boolean
 }
 
-const fold = (text: string): string => {
+export const fold = (text: string): string => {
   let folded = ''
   for (const unit of text) folded += unit.length === 1 ? (unit.normalize('NFD')[0] ?? unit).toLowerCase() : unit
   return folded
@@ -66,18 +81,18 @@ export const tidy = (text: string): string =>
     .replace(/(\d?)\s?([½¼¾⅛⅜⅝⅞⅒])/g, (_all, whole: string, sign: string) =>
       whole ? `${whole} ${vulgar[sign]}` : ` ${vulgar[sign]}`,
     )
+    .replace(/[º˚]/g, '°')
     // squared units of area, volume and acceleration, whose plain form would end in a figure
     .replace(/[\u339F-\u33A8]/g, ' ')
     .normalize('NFKC')
     .replace(/[\u2010-\u2015\u2212]/g, '-')
     .replace(/[×✕]/g, 'x')
     .replace(/(?<=\d\s?)\*(?=\s?\d)/g, 'x')
-    .replace(/(?<=\d)[oO]{1,3}(?=\d|\s?m?[AV])/g, (zeros) => '0'.repeat(zeros.length))
     .replace(/(?<=\d\s?)(?:мА|[АВ])(?!\p{L})/gu, (sign) => cyrillicUnits[sign] ?? sign)
 
 const literal = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&')
 
-const phrasePattern = (phrases: readonly string[]): string =>
+export const phrasePattern = (phrases: readonly string[]): string =>
   [...phrases]
     .map(fold)
     .sort((a, b) => b.length - a.length)
@@ -94,9 +109,18 @@ const number = (text: string): number => Number(text.replace(',', '.'))
 const num = String.raw`(\d{1,5}(?:[.,]\d{1,4})?|[.,]\d{1,4})`
 const ampere = `(?:amperes?|amps?|a(?![a-z]{2}))`
 const milliampere = `(?:milliamperes?|milliamps?|ma(?![a-z]{2}))`
-const voltSign = String.raw`(?:volts?|v)(?![a-z]{3})\s?(?:a\.?c\.?|d\.?c\.?|~|⎓)?`
-const bareVoltages = String.raw`(?:32|60|63|125|150|250|300|350|400|440|500|600)(?!\d)`
+const kinds = String.raw`(?:a\.?c\.?\s?/\s?d\.?c\.?|a\.?c\.?|d\.?c\.?|~|⎓)`
+const voltSign = String.raw`(?:volts?|v)(?![a-z]{3})\s?${kinds}?`
+const bareVoltages = `(?:${linkVoltages.valuesV.join('|')})(?!\\d)`
+/** Words around a voltage that say whose it is: the circuit's. */
+const beforeCircuit = /(?:^|[\s(])(?:on|for|at|auf|fur|bei|an|pour|sur|para|per|su|em|voor|op|till|for)\s?$/
+const afterCircuit =
+  /\s?-?\s?(?:mains|line|supply|side|seite|netz|circuit|rail|input|output|secteur|reseau|rete|red\b|kreis|kant|側)/y
 const colour = Object.keys(bandDigits).join('|')
+
+/** A figure in amperes right behind a letter: "l" and "I" stand for 1 there, and are no breaking letter. */
+const figure = String.raw`\d{1,5}(?:[.,]\d{1,4})?`
+const ampereSign = `m?a(?![a-z]{2})`
 
 const looksLikeGrouping = (text: string): boolean => /^\d{1,3},\d{3}$/.test(text)
 
@@ -170,7 +194,7 @@ const rules: readonly Rule[] = [
       draft.letters.push({ value: form.characteristic, raw, scheme: form.scheme })
       draft.sizes.push(form.sizeMm)
       if (form.breaking) draft.breaking.push(form.breaking)
-      if (form.ratedV !== null) draft.voltagesV.push(form.ratedV)
+      if (form.ratedV !== null) draft.voltages.push({ valueV: form.ratedV, ac: true, dc: false })
       draft.notes.push(`${form.symbol} is a catalogue symbol of a maker (${form.source.title}).`)
       draft.expectsNumber = true
       return true
@@ -193,8 +217,7 @@ const rules: readonly Rule[] = [
   {
     // "x2", "2 x": how many links
     pattern: sticky(String.raw`x\s?([2-4])(?![\d.,/])|([2-4])\s?x(?=\s?(?:ff|tt|[fmt])\s?[\d.,])`),
-    read: ([, after, before], draft) =>
-      draft.notes.push(`${after ?? before} links of this kind are named: all must be alike.`) > 0,
+    read: ([, after, before], draft) => draft.links.push(Number(after ?? before)) > 0,
   },
   {
     pattern: sticky(
@@ -206,13 +229,25 @@ const rules: readonly Rule[] = [
     read: ([, phrase], draft, raw) => {
       const word = speedByPhrase.get((phrase ?? '').replaceAll(/[\s-]/g, '')) ?? speedByPhrase.get(phrase ?? '')
       if (!word) return false
-      draft.letters.push({ value: word.characteristic, raw, scheme: word.scheme })
+      draft.letters.push({ value: word.characteristic, raw, scheme: word.scheme, word: true })
       return true
     },
   },
   {
     pattern: sticky(`(?:${phrasePattern(fuseWords)})(?![\\p{L}])`, 'uy'),
     read: () => true,
+  },
+  {
+    pattern: sticky(`(?:${phrasePattern(northAmericanMarks)})(?![\\p{L}\\d])`, 'uy'),
+    read: (_match, draft) => {
+      draft.northAmerican = true
+      return true
+    },
+  },
+  {
+    // "0215.500MXP", "0217002.MXP": a series of four figures, then three figures and the decimal sign, then the packing
+    pattern: sticky(String.raw`0\d{3}(?=[\d.]{4}[a-z])(\.\d{3}|\d\.\d{2}|\d{2}\.\d|\d{3}\.)[a-z]{1,4}(?![a-z\d])`),
+    read: ([, value], draft, raw) => addCurrent(draft, number(value ?? ''), raw),
   },
   {
     // "6 kA", "10kA@125V": what it can break
@@ -234,23 +269,20 @@ const rules: readonly Rule[] = [
     },
   },
   {
-    // "130 °C"
-    pattern: sticky(String.raw`\d{2,3}\s?°\s?c`),
-    read: (_match, draft, raw) => {
-      draft.unread.push(raw)
-      return (
-        draft.notes.push(
-          `"${raw}" is a temperature: this may be a thermal link, which is another thing than a fuse-link.`,
-        ) > 0
-      )
-    },
-  },
-  {
-    pattern: sticky(String.raw`(\d{1,4})\s?${voltSign}`),
-    read: ([, value], draft) => {
-      const volts = Number(value)
-      if (!(volts > 0 && volts <= 1500)) return false
-      return draft.voltagesV.push(volts) > 0
+    pattern: sticky(String.raw`(?:(dc|ac)\s?)?(\d{1,4})\s?(?:volts?|v)(?![a-z]{3})\s?(${kinds})?`),
+    read: (match, draft) => {
+      const [all, before = '', value, after = ''] = match
+      const valueV = Number(value)
+      if (!(valueV > 0 && valueV <= 1500)) return false
+      const kind = `${before}${after.replaceAll('.', '')}`
+      const dc = /dc|⎓/.test(kind)
+      afterCircuit.lastIndex = match.index + all.length
+      const circuits =
+        !linkVoltages.valuesV.includes(valueV) ||
+        beforeCircuit.test(match.input.slice(Math.max(0, match.index - 8), match.index)) ||
+        afterCircuit.test(match.input)
+      if (circuits) return draft.circuitsV.push(valueV) > 0
+      return draft.voltages.push({ valueV, ac: !dc || /ac|~/.test(kind), dc }) > 0
     },
   },
   {
@@ -272,7 +304,7 @@ const rules: readonly Rule[] = [
   },
   {
     // "1A25": the unit in the place of the decimal sign
-    pattern: sticky(String.raw`(\d{1,2})a(\d{1,2})(?![\d.,/]|\s?v|\s?m?a)`),
+    pattern: sticky(String.raw`(\d{1,2})a(\d{1,2})(?![\d.,/]|\s?v|\s?m?a|(?![leh])[a-z])`),
     read: ([, whole, part], draft, raw) => addCurrent(draft, Number(`${whole}.${part}`), raw),
   },
   {
@@ -282,11 +314,14 @@ const rules: readonly Rule[] = [
   {
     // a voltage with its unit left out, after a slash or a breaking letter
     pattern: sticky(String.raw`(?<=[/leh]\s?)(${bareVoltages})(?!\s?m?a|[.,/])`),
-    read: ([, value], draft) => draft.currents.length > 0 && draft.voltagesV.push(Number(value)) > 0,
+    read: ([, value], draft) =>
+      draft.currents.length > 0 && draft.voltages.push({ valueV: Number(value), ac: true, dc: false }) > 0,
   },
   {
     // T, F, TT … before or after the value
-    pattern: sticky(String.raw`\(?(ff|tt|f|m|t)\)?(?=[\s/,;:)~\-]|[\d.]|[leh](?:[\s\d/,;)]|$)|$)`),
+    pattern: sticky(
+      String.raw`\(?(ff|tt|f|m|t)\)?(?=[\s/,;:)~\-]|[\d.]|[leh](?:[\s/,;)]|(?!${figure}${ampereSign})\d|$)|$)`,
+    ),
     read: ([, letter], draft, raw) => {
       draft.letters.push({ value: (letter ?? '').toUpperCase() as Characteristic, raw, scheme: 'IEC' })
       draft.expectsNumber = true
@@ -294,7 +329,7 @@ const rules: readonly Rule[] = [
     },
   },
   {
-    pattern: sticky(String.raw`\(?([leh])\)?(?=[\s/,;:)~\-]|\d|$)`),
+    pattern: sticky(String.raw`\(?([leh])\)?(?=[\s/,;:)~\-]|(?!${figure}${ampereSign})\d|$)(?![.,]\d)`),
     read: ([, letter], draft) => {
       draft.breaking.push((letter ?? '').toUpperCase() as BreakingLetter)
       draft.schemes.push('IEC')
@@ -315,8 +350,12 @@ const bareReading = (valueText: string): number | null => {
   return value > 0 && value <= bareNumber.amperesTo ? value : null
 }
 
+/** What may stand directly behind a bare number: no letter but a breaking letter, so that "1O" and "2SA" are no numbers. */
+const afterBare = String.raw`(?=$|[^\p{L}\d]|[leh](?:[\s\d/,;:)~\-]|$))(?![.,]\S)`
+
 const bareValue = sticky(
-  String.raw`[\s\-]?${num}(?![\d]|[.,]\d|\s?(?:m?a|v|k?a)(?![a-z]{2})|\s?°|/\d{1,2}(?!\d)|[\s\-]\d{1,2}/\d)`,
+  String.raw`[\s\-]?${num}${afterBare}(?!\s?(?:m?a|v|k?a)(?![a-z]{2})|\s?°|/\d{1,2}(?!\d)|[\s\-]\d{1,2}/\d)`,
+  'uy',
 )
 
 /**
@@ -329,7 +368,10 @@ export function scan(printed: string): Draft {
   const draft: Draft = {
     currents: [],
     breakingCurrentsA: [],
-    voltagesV: [],
+    voltages: [],
+    circuitsV: [],
+    links: [],
+    northAmerican: false,
     letters: [],
     breaking: [],
     schemes: [],

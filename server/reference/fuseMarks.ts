@@ -52,9 +52,9 @@ const speed = (
 
 /** Words for the speed of a link, in the languages plates are printed in. */
 export const speedWords: readonly SpeedWord[] = frozen([
-  ...speed('T', ['time delay', 't-d', 't/d', 'sb', 's/b'], catalogueWords, 'UL'),
+  ...speed('T', ['time delay', 't-d', 't/d', 'sb', 's/b', 'slo blo', 'slo blow'], catalogueWords, 'UL'),
   ...speed('T', ['time lag', 'timelag'], iecMarking, 'IEC'),
-  ...speed('T', ['slow blow', 'slow blowing', 'slow acting', 'slo blo', 'slow', 'delayed'], words('English')),
+  ...speed('T', ['slow blow', 'slow blowing', 'slow acting', 'slow', 'delayed'], words('English')),
   ...speed('T', ['a/s', 'anti surge'], britishTerm),
   ...speed('F', ['quick acting', 'quick'], iecMarking),
   ...speed('F', ['fast acting', 'fast blow', 'quick blow', 'fast', 'normal blow', 'f/b'], catalogueWords),
@@ -98,6 +98,124 @@ export const speedWords: readonly SpeedWord[] = frozen([
   ...speed('F', ['速断', '快断', '快熔'], words('Japanese and Chinese')),
 ])
 
+/** Approval marks and words of North American practice: what carries them is rated by UL 248-14. */
+export const northAmericanMarks: readonly string[] = frozen([
+  'ul listed',
+  'csa certified',
+  'c ul us',
+  'culus',
+  'cul',
+  'ul',
+  'csa',
+  'listed',
+])
+
+/** What a fuse-link is taken for, and is not. */
+export type NoLink = 'thermal cut-off' | 'resettable protector' | 'fusible resistor'
+
+export interface NoLinkWord {
+  readonly thing: NoLink
+  /** lower case; a space stands for a space, a hyphen or nothing */
+  readonly phrase: string
+  readonly source: Source
+}
+
+const protector = (thing: NoLink, language: string, phrases: readonly string[]): readonly NoLinkWord[] => {
+  const source = fromMemory('Plates and data sheets', `words for a ${thing} in ${language}`)
+  return phrases.map((phrase) => ({ thing, phrase, source }))
+}
+
+/** Words of things that open a circuit and are no fuse-link: none of them is rated, compared or replaced as one. */
+export const noLinkWords: readonly NoLinkWord[] = frozen([
+  ...protector('resettable protector', 'English', [
+    'resettable',
+    'self resetting',
+    'reset button',
+    'push to reset',
+    'press to reset',
+    'poly fuse',
+    'polyswitch',
+    'ptc',
+    'pptc',
+    'circuit breaker',
+    'breaker',
+    'mcb',
+    'overload protector',
+  ]),
+  ...protector('resettable protector', 'German', [
+    'rückstellbar',
+    'rückstellbare',
+    'selbstrückstellend',
+    'selbstrückstellende',
+    'kaltleiter',
+    'sicherungsautomat',
+    'geräteschutzschalter',
+    'schutzschalter',
+  ]),
+  ...protector('resettable protector', 'French', ['réarmable', 'disjoncteur']),
+  ...protector('resettable protector', 'Spanish and Portuguese', [
+    'rearmable',
+    'rearmável',
+    'reiniciable',
+    'disyuntor',
+    'disjuntor',
+    'interruptor automático',
+  ]),
+  ...protector('resettable protector', 'Italian', ['ripristinabile', 'autoripristinante', 'magnetotermico']),
+  ...protector('resettable protector', 'Dutch', ['zelfherstellend', 'zelfherstellende', 'automaat']),
+  ...protector('resettable protector', 'Polish and Czech', ['bezpiecznik polimerowy', 'vratná pojistka', 'jistič']),
+  ...protector('resettable protector', 'Russian', ['самовосстанавливающийся', 'автоматический выключатель']),
+  ...protector('resettable protector', 'Japanese and Chinese', [
+    'ポリヒューズ',
+    'ポリスイッチ',
+    'サーキットブレーカ',
+    'ブレーカ',
+    '自恢复',
+    '自復',
+    '断路器',
+  ]),
+  ...protector('thermal cut-off', 'English', [
+    'thermal',
+    'thermo fuse',
+    'thermofuse',
+    'tco',
+    'temperature fuse',
+    'over temperature',
+  ]),
+  ...protector('thermal cut-off', 'German', [
+    'temperatursicherung',
+    'thermosicherung',
+    'thermoschalter',
+    'übertemperatursicherung',
+    'temperaturbegrenzer',
+  ]),
+  ...protector('thermal cut-off', 'French', ['thermique', 'thermofusible']),
+  ...protector('thermal cut-off', 'Spanish, Portuguese and Italian', [
+    'térmico',
+    'térmica',
+    'termico',
+    'termofusibile',
+    'termofusível',
+  ]),
+  ...protector('thermal cut-off', 'Dutch and Scandinavian', [
+    'thermische',
+    'thermozekering',
+    'termosikring',
+    'termosäkring',
+    'lämpösulake',
+  ]),
+  ...protector('thermal cut-off', 'Polish and Czech', ['termiczny', 'termobezpiecznik', 'tepelná']),
+  ...protector('thermal cut-off', 'Russian', ['термопредохранитель', 'тепловой']),
+  ...protector('thermal cut-off', 'Japanese and Chinese', ['温度ヒューズ', '温度保险', '热熔断', '溫度']),
+  ...protector('fusible resistor', 'English', ['fusible resistor', 'fuse resistor', 'resistor']),
+  ...protector('fusible resistor', 'German and French', [
+    'sicherungswiderstand',
+    'widerstand',
+    'résistance',
+    'resistance fusible',
+  ]),
+])
+
 /** Words that only say "fuse": they carry no fact and leave nothing unread. */
 export const fuseWords: readonly string[] = frozen([
   'fuse-link',
@@ -107,7 +225,10 @@ export const fuseWords: readonly string[] = frozen([
   'fuse',
   'sicherung',
   'feinsicherung',
+  'feinsicherungen',
   'schmelzsicherung',
+  'schmelzsicherungen',
+  'sigorta',
   'si',
   'fusible',
   'fusibile',

@@ -142,6 +142,21 @@ export const plausibleRatedA = frozen({
   ),
 })
 
+/** Voltages that links are rated at [V]; a voltage that is none of these is the circuit's, not the link's. */
+export const linkVoltages = frozen({
+  valuesV: frozen([
+    32, 58, 60, 63, 65, 72, 75, 80, 86, 125, 150, 160, 170, 250, 277, 300, 350, 400, 420, 440, 450, 500, 550, 600, 660,
+    690, 700, 750, 1000, 1200, 1500,
+  ]),
+  source: fromMemory('Catalogues of cartridge, blade and dc links', 'rated voltages'),
+})
+
+/** From this temperature on a figure beside a marking is that of a thermal cut-off, not of the air around it [°C]. */
+export const cutOffFromC = frozen({
+  value: 65,
+  source: fromMemory('Catalogues of thermal cut-offs', 'lowest rated functioning temperature about 70 °C'),
+})
+
 /** From this bare number on, a letter is followed by milliamperes; up to `amperesTo` by amperes; between lies nothing. */
 export const bareNumber = frozen({
   milliamperesFrom: 32,

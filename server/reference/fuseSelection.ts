@@ -90,6 +90,10 @@ export const likeWithLike = frozen({
   h: commonPractice('H stays H', '35 A against 1500 A'),
 })
 
+export const otherThings = commonPractice(
+  'Protectors that are no fuse-link',
+  'a thermal cut-off opens at a temperature, a resettable protector closes again: each is replaced by its like only',
+)
 export const voltageRule = published(
   'EDN, 26 Sep 1996, The fuse-selection checklist',
   'rated voltage at least the circuit voltage',
@@ -102,6 +106,14 @@ export const breakingRule = published(
   'Eaton, fuse frequently asked questions',
   'interrupting rating at least the available fault current',
 )
+/** Up to this voltage an ac rating is taken for direct current as well: an arc hardly stands below it [V]. */
+export const dcAnyLinkMostV = frozen({
+  value: 32,
+  source: commonPractice(
+    'Low direct voltage',
+    'links for vehicles are rated 32 V; above that a dc rating has to be printed',
+  ),
+})
 export const bothPoles = commonPractice('Two fused poles', 'one open link can leave the other pole live inside')
 export const notInterchangeable = published(
   'Discussion on the emc-pstc list and a maker’s note of 2009',

@@ -55,6 +55,7 @@ describe('fuse', () => {
       // 120 V × 0.5 A = 60 VA; 60 VA / 230 V
       circuit: { voltageV: 230, currentA: expect.closeTo(0.26087, 5) },
       formerVoltageV: 120,
+      live: null,
     })
   })
 

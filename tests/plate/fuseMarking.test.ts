@@ -801,7 +801,7 @@ describe('what a marking does not say', () => {
     ['99999A', /not a rated current/],
     ['T1A T2A', /Several rated currents/],
     ['T2A F2A', /Several speeds/],
-    ['130°C 2A', /thermal link/],
+    ['130°C 2A', /thermal cut-off/],
     ['T2A 100-240V', /range of mains voltages/],
   ])('%s says why in plain words', (text, words) => {
     expect(readFuseMarking(text).notes.join(' ')).toMatch(words)

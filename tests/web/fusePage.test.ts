@@ -33,7 +33,7 @@ describe('the fuse page', { timeout: 30_000 }, () => {
     const { status, text } = await get(good)
     expect(status).toBe(200)
     const page = words(text)
-    expect(page).toContain('Replace the link: F 1.6 A L 250 V is prescribed')
+    expect(page).toContain('Replace the link by F 1.6 A L 250 V: 2 A is fitted where 1.6 A is prescribed')
     expect(page).toContain('Fit F 1.6 A L 250 V, in every detail as prescribed.')
     expect(page).toMatch(/licensed electrician or other qualified person/)
     expect(page.indexOf('slower (T) than prescribed (F)')).toBeLessThan(page.indexOf('The link is rated 250 V'))

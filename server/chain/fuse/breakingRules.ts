@@ -1,10 +1,11 @@
-import { amperes, volts } from '../../physics/quantity.js'
+import { amperes } from '../../physics/quantity.js'
 import { breakingRank } from '../../plate/fuseMarking.js'
-import { iecBreakingCapacity, ulInterruptingAt250V } from '../../reference/fuseRatings.js'
-import { breakingRule, dcRule, likeWithLike, voltageRule } from '../../reference/fuseSelection.js'
-import { caution, clear, type Judgement, stop, unknown } from '../judgement.js'
+import { iecBreakingCapacity, ulInterruptingAt125V } from '../../reference/fuseRatings.js'
+import { breakingRule, dcRule, likeWithLike } from '../../reference/fuseSelection.js'
+import { clear, type Judgement, stop, unknown } from '../judgement.js'
 import type { FuseLink } from './fuseLink.js'
 import { fitThis, type Rule, who } from './fuseSituation.js'
+import { needsDcRating } from './voltageRules.js'
 
 /** Breaking capacity: against the prescription and against the fault current. */
 export const breaking: Rule = ({ fitted, prescription, request, fittedEntered }) => {
@@ -41,11 +42,22 @@ export const breaking: Rule = ({ fitted, prescription, request, fittedEntered })
   const listed = fitted.scheme === 'UL' ? ' (if UL Listed)' : ''
   const capacitySource =
     fitted.scheme === 'UL'
-      ? ulInterruptingAt250V[0]?.source
+      ? ulInterruptingAt125V.source
       : fitted.breaking
         ? iecBreakingCapacity[fitted.breaking].source
         : undefined
   const sources = capacitySource ? [breakingRule, capacitySource] : [breakingRule]
+  if (capacityA !== null && capacityA >= faultA && needsDcRating(request))
+    return [
+      ...found,
+      unknown(() => ({
+        title: `The link breaks ${amperes(capacityA, 4, 'down')}${listed} on alternating current; what it breaks on direct current is not known`,
+        why: 'A direct current has no zero at which its arc goes out.',
+        working: [`A fault can draw ${amperes(faultA, 4, 'up')}`],
+        action: 'Look in the data sheet of the link for its breaking capacity on direct current.',
+        sources: [dcRule, breakingRule],
+      })),
+    ]
   if (capacityA === null)
     found.push(
       unknown(() => ({
@@ -81,68 +93,3 @@ export const breaking: Rule = ({ fitted, prescription, request, fittedEntered })
 
 const breaks = (link: FuseLink): string =>
   link.breakingCapacityA === null ? 'not known' : amperes(link.breakingCapacityA, 4, 'down')
-
-/** Rated voltage: against the circuit and against the prescription. */
-export const voltage: Rule = ({ fitted, prescription, request, fittedEntered }) => {
-  if (!fittedEntered || fitted.ratedA === null) return []
-  const { voltageV } = request.circuit
-  const { ratedV } = fitted
-  const link = prescription?.link
-  const wantedV = link?.ratedV ?? null
-  const dc =
-    request.position === 'low-voltage'
-      ? ['On direct current a link needs a DC rating: an AC rating says nothing about it.']
-      : []
-  const sources = request.position === 'low-voltage' ? [voltageRule, dcRule] : [voltageRule]
-  if (ratedV === null)
-    return [
-      request.position === 'low-voltage'
-        ? caution(() => ({
-            title: 'The rated voltage of the fitted link is not marked',
-            why: 'A link opens an arc only up to its rated voltage.',
-            working: dc,
-            action: `Look on the cap; it must be at least ${volts(voltageV)}.`,
-            sources,
-          }))
-        : unknown(() => ({
-            title: 'The rated voltage of the fitted link is not marked',
-            why: 'A link for a lower voltage can go on arcing when it opens.',
-            working: dc,
-            action: `Look on the cap; on ${volts(voltageV)} it must be at least that, commonly 250\u00a0V.`,
-            sources,
-          })),
-    ]
-  const working = [`${volts(ratedV)} against ${volts(voltageV)}`, ...dc]
-  if (ratedV < voltageV)
-    return [
-      stop(() => ({
-        title: `The link is rated ${volts(ratedV)}; the circuit is ${volts(voltageV)}`,
-        why: 'When it opens, the arc can go on inside or outside the link.',
-        working,
-        action:
-          link && wantedV !== null && wantedV >= voltageV
-            ? fitThis(link)
-            : `Use the prescribed rating and speed, rated for at least ${volts(voltageV)}. ${who}`,
-        sources,
-      })),
-    ]
-  if (link && wantedV !== null && ratedV < wantedV)
-    return [
-      stop(() => ({
-        title: `The link is rated ${volts(ratedV)} where ${volts(wantedV)} is prescribed`,
-        why: 'When it opens, the arc can go on.',
-        working: [...working, `${volts(ratedV)} < ${volts(wantedV)}`],
-        action: fitThis(link),
-        sources: [voltageRule, likeWithLike.replacing],
-      })),
-    ]
-  return [
-    clear(() => ({
-      title: `The link is rated ${volts(ratedV)}; the circuit is ${volts(voltageV)}`,
-      why: 'The rated voltage covers the circuit.',
-      working,
-      action: null,
-      sources,
-    })),
-  ]
-}

@@ -1,7 +1,9 @@
 import { gateTimes } from '../../physics/fuseCurve.js'
-import { amperes, decimal, duration, percent, volts } from '../../physics/quantity.js'
+import { amperes, decimal, duration, percent, plain, volts } from '../../physics/quantity.js'
+import { plugFuseRows } from '../../reference/cordRows.js'
 import { bs1362LargestA } from '../../reference/fuseRatings.js'
 import { bothPoles, currentLimited, likeWithLike } from '../../reference/fuseSelection.js'
+import { smallestPlugFuseA } from '../../reference/thresholds.js'
 import { caution, clear, unknown } from '../judgement.js'
 import { ratingPlate } from '../words.js'
 import { describe, type FuseLink } from './fuseLink.js'
@@ -62,6 +64,22 @@ export const operating: Rule = ({ demand, fitted, prescription, moved, request }
             ? 'Find the prescription before changing anything.'
             : 'The prescription wins: keep it, and look for a fault or a wrong entry if it opens.',
         sources,
+      })),
+    ]
+  if (request.position === 'plug' && limitA === null && recommendedRatedA !== null && ruleA > recommendedRatedA)
+    return [
+      caution(() => ({
+        title: `The plug holds ${amperes(ruleA)}; the smallest BS 1362 link that carries the load is ${amperes(recommendedRatedA)}`,
+        why: 'The plug link protects the cord: a larger one lets more current heat it before it opens.',
+        working: [
+          ...working,
+          ...plugFuseRows.map(
+            ({ areaMm2, largestFuseA }) =>
+              `Largest that may be fitted on ${plain(areaMm2, 'mm²')}: ${amperes(largestFuseA)}`,
+          ),
+        ],
+        action: `Pull the plug and fit ${amperes(recommendedRatedA)} to BS 1362, unless plate or plug are marked for a larger one that the cord allows.`,
+        sources: [smallestPlugFuseA.source, ...(plugFuseRows[0]?.sources ?? [])],
       })),
     ]
   if (limitA === null && recommendedRatedA !== null && ruleA > recommendedRatedA)

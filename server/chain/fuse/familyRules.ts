@@ -47,7 +47,21 @@ export const family: Rule = ({ fitted, prescription, request }) => {
         sources: [...sources, ...iecPreferred.sources],
       })),
     ]
-  if (!link || link.scheme === null || fitted.scheme === null || link.scheme === fitted.scheme) return []
+  if (!link || wantedA === null || fitted.ratedA === null || link.scheme === fitted.scheme) return []
+  if (link.scheme === null || fitted.scheme === null)
+    return [
+      unknown(() => ({
+        title:
+          link.scheme === null
+            ? `The print does not tell by which standard its ${amperes(wantedA)} is meant; the fitted link is to ${familyName(fitted.scheme)}`
+            : `By which standard the fitted ${amperes(fitted.ratedA ?? 0)} is rated is not marked; ${familyName(link.scheme)} is prescribed`,
+        why: 'Under one number an IEC link carries overloads that open a UL link.',
+        working: lines,
+        action:
+          'Look for UL, CSA, LISTED or a maker’s catalogue letters (North America), or for a letter T or F before the current and L, E or H behind it (IEC). Until it is known, fit nothing.',
+        sources,
+      })),
+    ]
   if (link.scheme === 'UL' && fitted.scheme === 'IEC')
     return [
       stop(() => ({

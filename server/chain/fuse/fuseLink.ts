@@ -1,5 +1,13 @@
 import { amperes, volts } from '../../physics/quantity.js'
-import { capacityOf, type FittedFuse, type FuseMarking, readFuseMarking, slowness } from '../../plate/fuseMarking.js'
+import {
+  capacityOf,
+  type FittedFuse,
+  type FuseMarking,
+  nothingRead,
+  printedCapacity,
+  readFuseMarking,
+  slowness,
+} from '../../plate/fuseMarking.js'
 import { splitPrescription } from '../../plate/fusePrescription.js'
 import type { Characteristic } from '../../reference/fuseMarks.js'
 import {
@@ -15,27 +23,21 @@ import type { FuseRequest } from './fuseRequest.js'
 /** A link with everything that was read of it. */
 export type FuseLink = FuseMarking
 
-const nothing: FuseLink = {
-  ratedA: null,
-  ratedV: null,
-  characteristic: null,
-  breaking: null,
-  breakingCapacityA: null,
-  scheme: null,
-  sizeMm: null,
-  unread: [],
-  notes: [],
-}
-
 /**
- * Interrupting rating of a UL Listed link [A]; null where rating or voltage is not known.
+ * Interrupting rating of a UL Listed link in a circuit [A]; null where rating or voltage is not known, or the circuit's is
+ * above the link's. It belongs to the voltage of the circuit: a link for 250 V breaks 10 kA at 125 V.
  *
+ * @param circuitV  voltage of the circuit [V]; the link's own rated voltage where it is not given
  * @source UL 248-14 as in the Littelfuse Fuseology Selection Guide 2014, p. 12
  */
-function ulInterrupting({ ratedA, ratedV }: Pick<FittedFuse, 'ratedA' | 'ratedV'>): number | null {
+function ulInterrupting(
+  { ratedA, ratedV }: Pick<FittedFuse, 'ratedA' | 'ratedV'>,
+  circuitV: number | undefined,
+): number | null {
   if (ratedA === null || ratedV === null) return null
-  if (ratedV <= ulRatedV.low) return ulInterruptingAt125V.value
-  if (ratedV > ulRatedV.high) return null
+  const atV = circuitV ?? ratedV
+  if (atV > ratedV || atV > ulRatedV.high || ratedV < ulRatedV.low) return null
+  if (atV <= ulRatedV.low) return ulInterruptingAt125V.value
   return ulInterruptingAt250V.find((row) => ratedA <= row.uptoA)?.breakingA ?? null
 }
 
@@ -56,9 +58,13 @@ export const isCounterfeit = (link: FuseLink): boolean =>
   link.ratedA === null &&
   link.notes.some((note) => note.includes('not what it claims to be'))
 
-/** The fitted link: its marking, with the fields that were entered by hand laid over it. */
-export function fittedLink({ marking, fuse }: Pick<FuseRequest, 'marking' | 'fuse'>): FuseLink {
-  const read = marking?.trim() ? readFuseMarking(marking) : nothing
+/**
+ * The fitted link: its marking, with the fields that were entered by hand laid over it.
+ *
+ * @param circuitV  voltage of the circuit [V], which the breaking capacity belongs to; without it, the link's rated voltage
+ */
+export function fittedLink({ marking, fuse }: Pick<FuseRequest, 'marking' | 'fuse'>, circuitV?: number): FuseLink {
+  const read = marking?.trim() ? readFuseMarking(marking) : nothingRead
   const scheme = fuse?.scheme ?? read.scheme
   const link: FuseLink = {
     ...read,
@@ -71,11 +77,12 @@ export function fittedLink({ marking, fuse }: Pick<FuseRequest, 'marking' | 'fus
   if (isCounterfeit(link)) return link
   if (scheme === 'BS1362' && link.ratedA !== null && link.ratedA > bs1362LargestA.value) return unbelieved(link)
   const overridden = [fuse?.ratedA, fuse?.breaking, fuse?.scheme].some((value) => value != null)
-  const breakingCapacityA = overridden ? capacityOf(link) : read.breakingCapacityA
+  const printedA = circuitV === undefined ? null : printedCapacity(link.printedBreaking, circuitV)
+  const breakingCapacityA = overridden ? capacityOf(link) : (printedA ?? read.breakingCapacityA)
   return {
     ...link,
     ratedV: link.ratedV ?? (scheme === 'BS1362' ? bs1362RatedV.value : null),
-    breakingCapacityA: breakingCapacityA ?? (scheme === 'UL' ? ulInterrupting(link) : null),
+    breakingCapacityA: breakingCapacityA ?? (scheme === 'UL' ? ulInterrupting(link, circuitV) : null),
   }
 }
 

@@ -8,11 +8,15 @@ export type FusePosition = (typeof fusePositions)[number]
 
 export const fuseSchemes = ['IEC', 'UL', 'BS1362'] as const
 
+export const circuitKinds = ['ac', 'dc'] as const
+
 export const inrushShapes = ['exponential', 'half-sine', 'triangle', 'rectangle'] as const
 
 /** What is known of the circuit behind the link. Unknown is null or absent, never 0. */
 export interface FuseCircuit {
   voltageV: number
+  /** alternating or direct current; where it is not given, mains and plugs are ac, the low-voltage side is not known */
+  kind?: (typeof circuitKinds)[number] | null
   currentA?: number | null
   powerW?: number | null
   powerFactor?: number | null
@@ -44,6 +48,8 @@ export interface FuseRequest {
   circuit: FuseCircuit
   /** the mains it was rated for, when the unit changes region [V] */
   formerVoltageV?: number | null
+  /** which conductors of the mains can be live: one that is known, either (a plug that goes in both ways round), or both */
+  live?: 'one' | 'either' | 'both' | null
   /** the link was found open */
   blown?: boolean | null
   /** current a short circuit draws behind the series lamp that is planned [A] */
@@ -72,6 +78,8 @@ export interface FuseCurvePoint {
 export type FuseOutcome = 'keep' | 'replace' | 'find-out-first'
 
 export interface FuseResponse {
+  /** one sentence: the outcome and what decides it */
+  answer: string
   outcome: FuseOutcome
   fitted: FittedFuse
   /** what is prescribed at the voltage in use; null where nothing is printed or it cannot be read */

@@ -1,14 +1,43 @@
 import { amperes } from '../../physics/quantity.js'
 import { readFuseMarking } from '../../plate/fuseMarking.js'
-import { iecBreakingMark, iecColourCode, iecMarking } from '../../reference/fuseMarks.js'
+import { iecBreakingMark, iecColourCode, iecMarking, type NoLink } from '../../reference/fuseMarks.js'
 import { bs1362LargestA } from '../../reference/fuseRatings.js'
+import { otherThings } from '../../reference/fuseSelection.js'
 import { caution, type Judgement, stop, unknown } from '../judgement.js'
 import { ratingPlate } from '../words.js'
 import { describe, isCounterfeit } from './fuseLink.js'
-import type { Rule } from './fuseSituation.js'
+import { fitThis, type Rule, who } from './fuseSituation.js'
+
+const protects: Readonly<Record<NoLink, string>> = {
+  'thermal cut-off': 'It opens at a temperature and breaks no overload: a fault can burn on while it stays cool.',
+  'resettable protector':
+    'It closes again when it cools or is reset, breaks far less than a fuse-link, and feeds a fault anew.',
+  'fusible resistor':
+    'It is part of the circuit with its ohms, and has neither the breaking capacity nor the times of a fuse-link.',
+}
+
+const noLinkAction = `This review judges fuse-links only. Find out what its maker prescribes in that place, with temperature, current and type, from the service manual. ${who}`
+
+/** The print names a thermal cut-off or another protector: no fuse-link may stand in for it. */
+export const otherThing: Rule = ({ prescription, fitted }) => {
+  const noLink = prescription?.link.noLink
+  if (!noLink) return []
+  const say = (outcome: typeof stop) =>
+    outcome(() => ({
+      title:
+        fitted.ratedA === null
+          ? `A ${noLink} is prescribed, which is no fuse-link`
+          : `A fuse-link of ${amperes(fitted.ratedA)} is fitted where a ${noLink} is prescribed`,
+      why: 'The two protect against different things: neither may stand in for the other.',
+      working: [],
+      action: noLinkAction,
+      sources: [otherThings],
+    }))
+  return [say(fitted.ratedA === null ? unknown : stop)]
+}
 
 /** The marking itself: what could not be read and what cannot be true. */
-export const marking: Rule = ({ request, fitted, fittedEntered }) => {
+export const marking: Rule = ({ request, fitted, fittedEntered, prescription }) => {
   if (!fittedEntered)
     return [
       unknown(() => ({
@@ -17,6 +46,17 @@ export const marking: Rule = ({ request, fitted, fittedEntered }) => {
         working: [],
         action: 'Unplug the supply and read the cap of the link with a lens: letter, current, letter, voltage.',
         sources: [ratingPlate],
+      })),
+    ]
+  const { noLink } = fitted
+  if (noLink)
+    return [
+      stop(() => ({
+        title: `What is fitted is a ${noLink}, not a fuse-link`,
+        why: protects[noLink],
+        working: [],
+        action: prescription && prescription.link.ratedA !== null ? fitThis(prescription.link) : noLinkAction,
+        sources: [otherThings],
       })),
     ]
   const found: Judgement[] = []

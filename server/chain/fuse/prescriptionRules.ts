@@ -14,7 +14,7 @@ export const prescribed: Rule = (situation) => {
     moved && request.formerVoltageV != null && ratedA !== null
       ? [formerVoltage(request.formerVoltageV, request.circuit.voltageV, ratedA, known ? 'prescribed' : 'fitted')]
       : []
-  return known ? former : [...former, ...notPrescribed(situation)]
+  return known || prescription?.link.noLink ? former : [...former, ...notPrescribed(situation)]
 }
 
 /** What to say where nothing is prescribed, or what is printed cannot be read. */

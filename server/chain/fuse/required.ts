@@ -7,7 +7,6 @@ import {
   iecPreferred,
   northAmerican,
   northAmericanMetric,
-  plugFuseSmall,
 } from '../../reference/fuseRatings.js'
 import {
   ambientMatchC,
@@ -18,7 +17,7 @@ import {
   referenceAmbientC,
 } from '../../reference/fuseSelection.js'
 import type { Source } from '../../reference/source.js'
-import { lowClassMostV } from '../../reference/thresholds.js'
+import { lowClassMostV, smallestPlugFuseA } from '../../reference/thresholds.js'
 import type { FuseLink, Prescription } from './fuseLink.js'
 import type { FuseCircuit, FuseRequest, FuseRequired } from './fuseRequest.js'
 import { meltingRange } from './meltingRange.js'
@@ -127,17 +126,14 @@ function pulseOf(circuit: FuseCircuit): Worked & { i2t: number | null; neededI2t
   }
 }
 
-const seriesOf = (family: Family, powerW: number | null, sizeMm: string | null): readonly number[] => {
+const seriesOf = (family: Family, sizeMm: string | null): readonly number[] => {
   if (family === 'UL')
     return sizeMm === '5x20'
       ? [...new Set([...northAmerican.ratedA, ...northAmericanMetric.ratedA])].sort((a, b) => a - b)
       : northAmerican.ratedA
   if (family === 'IEC') return [...iecPreferred.ratedA, ...iecExtensions.ratedA]
-  // a link below 3 A is made, but an appliance up to 700 W is fused at 3 A
-  return bs1362Ratings.ratedA.filter(
-    (ratedA) =>
-      ratedA > plugFuseSmall.ratedA || (ratedA === plugFuseSmall.ratedA && (powerW ?? 0) <= plugFuseSmall.uptoW),
-  )
+  // links below 3 A are made, and open at the switch-on of small supplies
+  return bs1362Ratings.ratedA.filter((ratedA) => ratedA >= smallestPlugFuseA.value)
 }
 
 /**
@@ -177,8 +173,7 @@ export function demandOf(
     const range = meltingRange({ ...like, ratedA })
     return range === null || pulse.neededI2t === null || range.lowI2t >= pulse.neededI2t
   }
-  const power = circuit.powerW ?? (currentA === null ? null : currentA * circuit.voltageV)
-  const series = seriesOf(family, power, like.sizeMm)
+  const series = seriesOf(family, like.sizeMm)
   const numericA = minimumRatedA === null ? null : (nextRating(minimumRatedA, series, survives) ?? null)
   const limitA = prescription?.link.ratedA ?? null
   const largestA = series[series.length - 1] ?? null

@@ -2,12 +2,14 @@ import type { FittedFuse } from '../../plate/fuseMarking.js'
 import { nominalMatchOfMains } from '../../reference/fuseSelection.js'
 import type { Outcome } from '../finding.js'
 import { type Judgement, toFinding, worstFirst } from '../judgement.js'
+import { answerOf, isLargerThanNeeded } from './answer.js'
 import { fittedLink, prescriptionAt } from './fuseLink.js'
 import type { FuseOutcome, FuseRequest, FuseResponse } from './fuseRequest.js'
 import type { FuseSituation } from './fuseSituation.js'
 import { gatesOf } from './linkGates.js'
 import { demandOf } from './required.js'
 import { fuseRules } from './rules.js'
+import { isQuicker } from './speedRules.js'
 
 const facts = ({ ratedA, ratedV, characteristic, breaking, breakingCapacityA, scheme }: FittedFuse): FittedFuse => ({
   ratedA,
@@ -20,9 +22,12 @@ const facts = ({ ratedA, ratedV, characteristic, breaking, breakingCapacityA, sc
 
 /** Everything the rules look at, worked out once. */
 function situationOf(request: FuseRequest): FuseSituation {
-  const { circuit, formerVoltageV } = request
-  const fitted = fittedLink(request)
+  const { circuit } = request
+  const fitted = fittedLink(request, circuit.voltageV)
   const prescription = prescriptionAt(request.prescribed, circuit.voltageV)
+  // "230V T800mA" is for 230 V, whatever the circuit is now
+  const namedV = request.position === 'mains' && !prescription?.chosenByVoltage ? prescription?.link.circuitV : null
+  const formerVoltageV = request.formerVoltageV ?? namedV ?? null
   const entered = Object.values(request.fuse ?? {}).some((value) => value != null)
   const moved =
     formerVoltageV != null &&
@@ -31,7 +36,7 @@ function situationOf(request: FuseRequest): FuseSituation {
   const link = prescription?.link
   const usable = link?.ratedA != null && !moved && !(link.ratedV !== null && link.ratedV < circuit.voltageV)
   return {
-    request,
+    request: { ...request, formerVoltageV },
     fitted,
     fittedEntered: entered || Boolean(request.marking?.trim()),
     prescription,
@@ -53,7 +58,7 @@ const judgementsOn = (situation: FuseSituation): Judgement[] => worstFirst(fuseR
  * ever recommended; the calculation can only warn. Pure and cheap; unknown stays null.
  *
  * @param request  quantities in SI units, positive where given
- * @returns `replace` where something fitted is wrong and what to fit is known; `find-out-first` where the cause or the
+ * @returns `replace` where something fitted is wrong, or quicker than prescribed, and what to fit is known; `find-out-first` where the cause or the
  *          right link has to be found; `keep` otherwise
  */
 export function reviewFuse(request: FuseRequest): FuseResponse {
@@ -63,8 +68,10 @@ export function reviewFuse(request: FuseRequest): FuseResponse {
   const drawn = fitted.ratedA === null && prescription ? prescription.link : fitted
   const { points, notes } = gatesOf(drawn)
   const ratedA = drawn.ratedA ?? 0
+  const outcome = outcomeOf(situation, judged)
   return {
-    outcome: outcomeOf(situation, judged),
+    answer: answerOf(outcome, situation, judged),
+    outcome,
     fitted: facts(fitted),
     prescribed: prescription && prescription.link.ratedA !== null ? facts(prescription.link) : null,
     required: demand.required,
@@ -80,10 +87,13 @@ export function reviewFuse(request: FuseRequest): FuseResponse {
   }
 }
 
-function outcomeOf({ request, usable }: FuseSituation, judged: readonly Judgement[]): FuseOutcome {
+function outcomeOf(situation: FuseSituation, judged: readonly Judgement[]): FuseOutcome {
+  const { request, usable } = situation
   const holds = (one: Outcome): boolean => judged.some(({ outcome }) => outcome === one)
   if (request.blown === true) return 'find-out-first'
   const known = usable || (request.position === 'plug' && !holds('unknown'))
   if (holds('stop')) return known ? 'replace' : 'find-out-first'
+  if (usable && isQuicker(situation)) return 'replace'
+  if (isLargerThanNeeded(situation) && !holds('unknown')) return 'replace'
   return holds('unknown') ? 'find-out-first' : 'keep'
 }

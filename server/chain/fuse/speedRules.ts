@@ -2,7 +2,13 @@ import { slowness } from '../../plate/fuseMarking.js'
 import { iecMarking } from '../../reference/fuseMarks.js'
 import { likeWithLike } from '../../reference/fuseSelection.js'
 import { caution, clear, stop, unknown } from '../judgement.js'
-import { fitThis, makers, type Rule } from './fuseSituation.js'
+import { type FuseSituation, fitThis, makers, type Rule } from './fuseSituation.js'
+
+/** Whether the fitted link is quicker than the prescribed one: no danger, and still not what is prescribed. */
+export const isQuicker: (situation: FuseSituation) => boolean = ({ fitted, prescription }) => {
+  const [want, have] = [prescription?.link.characteristic ?? null, fitted.characteristic]
+  return want !== null && have !== null && slowness(have) < slowness(want)
+}
 
 /** Fitted against prescribed: speed. */
 export const speed: Rule = ({ fitted, prescription, request }) => {
@@ -53,7 +59,7 @@ export const speed: Rule = ({ fitted, prescription, request }) => {
     return [
       stop(() => ({
         title: `The fitted link is slower (${have}) than prescribed (${want})`,
-        why: 'A fault lasts longer before the link opens.',
+        why: 'It protects late: a fault lasts longer before the link opens, and what the quick one was to save burns first.',
         working: [],
         action: fitThis(link),
         sources: makers.sources,
@@ -63,7 +69,7 @@ export const speed: Rule = ({ fitted, prescription, request }) => {
     return [
       caution(() => ({
         title: `The fitted link is faster (${have}) than prescribed (${want})`,
-        why: 'It protects at least as well, but may open at every switch-on.',
+        why: 'The print decides. This one fails early, not late: it may open at a switch-on that the prescribed one stands.',
         working: [],
         action: fitThis(link),
         sources: [likeWithLike.replacing],

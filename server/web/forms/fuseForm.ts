@@ -1,4 +1,4 @@
-import { type FuseRequest, fusePositions, inrushShapes } from '../../chain/fuse/fuseRequest.js'
+import { circuitKinds, type FuseRequest, fusePositions, inrushShapes } from '../../chain/fuse/fuseRequest.js'
 import { amperes, decimal, duration, plain, volts, watts } from '../../physics/quantity.js'
 import { fuseLimits } from '../schemas/fuse.js'
 import { type Choice, type FormFault, FormReader, type FormState } from './formState.js'
@@ -8,6 +8,7 @@ const labels = {
   prescribed: 'Prescribed beside the holder or in the manual',
   position: 'Where the fuse is',
   volts: 'Voltage in use',
+  kind: 'Kind of current',
   former: 'Mains it was made for',
   amps: 'Operating current',
   watts: 'Power',
@@ -36,6 +37,11 @@ export const positionChoices: readonly Choice<(typeof fusePositions)[number]>[] 
   { value: 'mains', label: 'Mains side of the supply' },
   { value: 'plug', label: 'In a plug (BS 1362)' },
   { value: 'low-voltage', label: 'Low-voltage side' },
+]
+
+export const kindChoices: readonly Choice<(typeof circuitKinds)[number]>[] = [
+  { value: 'ac', label: 'AC ~' },
+  { value: 'dc', label: 'DC ⎓' },
 ]
 
 export const shapeChoices: readonly Choice<(typeof inrushShapes)[number]>[] = [
@@ -79,6 +85,7 @@ export function readFuseForm(sent: unknown): FuseForm {
   const position = form.choice('position', fusePositions, labels.position)
   const circuit: FuseRequest['circuit'] = {
     voltageV: positive('volts', 'V', fuseLimits.voltageV, volts, fuseLimits.leastV) ?? 0,
+    kind: form.choice('kind', circuitKinds, labels.kind),
     currentA: positive('amps', 'A', fuseLimits.currentA, amperes),
     powerW: positive('watts', 'W', fuseLimits.powerW, watts),
     powerFactor: form.number('pf', { label: labels.pf, above: 0, min: fuseLimits.leastPowerFactor, max: 1 }, (value) =>

@@ -116,11 +116,12 @@ const fitted = {
 }
 
 export const fuseMarkingAnswer = z
-  .object({ ...fitted, sizeMm: text.nullable(), unread: lines })
+  .object({ ...fitted, sizeMm: text.nullable(), ratedDcV: maybe, noLink: text.nullable(), unread: lines })
   .meta({ id: 'FuseMarking' })
 
 export const fuseAnswer = z
   .object({
+    answer: text,
     outcome: z.enum(['keep', 'replace', 'find-out-first']),
     fitted: z.object(fitted),
     required: z.object({

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { fusePositions, fuseSchemes, inrushShapes } from '../../chain/fuse/fuseRequest.js'
+import { circuitKinds, fusePositions, fuseSchemes, inrushShapes } from '../../chain/fuse/fuseRequest.js'
 import { breakingLetters, characteristics } from '../../reference/fuseMarks.js'
 
 const positive = (max: number, min: number = fuseLimits.least) => z.number().gt(0, { abort: true }).min(min).max(max)
@@ -43,6 +43,7 @@ export const fuseRequest = z.strictObject({
   position: z.enum(fusePositions),
   circuit: z.strictObject({
     voltageV: positive(fuseLimits.voltageV, fuseLimits.leastV),
+    kind: z.enum(circuitKinds).nullish(),
     currentA: positive(fuseLimits.currentA).nullish(),
     powerW: positive(fuseLimits.powerW).nullish(),
     powerFactor: positive(1, fuseLimits.leastPowerFactor).nullish(),

@@ -16,6 +16,7 @@ import {
   fieldLabel,
   fuseFields,
   fuseQuery,
+  kindChoices,
   positionChoices,
   shapeChoices,
 } from '../forms/fuseForm.js'
@@ -72,33 +73,29 @@ const groups = {
 export interface FusePage {
   page: PageHead
   form: FormState
-  choices: { positions: typeof positionChoices; shapes: typeof shapeChoices }
+  choices: { positions: typeof positionChoices; kinds: typeof kindChoices; shapes: typeof shapeChoices }
   open: Record<keyof typeof groups, boolean>
   example: string
   result: FuseResult | null
   sentence: string
 }
 
-const headline = (response: FuseResponse, request: FuseRequest): { outcome: Outcome; title: string; text: string } => {
-  const fit = prescriptionAt(request.prescribed, request.circuit.voltageV)?.link
-  const words: Record<FuseOutcome, { outcome: Outcome; title: string; text: string }> = {
+const headline = ({ answer, findings, outcome }: FuseResponse): { outcome: Outcome; title: string; text: string } => {
+  const words: Record<FuseOutcome, { outcome: Outcome; text: string }> = {
     keep: {
-      outcome: response.findings.some((one) => one.outcome === 'caution') ? 'caution' : 'clear',
-      title: 'The link can stay',
+      outcome: findings.some((one) => one.outcome === 'caution') ? 'caution' : 'clear',
       text: 'Nothing you entered speaks against it. This says nothing about the rest of the supply.',
     },
     replace: {
-      outcome: 'stop',
-      title: fit && fit.ratedA !== null ? `Replace the link: ${describe(fit)} is prescribed` : 'Replace the link',
+      outcome: findings[0]?.outcome ?? 'stop',
       text: 'What is wrong with the fitted one, and what to do, stands below.',
     },
     'find-out-first': {
-      outcome: response.findings[0]?.outcome === 'stop' ? 'stop' : 'unknown',
-      title: 'Find out first',
+      outcome: findings[0]?.outcome === 'stop' ? 'stop' : 'unknown',
       text: 'Something that decides is not known or not explained. Each is named below, with how to find out. Leave the supply unplugged meanwhile.',
     },
   }
-  return words[response.outcome]
+  return { title: answer, ...words[outcome] }
 }
 
 const known = (value: string | null): string => value ?? 'not known'
@@ -247,7 +244,7 @@ function numbersOf({ required }: FuseResponse): FuseLine[] {
 
 function resultOf(request: FuseRequest, candidates: readonly Candidate[], state: FormState): FuseResult {
   const response = reviewFuse(request)
-  const fitted = fittedLink(request)
+  const fitted = fittedLink(request, request.circuit.voltageV)
   const prescription = prescriptionAt(request.prescribed, request.circuit.voltageV)
   const main = fitted.ratedA === null && prescription ? prescription.link : fitted
   const compared = candidates.map(({ letter, text }) => ({ letter, link: fittedLink({ marking: text }) }))
@@ -280,7 +277,7 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
   const drawing = fuseCurve({ links, marks, inrush })
   const candidateNotes = side.flatMap(({ letter, link }) => gatesOf(link).notes.map((note) => `${letter}: ${note}`))
   return {
-    ...headline(response, request),
+    ...headline(response),
     tally: tally(response.findings),
     findings: response.findings,
     read: [
@@ -326,10 +323,14 @@ const enteredLines = ({ values, shown }: FormState): EnteredLine[] =>
       : [{ label: fieldLabel(name), value: understood ?? typed, typed: understood === undefined }]
   })
 
+const choicesOf: Readonly<Record<string, readonly { value: string; label: string }[]>> = {
+  position: positionChoices,
+  kind: kindChoices,
+  shape: shapeChoices,
+}
+
 const choiceWords = (name: string, value: string): string | undefined =>
-  [...(name === 'position' ? positionChoices : name === 'shape' ? shapeChoices : [])].find(
-    (choice) => choice.value === value,
-  )?.label
+  choicesOf[name]?.find((choice) => choice.value === value)?.label
 
 /** What a letter in the drawing stands for, said behind the link's name. */
 const roles: Readonly<Record<string, string>> = { '1': ', fitted', P: ', prescribed' }
@@ -343,10 +344,10 @@ export function fuseView({ state, faults, request, candidates }: FuseForm): Fuse
   return {
     page: head('Review a fuse', 'fuse', faults),
     form: state,
-    choices: { positions: positionChoices, shapes: shapeChoices },
+    choices: { positions: positionChoices, kinds: kindChoices, shapes: shapeChoices },
     open: openGroups(state, groups),
     example,
     result,
-    sentence: result ? `${result.title}. ${result.tally}.` : '',
+    sentence: result ? `${result.title} ${result.tally}.` : '',
   }
 }
