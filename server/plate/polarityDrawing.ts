@@ -2,10 +2,13 @@ import { isDigit, isLetter, isSpace } from './characters.js'
 import type { Polarity } from './labelReading.js'
 import type { Token } from './token.js'
 
+/** Marks for the dot that footnotes use, too. */
+const looseDots = '*'
 const dots = '•●·∙⋅⦁⚫◦○oO'
+const drawnDots = `${dots}${looseDots}`
 const plus = '+⊕'
 const minus = '⊖'
-const line = '-_'
+const line = '-_='
 /** Farthest a sign may stand from its ring or dot, in characters and tokens. */
 const reach = 10
 
@@ -20,7 +23,7 @@ export interface PolarityDrawing {
 type Pole = 'plus' | 'minus' | null
 
 /** Whether a drawing's ring or dot can begin with this character. */
-export const mayDraw = (one: string): boolean => one === '(' || one === 'C' || one === '⊂' || dots.includes(one)
+export const mayDraw = (one: string): boolean => one === '(' || one === 'C' || one === '⊂' || drawnDots.includes(one)
 
 /**
  * The sign for the polarity of a d.c. plug drawn in characters, "⊖-(•-⊕": the sign joined to the dot is the centre's, the
@@ -35,28 +38,60 @@ export const mayDraw = (one: string): boolean => one === '(' || one === 'C' || o
  * @source IEC 60417-5926 (remembered); the reading rule as makers' plug pages give it
  */
 export function polarityDrawing(text: string, index: number, tokens: readonly Token[]): PolarityDrawing | null {
-  const one = text.charAt(index)
-  const next = text.charAt(index + 1)
-  const isDot = (mark: string): boolean => mark !== '' && dots.includes(mark)
-  const isRingLeft = one === '(' || one === '⊂' || (one === 'C' && !isLetter(text.charAt(index - 1)))
-  const bareLetter = (at: number): boolean =>
-    isLetter(text.charAt(at)) && (isLetter(text.charAt(at + 1)) || isDigit(text.charAt(at + 1)))
-  let dotOnRight: boolean
-  if (isRingLeft && isDot(next) && !bareLetter(index + 1)) dotOnRight = true
-  else if (isDot(one) && (next === ')' || next === '⊃') && !isLetter(text.charAt(index - 1))) dotOnRight = false
-  else return null
-  // a closed ring does not tell which side the dot is joined to
-  const closed = dotOnRight && /[)⊃]/.test(text.charAt(index + 2))
+  const shape = shapeAt(text, index)
+  if (!shape) return null
+  const { dotOnRight, closed, loose, end } = shape
   const left = leftHalf(tokens, index)
-  const right = rightHalf(text, index + (closed ? 3 : 2))
-  if (left.pole === null && right.pole === null && left.takesBack === 0 && right.end === index + (closed ? 3 : 2))
-    return null
+  const right = rightHalf(text, end)
+  const [joinedLeft, joinedRight] = [left.takesBack > 0, right.end > end || right.pole !== null]
+  if (loose ? !(joinedLeft && joinedRight) : !(joinedLeft || joinedRight)) return null
   return {
     start: left.start,
     end: right.end,
     takesBack: left.takesBack,
     polarity: closed ? null : decide(dotOnRight ? right.pole : left.pole, dotOnRight ? left.pole : right.pole),
   }
+}
+
+interface Shape {
+  dotOnRight: boolean
+  /** a closed ring does not tell which side the dot is joined to */
+  closed: boolean
+  /** set apart, or with a mark that notes use, too: a drawing only between lines */
+  loose: boolean
+  end: number
+}
+
+/** Most blanks between ring and dot. */
+const longestGap = 2
+
+/** A ring with its dot. */
+function shapeAt(text: string, index: number): Shape | null {
+  const one = text.charAt(index)
+  const isLoose = (mark: string, gap: number): boolean => gap > 0 || looseDots.includes(mark)
+  if (one === '(' || one === '⊂' || (one === 'C' && !isLetter(text.charAt(index - 1)))) {
+    const gap = gapAt(text, index + 1)
+    const at = index + 1 + gap
+    const mark = text.charAt(at)
+    // "(or", "Co.": letters of a word
+    const word =
+      isLetter(mark) && (gap > 0 || one === 'C' || isLetter(text.charAt(at + 1)) || isDigit(text.charAt(at + 1)))
+    if (mark === '' || !drawnDots.includes(mark) || word) return null
+    const behind = at + 1 + gapAt(text, at + 1)
+    const closed = /[)⊃]/.test(text.charAt(behind))
+    return { dotOnRight: true, closed, loose: isLoose(mark, gap), end: closed ? behind + 1 : at + 1 }
+  }
+  if (!drawnDots.includes(one) || isLetter(text.charAt(index - 1))) return null
+  const gap = isLetter(one) ? 0 : gapAt(text, index + 1)
+  const ring = text.charAt(index + 1 + gap)
+  if (ring !== ')' && ring !== '⊃') return null
+  return { dotOnRight: false, closed: false, loose: isLoose(one, gap), end: index + 2 + gap }
+}
+
+function gapAt(text: string, at: number): number {
+  let gap = 0
+  while (gap < longestGap && isSpace(text.charAt(at + gap))) gap += 1
+  return gap
 }
 
 function decide(dot: Pole, ring: Pole): Polarity | null {
@@ -79,7 +114,7 @@ function leftHalf(tokens: readonly Token[], index: number): { pole: Pole; start:
   for (let at = tokens.length - 1; at >= 0 && takesBack < reach; at -= 1) {
     const token = tokens[at]!
     if (token.type !== 'sign' || start - token.end > 2) break
-    const isLine = token.sign === '-' || token.sign === '--'
+    const isLine = token.sign === '-' || token.sign === '--' || token.sign === '='
     const isPole = poleOf(token.sign) !== null
     if (!isLine && !isPole) break
     if (pole !== null && isPole) break

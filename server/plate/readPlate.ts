@@ -1,10 +1,10 @@
 import { plateLimits } from '../reference/plateLimits.js'
 import { claimsOf } from './claims.js'
-import { fold } from './fold.js'
+import { type Folded, fold } from './fold.js'
 import type { LabelReading, PlateOf, ProtectionClass } from './labelReading.js'
 import { lex } from './lexer.js'
 import { printedPlug } from './plugSize.js'
-import { polarityWords } from './polarityWords.js'
+import { type PolarityClause, polarityWords } from './polarityWords.js'
 import { readRatings } from './ratings.js'
 import { readSides } from './sides.js'
 import { readStatements } from './statements.js'
@@ -34,14 +34,13 @@ export function readPlate(text: string, of: PlateOf = 'supply'): LabelReading {
 export function explainPlate(text: string, of: PlateOf = 'supply'): { reading: LabelReading; spans: ReadSpan[] } {
   const head = text.slice(0, plateLimits.mostCharacters.value)
   const folded = fold(head)
-  const tokens = lex(folded)
+  const { polarity, tokens } = readPolarity(folded, lex(folded))
   const statements = readStatements(tokens, of)
   const { fuses } = statements
   const ratings = readRatings(readSides(statements, tokens), of)
   for (const { quantity, as } of ratings.used) mark(tokens, quantity.first, quantity.last, as)
   const printed = printedPlug(folded.upper)
   for (const [first, last] of fuses) mark(tokens, first, last, 'fuse')
-  const polarity = readPolarity(tokens)
   const protectionClass = readClass(tokens)
   const sized = printed?.stretches.map(({ start, end }) => markStretch(tokens, start, end)) ?? []
   const original = (first: Token, last: Token): string =>
@@ -82,17 +81,34 @@ function mark(tokens: Token[], first: number, last: number, as: string): void {
   for (let at = first; at < last; at += 1) tokens[at]!.role = as
 }
 
-/** Every statement of the polarity that agrees; contradicting ones say nothing and stay unread. */
-function readPolarity(tokens: Token[]): LabelReading['polarity'] {
-  const drawn = tokens.flatMap((token, at) =>
-    token.type === 'drawing' && token.polarity ? [{ polarity: token.polarity, tokens: [at] }] : [],
-  )
-  const all = [...drawn, ...polarityWords(tokens)]
-  const said = new Set(all.map(({ polarity }) => polarity))
-  if (said.size !== 1) return null
-  for (const at of all.flatMap((one) => one.tokens)) tokens[at]!.role = 'polarity'
+/** Drawings and clauses that agree, each clause then one word; what contradicts itself says nothing and stays unread. */
+function readPolarity(folded: Folded, tokens: Token[]): { polarity: LabelReading['polarity']; tokens: Token[] } {
+  const clauses = polarityWords(folded, tokens)
+  const drawings = tokens.filter((token) => token.type === 'drawing' && token.polarity !== null)
+  const said = new Set([
+    ...clauses.map(({ polarity }) => polarity),
+    ...drawings.flatMap((token) => (token.type === 'drawing' && token.polarity ? [token.polarity] : [])),
+  ])
+  const [polarity] = said
+  if (polarity === undefined || said.size > 1) return { polarity: null, tokens }
+  for (const token of drawings) token.role = 'polarity'
   for (const token of tokens) if (token.type === 'word' && token.meaning === 'polarity') token.role = 'polarity'
-  return all[0]!.polarity
+  return { polarity, tokens: joined(tokens, clauses) }
+}
+
+/** The tokens with those of each clause on the polarity as one. */
+function joined(tokens: readonly Token[], clauses: readonly PolarityClause[]): Token[] {
+  let next = 0
+  return tokens.flatMap((token): Token[] => {
+    while (next < clauses.length && clauses[next]!.end <= token.start) next += 1
+    const clause = clauses[next]
+    if (!clause || token.end <= clause.start) return [token]
+    if (token.start > clause.start) return []
+    const { polarity, start, end } = clause
+    const meaning = polarity === 'centre-positive' ? 'centre positive' : 'centre negative'
+    const span = { start, end, spaceBefore: true, spaceAfter: true, role: 'polarity' }
+    return [{ type: 'word', meaning, weak: false, reads: null, ...span }]
+  })
 }
 
 /** Only as printed; two classes on one plate say nothing. */

@@ -65,7 +65,7 @@ const longestChain = 4
 const highest = ({ elements }: Quantity): number => Math.max(...elements.map(({ value }) => value))
 
 const kinds: readonly PlateMeaning[] = ['ac', 'dc', 'either kind']
-const polarities: readonly PlateMeaning[] = ['centre', 'outer', 'plus', 'minus', 'centre positive', 'centre negative']
+const polarities: readonly PlateMeaning[] = ['centre positive', 'centre negative']
 /** How far a short section word may stand from its quantity, in tokens. */
 const weakReach = 8
 /** How far the figures of a fuse may stand from the word for it, in tokens. */

@@ -1,5 +1,6 @@
 import { plateSymbols } from '../../../reference/plateSymbols.js'
 import { plateUnits, plateWords } from '../../../reference/plateWords.js'
+import { polarityTerms } from '../../../reference/polarityTerms.js'
 import { language as ours } from '../../language.js'
 import { slug, type Table } from './table.js'
 
@@ -16,6 +17,21 @@ export const plateWordsTable: Table = {
       id: slug(language, meaning, words[0] ?? ''),
       lang: language === 'any' ? undefined : language,
       cells: [words.join('; '), languageName(language), meaning],
+      sources: [source],
+    })),
+}
+
+export const polarityTermsTable: Table = {
+  name: 'polarity-words',
+  title: 'Words that tell a polarity',
+  intro:
+    'What a word does in a sentence on the polarity of a plug. After a denial the sentence says nothing; earth is negative only where the other place is called positive.',
+  columns: [{ title: 'Words' }, { title: 'Language' }, { title: 'Read as' }],
+  rows: () =>
+    polarityTerms.map(({ language, part, everyday, words, source }) => ({
+      id: slug(language, part, words[0] ?? ''),
+      lang: language,
+      cells: [words.join('; '), languageName(language), everyday ? `${part}, beside its other half only` : part],
       sources: [source],
     })),
 }

@@ -40,6 +40,7 @@ export const groups: readonly Group[] = [
     tables: [
       plates.plateSymbolsTable,
       plates.plateWordsTable,
+      plates.polarityTermsTable,
       plates.plateUnitsTable,
       leads.dcPlugsTable,
       leads.awgTable,
