@@ -373,7 +373,7 @@ function areaOf(set: Cord): { areaMm2: number; working: string[] } | null {
 
 /** Which link is in the plug is not asked for: a cord often comes with the largest there is. */
 const lookAtLink = (ratedA: number): string =>
-  `Look at the link that is fitted in the plug, with the plug pulled: it has to be ${amperes(ratedA)} to BS 1362. Cords often come with ${amperes(Math.max(...bs1362Ratings.ratedA))}: then the smaller one takes its place.`
+  `Look at the link that is fitted in the plug, with the plug pulled: ${amperes(ratedA)} to BS 1362 is the smallest that carries the load. Cords often come with ${amperes(Math.max(...bs1362Ratings.ratedA))}: then put the smaller one in its place, unless plate or plug are marked for more and the cord allows it.`
 
 function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | null): Judgement[] {
   if (!plug?.fused || !load) return []
