@@ -5,6 +5,7 @@ import { measuredDemandHeadroom, plateDemandHeadroom } from '../reference/thresh
 import { wanting } from './example.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, type Text, together, unknown } from './judgement.js'
+import { leastLoads } from './leastLoad.js'
 import { drawnA, ratedA } from './matchRails.js'
 import { railText } from './railText.js'
 import type { DeviceRail, Rail, RailPair } from './situation.js'
@@ -29,7 +30,7 @@ export const outputCurrent = pairTopic({
     },
     unknown: { rule: 'Either current is not known.', example: { device: wanting({ currentA: null }) } },
     caution: {
-      rule: `The machine’s current was measured and the supply has less than ${decimal(measuredDemandHeadroom.value)} times of it.`,
+      rule: `The machine’s current was measured and the supply has less than ${decimal(measuredDemandHeadroom.value)} times of it; or less is drawn of an output than it needs.`,
       example: { device: wanting({ currentA: 1.8, currentIs: 'measured' }) },
     },
     clear: {
@@ -42,9 +43,9 @@ export const outputCurrent = pairTopic({
     if (pairs.length === 0 || supply.rails.length === 0)
       return [unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
     const total = totalPower(situation)
-    const rails = pairs.map((pair) => judgePair(pair, total))
+    const rails = [...pairs.map((pair) => judgePair(pair, total)), ...leastLoads(situation)]
     if (!total || total.outcome === 'clear') return rails
-    return pairs.length === 1 ? together([...rails, overTotal(total)]) : [...rails, overTotal(total)]
+    return rails.length === 1 ? together([...rails, overTotal(total)]) : [...rails, overTotal(total)]
   },
 })
 

@@ -18,6 +18,7 @@ export function prepareDevice(device: Device, read: ReadPlate): PreparedDevice {
   const printed = takes.length > 0 ? takes : mainsRails(reading?.input ?? null)
   const rails = device.inputs?.length ? device.inputs.map(asRail) : printed
   const prepared: PreparedDevice = {
+    facts: device,
     reading,
     rails,
     takesMains: !device.inputs?.length && takes.length === 0 && rails.length > 0,

@@ -25,6 +25,7 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
   const says = plateSays(supply.label, windows)
   const printedRails = (reading?.outputs ?? []).map(fromLabel)
   const prepared: PreparedSupply = {
+    facts: supply,
     reading,
     input: {
       kind:
@@ -74,12 +75,11 @@ export const upright = ({ min, max }: { min: number; max: number }) => ({
   max: Math.max(min, max),
 })
 
-const asRail = ({ kind, voltageV, currentA, powerW }: Output): Rail => ({
-  kind,
-  voltageV,
+const asRail = ({ currentA = null, powerW = null, ...output }: Output): Rail => ({
+  ...output,
   voltageMaxV: null,
-  currentA: currentA ?? null,
-  powerW: powerW ?? null,
+  currentA,
+  powerW,
 })
 
 /** A printed rail; VA of an output count as its watts, which is exact for the heating value of its current. */

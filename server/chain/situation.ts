@@ -2,7 +2,18 @@ import type { LabelReading } from '../plate/labelReading.js'
 import type { DcPlugRow } from '../reference/dcPlugs.js'
 import type { Source } from '../reference/source.js'
 import type { Contradiction } from './contradiction.js'
-import type { Converter, Cord, Lead, Measured, Polarity, ProtectionClass, VoltageWindow } from './request.js'
+import type {
+  Converter,
+  Cord,
+  Device,
+  Lead,
+  Measured,
+  Output,
+  Polarity,
+  ProtectionClass,
+  Supply,
+  VoltageWindow,
+} from './request.js'
 
 /** One mains system that may be met at the site. What is not known is null. */
 export interface Mains {
@@ -26,11 +37,8 @@ export interface PreparedSite {
   contradictions: readonly Contradiction<PreparedSite>[]
 }
 
-/** One output of a supply, or one thing a machine wants. */
-export interface Rail {
-  kind: 'ac' | 'dc' | null
-  /** signed [V] */
-  voltageV: number
+/** One output of a supply, or one thing a machine wants: its facts, those that are always asked for as null where not known. */
+export interface Rail extends Omit<Output, 'currentA' | 'powerW'> {
   /** only for a printed range [V] */
   voltageMaxV: number | null
   currentA: number | null
@@ -65,6 +73,8 @@ export interface PreparedPlug {
 }
 
 export interface PreparedSupply {
+  /** what was entered, for a topic that needs no more */
+  facts: Supply
   reading: LabelReading | null
   input: PreparedInput
   technology: 'switch-mode' | 'transformer' | null
@@ -90,6 +100,8 @@ export interface PreparedSupply {
 }
 
 export interface PreparedDevice {
+  /** what was entered, for a topic that needs no more */
+  facts: Device
   reading: LabelReading | null
   rails: readonly DeviceRail[]
   /** true: its plate names mains, not a low voltage */

@@ -67,6 +67,17 @@ export const outputs = list(
       printedRow: ({ powerW }) => powerW,
       weighs: 'remark',
     }),
+    leastA: number({
+      unit: 'A',
+      min: leastTaken.currentA,
+      max: 1000,
+      link: 'supply',
+      address: 'out#least',
+      column: 'least ',
+      label: 'Least current',
+      question: 'How much current must at least be taken from this output?',
+      findOut: [look('From the sticker or the data sheet, where it names a minimum load; most wall units have none.')],
+    }),
   },
 )
 
