@@ -55,6 +55,8 @@ export const polarityTerms: readonly PolarityTerms[] = frozen([
     'filler',
     'IS; ARE; THE; ON; AT; TO; OF; AS; WITH; IT IS; CONTACT; CONTACTS; CONDUCTOR; WIRE; LEAD; TERMINAL; POLE; SIDE; PLUG; CONNECTOR; JACK; SOCKET; PART; CONNECTION; CONNECTED; POLARISED; POLARIZED; STANDARD; USUAL; LOCATED; FOUND; GOES; HAS; CARRIES; BEING; ELECTRODE; A; AN',
   ),
+  // "barrel" is then a kind of plug, no place on it
+  terms('en', 'filler', 'BARREL JACK; BARREL PLUG; BARREL CONNECTOR; COAXIAL', seen),
   terms('en', 'edge', 'AND; BUT; WHILE; WHEREAS; THEN'),
   terms(
     'en',

@@ -311,6 +311,8 @@ describe('a sentence on the polarity', () => {
     ['No. 123 centre positive', P],
     ['No parts to repair inside. Centre positive', P],
     ['Nothing to repair. Centre positive', P],
+    ['Barrel jack, center-positive', P],
+    ['barrel plug, barrel positive', N],
   ])('“%s” is %s', (text, polarity) => {
     expect(read(text)).toBe(polarity)
   })
