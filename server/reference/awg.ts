@@ -1,6 +1,6 @@
-import { frozen } from './frozen.js'
 import { published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
+import { rows, table } from './table.js'
 
 /** Solid copper wire of an American wire gauge number. */
 export interface AwgRow extends Sourced {
@@ -24,29 +24,50 @@ const floyd: readonly Source[] = [
   ),
 ]
 
-export const awgRows: readonly AwgRow[] = frozen([
-  { awg: 10, diameterMm: 2.588, areaMm2: 5.26, ohmPerKm: 3.277, sources: floyd },
-  { awg: 11, diameterMm: 2.305, areaMm2: 4.172, ohmPerKm: 4.134, sources: floyd },
-  { awg: 12, diameterMm: 2.053, areaMm2: 3.309, ohmPerKm: 5.21, sources: printed },
-  { awg: 13, diameterMm: 1.828, areaMm2: 2.624, ohmPerKm: 6.572, sources: floyd },
-  { awg: 14, diameterMm: 1.628, areaMm2: 2.081, ohmPerKm: 8.284, sources: printed },
-  { awg: 15, diameterMm: 1.45, areaMm2: 1.65, ohmPerKm: 10.45, sources: printed },
-  { awg: 16, diameterMm: 1.291, areaMm2: 1.309, ohmPerKm: 13.18, sources: printed },
-  { awg: 17, diameterMm: 1.15, areaMm2: 1.038, ohmPerKm: 16.61, sources: printed },
-  { awg: 18, diameterMm: 1.024, areaMm2: 0.823, ohmPerKm: 20.95, sources: printed },
-  { awg: 19, diameterMm: 0.9116, areaMm2: 0.6527, ohmPerKm: 26.41, sources: printed },
-  { awg: 20, diameterMm: 0.8118, areaMm2: 0.5176, ohmPerKm: 33.3, sources: printed },
-  { awg: 21, diameterMm: 0.7229, areaMm2: 0.4105, ohmPerKm: 41.99, sources: floyd },
-  { awg: 22, diameterMm: 0.6438, areaMm2: 0.3255, ohmPerKm: 52.95, sources: printed },
-  { awg: 23, diameterMm: 0.5733, areaMm2: 0.2581, ohmPerKm: 66.8, sources: printed },
-  { awg: 24, diameterMm: 0.5105, areaMm2: 0.2047, ohmPerKm: 84.22, sources: printed },
-  { awg: 25, diameterMm: 0.4547, areaMm2: 0.1623, ohmPerKm: 106.2, sources: printed },
-  { awg: 26, diameterMm: 0.4049, areaMm2: 0.1288, ohmPerKm: 133.9, sources: printed },
-  { awg: 27, diameterMm: 0.3606, areaMm2: 0.1021, ohmPerKm: 168.9, sources: printed },
-  { awg: 28, diameterMm: 0.3211, areaMm2: 0.08097, ohmPerKm: 212.9, sources: printed },
-  { awg: 29, diameterMm: 0.2859, areaMm2: 0.06421, ohmPerKm: 268.5, sources: printed },
-  { awg: 30, diameterMm: 0.2546, areaMm2: 0.05092, ohmPerKm: 338.6, sources: printed },
+// biome-ignore format: a row a line
+export const awgRows = rows<AwgRow>()(['awg', 'diameterMm', 'areaMm2', 'ohmPerKm', 'sources'], [
+  [10, 2.588, 5.26, 3.277, floyd],
+  [11, 2.305, 4.172, 4.134, floyd],
+  [12, 2.053, 3.309, 5.21, printed],
+  [13, 1.828, 2.624, 6.572, floyd],
+  [14, 1.628, 2.081, 8.284, printed],
+  [15, 1.45, 1.65, 10.45, printed],
+  [16, 1.291, 1.309, 13.18, printed],
+  [17, 1.15, 1.038, 16.61, printed],
+  [18, 1.024, 0.823, 20.95, printed],
+  [19, 0.9116, 0.6527, 26.41, printed],
+  [20, 0.8118, 0.5176, 33.3, printed],
+  [21, 0.7229, 0.4105, 41.99, floyd],
+  [22, 0.6438, 0.3255, 52.95, printed],
+  [23, 0.5733, 0.2581, 66.8, printed],
+  [24, 0.5105, 0.2047, 84.22, printed],
+  [25, 0.4547, 0.1623, 106.2, printed],
+  [26, 0.4049, 0.1288, 133.9, printed],
+  [27, 0.3606, 0.1021, 168.9, printed],
+  [28, 0.3211, 0.08097, 212.9, printed],
+  [29, 0.2859, 0.06421, 268.5, printed],
+  [30, 0.2546, 0.05092, 338.6, printed],
 ])
 
 /** The row of a gauge number; undefined outside 10 to 30. */
 export const awgRow = (awg: number): AwgRow | undefined => awgRows.find((row) => row.awg === awg)
+
+export const awgTable = table<AwgRow>({
+  name: 'awg',
+  title: 'American wire gauge',
+  intro: 'Solid copper wire at 20 °C. Stranded wire of a gauge has the same copper area and a larger diameter.',
+  rows: awgRows,
+  id: ({ awg }) => ['awg', awg],
+  columns: [
+    { key: 'awg', title: 'Gauge', of: ({ awg }) => `AWG ${awg}`, rises: true },
+    { key: 'diameterMm', title: 'Diameter', unit: 'mm', above: 0 },
+    { key: 'areaMm2', title: 'Area', unit: 'mm²', above: 0 },
+    { key: 'ohmPerKm', title: 'Resistance', unit: 'Ω/km', above: 0 },
+  ],
+  rules: [
+    {
+      fault: 'diameter and area disagree',
+      broken: ({ diameterMm, areaMm2 }) => Math.abs((Math.PI * diameterMm ** 2) / 4 / areaMm2 - 1) > 0.005,
+    },
+  ],
+})

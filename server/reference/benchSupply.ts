@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published } from './source.js'
+import { table } from './table.js'
 
 const stepped = commonPractice(
   'Steps of a first power-up from a current-limited source',
@@ -87,3 +88,36 @@ export const flexibleCores = frozen(
     { areaMm2: 2.5, ohmPerM: 0.00798 },
   ].map((row) => frozen({ ...row, source: fromMemory('IEC 60228', 'class 5 flexible conductors, plain copper') })),
 )
+
+const shownSteps = [
+  { input: 'Linear or resistive input', steps: benchRules.steps },
+  { input: 'Constant-power input', steps: benchRules.constantPowerSteps },
+].flatMap(({ input, steps }) =>
+  steps.map((step, index) => ({ input, number: index + 1, ...step, source: benchRules.source })),
+)
+
+export const benchStepsTable = table<(typeof shownSteps)[number]>({
+  name: 'bench-steps',
+  title: 'Steps of a current-limited first power-up',
+  intro: 'Voltage as a share of the nominal, limit as a share of the plate current, and how long each step is held.',
+  rows: shownSteps,
+  id: ({ input, number }) => [input, number],
+  columns: [
+    { key: 'input', title: 'Step', of: ({ input, number }) => `${input}, step ${number}` },
+    { key: 'voltageShare', title: 'Voltage', each: '%', above: 0, to: 1 },
+    { key: 'currentShare', title: 'Limit', each: '%', above: 0, to: 1 },
+    { key: 'holdS', title: 'Held for', each: 'time', above: 0 },
+  ],
+})
+
+export const flexibleCoresTable = table<(typeof flexibleCores)[number]>({
+  name: 'flexible-cores',
+  title: 'Resistance of flexible cores',
+  intro: 'Direct-current resistance of one metre of one core at 20 °C, the largest that the standard allows.',
+  rows: flexibleCores,
+  id: ({ areaMm2 }) => [areaMm2, 'mm2'],
+  columns: [
+    { key: 'areaMm2', title: 'Area', unit: 'mm²', above: 0, rises: true },
+    { key: 'ohmPerM', title: 'Resistance', unit: 'Ω/m', above: 0 },
+  ],
+})

@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
+import { figure, rows, table } from './table.js'
 
 const maker1993 = published(
   'Capacitor maker’s note on storage and re-ageing, October 1993 (copy on an amateur-radio site)',
@@ -14,22 +15,15 @@ export interface StorageAge {
 }
 
 /** Makers' advice by years without power. They disagree because sealing, electrolyte and voltage differ. */
-export const storageAges: readonly StorageAge[] = frozen([
-  { toYears: 1, advice: 'meets its first limits', source: maker1993 },
-  {
-    toYears: 2,
-    advice: 'usable without treatment if kept at 5 °C to 35 °C',
-    source: published('Equipment maker’s text quoted in an audio forum, thread 95835', 'storage up to 2 years'),
-  },
-  { toYears: 3, advice: 'leakage to be measured before use', source: maker1993 },
-  { toYears: 4, advice: 're-ageing usually needed', source: maker1993 },
-  { toYears: 5, advice: 'expected to meet its limits after re-ageing', source: maker1993 },
-  { toYears: 10, advice: 'typical end of shelf life, with many variables', source: maker1993 },
-  {
-    toYears: null,
-    advice: 'plan to replace it; re-ageing shows whether it can be used meanwhile',
-    source: commonPractice('Over ten years without power', 'past the shelf life makers give'),
-  },
+// biome-ignore format: a row a line
+export const storageAges = rows<StorageAge>()(['toYears', 'advice', 'source'], [
+  [1, 'meets its first limits', maker1993],
+  [2, 'usable without treatment if kept at 5 °C to 35 °C', published('Equipment maker’s text quoted in an audio forum, thread 95835', 'storage up to 2 years')],
+  [3, 'leakage to be measured before use', maker1993],
+  [4, 're-ageing usually needed', maker1993],
+  [5, 'expected to meet its limits after re-ageing', maker1993],
+  [10, 'typical end of shelf life, with many variables', maker1993],
+  [null, 'plan to replace it; re-ageing shows whether it can be used meanwhile', commonPractice('Over ten years without power', 'past the shelf life makers give')],
 ])
 
 /** From how many years without power an electrolytic is reformed. */
@@ -52,37 +46,13 @@ export interface ReformingProcedure {
 }
 
 /** Published ways to reform, side by side. */
-export const reformingProcedures: readonly ReformingProcedure[] = frozen([
-  {
-    resistor: '10 kΩ up to 75 V, 100 kΩ above',
-    voltage: 'raised slowly to rated, at most 1 mA',
-    time: 'at least 4 h at rated, then leakage again',
-    source: maker1993,
-  },
-  {
-    resistor: 'about 1 kΩ',
-    voltage: 'rated',
-    time: '30 min to 60 min',
-    source: published('Capacitor maker’s answers on storage', 'for factory stock on a limited source'),
-  },
-  {
-    resistor: '100 Ω up to 100 V, 1 kΩ above',
-    voltage: 'rated',
-    time: '1 h, rest 12 h to 48 h, then leakage',
-    source: published('Capacitor data book; ECIA EIA-815-1999', 'preconditioning before measurement'),
-  },
-  {
-    resistor: 'none, built in, adjustable source',
-    voltage: 'half of rated for 10 min, then step by step',
-    time: 'watching the unit',
-    source: published('Equipment maker’s text quoted in an audio forum, thread 95835', 'capacitors built in'),
-  },
-  {
-    resistor: '20 kΩ to 50 kΩ',
-    voltage: 'rated',
-    time: '5 min and 1 min for each month of storage',
-    source: published('Two hobby copies of one text', 'origin unknown, doubtful'),
-  },
+// biome-ignore format: a row a line
+export const reformingProcedures = rows<ReformingProcedure>()(['resistor', 'voltage', 'time', 'source'], [
+  ['10 kΩ up to 75 V, 100 kΩ above', 'raised slowly to rated, at most 1 mA', 'at least 4 h at rated, then leakage again', maker1993],
+  ['about 1 kΩ', 'rated', '30 min to 60 min', published('Capacitor maker’s answers on storage', 'for factory stock on a limited source')],
+  ['100 Ω up to 100 V, 1 kΩ above', 'rated', '1 h, rest 12 h to 48 h, then leakage', published('Capacitor data book; ECIA EIA-815-1999', 'preconditioning before measurement')],
+  ['none, built in, adjustable source', 'half of rated for 10 min, then step by step', 'watching the unit', published('Equipment maker’s text quoted in an audio forum, thread 95835', 'capacitors built in')],
+  ['20 kΩ to 50 kΩ', 'rated', '5 min and 1 min for each month of storage', published('Two hobby copies of one text', 'origin unknown, doubtful')],
 ])
 
 /** What the stages are worked out from. */
@@ -143,21 +113,12 @@ const rule = (
 ): LeakageRule => ({ name, kind, factor, addA, floorA, after, fromV, toV, source })
 
 /** Leakage that is accepted, modern rules and older ones side by side, each for the rated voltages its source gives. */
+// biome-ignore format: a row a line
 export const leakageRules: readonly LeakageRule[] = frozen([
   rule('0.01 CV, at least 3 µA', 'proportional', 0.01, 0, 3e-6, '2 min', 6.3, 100, radialSheet),
   rule('0.03 CV, at least 4 µA', 'proportional', 0.03, 0, 4e-6, '1 min', 0, 1000, radialSheet),
   rule('0.06 CV + 10 µA', 'proportional', 0.06, 1e-5, 0, '2 min', 160, 450, radialSheet),
-  rule(
-    '3 √(CV)',
-    'square-root',
-    null,
-    0,
-    0,
-    '5 min',
-    0,
-    1000,
-    fromMemory('Data sheets of snap-in and screw types', '3 √(CV) µA after 5 min'),
-  ),
+  rule('3 √(CV)', 'square-root', null, 0, 0, '5 min', 0, 1000, fromMemory('Data sheets of snap-in and screw types', '3 √(CV) µA after 5 min')),
   rule('K C + 0.3 mA (older equipment)', 'older', null, 3e-4, 0, 'minutes', 0, 500, olderStandard),
 ])
 
@@ -221,32 +182,12 @@ export interface PlugPinRule {
 }
 
 /** How soon the pins of a plug must be discharged by the capacitors inside. */
-export const plugPinRules: readonly PlugPinRule[] = frozen([
-  {
-    name: 'time constant of 1 s (IEC 60950-1, pluggable)',
-    limitV: null,
-    withinS: 1,
-    source: published(
-      'IEC 60950-1, clause 2.1.1.7 (quoted in engineering forums)',
-      'time constant at most 1 s above 0.1 µF',
-    ),
-  },
-  { name: '34 V in 1 s (IEC 60335-1)', limitV: 34, withinS: 1, source: plugPins },
-  {
-    name: '60 V in 2 s (IEC 62368-1)',
-    limitV: 60,
-    withinS: 2,
-    source: published('IEC 62368-1, clause 5.5.2.2 (blank test-report form)', 'measured 2 s after disconnection'),
-  },
-  {
-    name: '60 V in 5 s (IEC 61010-1, IEC 60204-1)',
-    limitV: 60,
-    withinS: 5,
-    source: published(
-      'Engineers’ mailing list, message 65744; a machine-engineering page on IEC 60204-1, 6.2.4',
-      '5 s',
-    ),
-  },
+// biome-ignore format: a row a line
+export const plugPinRules = rows<PlugPinRule>()(['name', 'limitV', 'withinS', 'source'], [
+  ['time constant of 1 s (IEC 60950-1, pluggable)', null, 1, published('IEC 60950-1, clause 2.1.1.7 (quoted in engineering forums)', 'time constant at most 1 s above 0.1 µF')],
+  ['34 V in 1 s (IEC 60335-1)', 34, 1, plugPins],
+  ['60 V in 2 s (IEC 62368-1)', 60, 2, published('IEC 62368-1, clause 5.5.2.2 (blank test-report form)', 'measured 2 s after disconnection')],
+  ['60 V in 5 s (IEC 61010-1, IEC 60204-1)', 60, 5, published('Engineers’ mailing list, message 65744; a machine-engineering page on IEC 60204-1, 6.2.4', '5 s')],
 ])
 
 /** Time for a discharge tool where none is asked for [s]. */
@@ -282,26 +223,128 @@ export interface TouchCurrentLimit {
 }
 
 /** Limits of the current that flows through a person who touches a case or an output. */
-export const touchCurrentLimits: readonly TouchCurrentLimit[] = frozen([
-  {
-    limitA: 0.25e-3,
-    what: 'class II, IEC 60950-1',
-    source: published('IEC 60950-1, test report 68.210.18.0104.01, page 19', '0.25 mA'),
-  },
-  { limitA: 0.5e-3, what: 'ES1 AC, IEC 62368-1; usual threshold of feeling', source: es1 },
-  {
-    limitA: 0.75e-3,
-    what: 'hand-held class I, older UK practice',
-    source: published('UK code of practice for in-service inspection, 4th edition (training article)', '0.75 mA'),
-  },
-  {
-    limitA: 3.5e-3,
-    what: 'protective conductor of class I',
-    source: published('VDE 0701-0702:2008 (manual of an appliance tester, page 34)', '3.5 mA'),
-  },
+// biome-ignore format: a row a line
+export const touchCurrentLimits = rows<TouchCurrentLimit>()(['limitA', 'what', 'source'], [
+  [0.25e-3, 'class II, IEC 60950-1', published('IEC 60950-1, test report 68.210.18.0104.01, page 19', '0.25 mA')],
+  [0.5e-3, 'ES1 AC, IEC 62368-1; usual threshold of feeling', es1],
+  [0.75e-3, 'hand-held class I, older UK practice', published('UK code of practice for in-service inspection, 4th edition (training article)', '0.75 mA')],
+  [3.5e-3, 'protective conductor of class I', published('VDE 0701-0702:2008 (manual of an appliance tester, page 34)', '3.5 mA')],
 ])
 
 export const impregnatedPaper = published(
   'Wiki page and repairers’ reports on clear-resin paper capacitors of the 1970s to 1990s',
   'they crack, take in moisture and fail with much smoke, some before the mains switch',
 )
+
+export const storageTable = table<StorageAge>({
+  name: 'capacitor-storage',
+  title: 'Electrolytic capacitors without power',
+  intro:
+    'Makers’ advice by the years a capacitor lay without voltage. It differs with sealing, electrolyte and voltage.',
+  rows: storageAges,
+  id: ({ toYears }) => (toYears === null ? ['longer'] : ['to', toYears, 'years']),
+  columns: [
+    {
+      key: 'toYears',
+      title: 'Without power',
+      of: ({ toYears }) => toYears && `up to ${toYears} ${toYears === 1 ? 'year' : 'years'}`,
+      none: 'longer',
+      above: 0,
+      rises: true,
+    },
+    { key: 'advice', title: 'Advice' },
+  ],
+})
+
+export const reformingTable = table<ReformingProcedure>({
+  name: 'reforming',
+  title: 'Ways to reform an electrolytic capacitor',
+  intro: 'Published procedures side by side.',
+  rows: reformingProcedures,
+  id: ({ resistor, voltage }) => [resistor, voltage],
+  columns: [
+    { key: 'resistor', title: 'Resistor' },
+    { key: 'voltage', title: 'Voltage' },
+    { key: 'time', title: 'Time' },
+  ],
+})
+
+const shownLeakage = [
+  ...leakageRules.map(({ name, after, fromV, toV, source }) => ({
+    id: [name],
+    name,
+    after,
+    fromV,
+    toV,
+    k: null,
+    source,
+  })),
+  ...olderLeakageFactors.map(({ toV, factor, source }) => ({
+    id: ['older k to', toV, 'v'],
+    name: 'K of the older rule',
+    after: null,
+    fromV: 0,
+    toV,
+    k: factor / 1000,
+    source,
+  })),
+]
+
+export const leakageTable = table<(typeof shownLeakage)[number]>({
+  name: 'capacitor-leakage',
+  title: 'Leakage of electrolytic capacitors',
+  intro:
+    'Largest leakage by rule, C the capacitance and V the rated voltage. The older rule uses K by the rated voltage.',
+  rows: shownLeakage,
+  id: ({ id }) => id,
+  columns: [
+    { key: 'name', title: 'Rule' },
+    { key: 'after', title: 'Read after' },
+    {
+      key: 'fromV',
+      title: 'For rated voltages',
+      of: ({ fromV, toV }) => (fromV === 0 ? ['up to ', figure(toV, 'V')] : figure(fromV, 'V', { to: toV })),
+      from: 0,
+    },
+    { key: 'k', title: 'K', unit: 'mA/µF', above: 0 },
+  ],
+  rules: [{ fault: 'has its voltages upside down', broken: ({ fromV, toV }) => !(fromV < toV) }],
+})
+
+const shownTouch = [
+  ...dischargeLimits.map(({ limitV, what, source }) => ({
+    kind: 'voltage',
+    what,
+    limit: figure(limitV, 'V'),
+    withinS: null,
+    source,
+  })),
+  ...plugPinRules.map(({ name, limitV, withinS, source }) => ({
+    kind: '',
+    what: `plug pins: ${name}`,
+    limit: limitV === null ? 'time constant' : figure(limitV, 'V'),
+    withinS,
+    source,
+  })),
+  ...touchCurrentLimits.map(({ limitA, what, source }) => ({
+    kind: 'current',
+    what,
+    limit: figure(limitA, 'A'),
+    withinS: null,
+    source,
+  })),
+]
+
+export const touchTable = table<(typeof shownTouch)[number]>({
+  name: 'touch-limits',
+  title: 'Voltages and currents a person may meet',
+  intro:
+    'What a charged part must have fallen to before it is touched, how soon plug pins must be there, and how much may flow through a person.',
+  rows: shownTouch,
+  id: ({ kind, what }) => [kind, what],
+  columns: [
+    { key: 'what', title: 'What' },
+    { key: 'limit', title: 'Limit' },
+    { key: 'withinS', title: 'Within', each: 's', above: 0 },
+  ],
+})

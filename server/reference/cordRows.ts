@@ -1,6 +1,7 @@
 import { frozen } from './frozen.js'
 import { fromMemory, published } from './source.js'
 import type { Sourced } from './sourced.js'
+import { rows, table } from './table.js'
 
 /** A flexible cord of one size. Exactly one of areaMm2 and awg is set. */
 export interface CordRow extends Sourced {
@@ -135,47 +136,18 @@ const gauge = (
   ...rest,
 })
 
+// biome-ignore format: a row a line
 export const cordRows: readonly CordRow[] = frozen([
-  metric('H03VVH2-F', 0.5, 3, '300/300 V', 'PVC flat, light', [table11, harmonised, cordTypes, codeKey, plugTable], {
-    lengthRule: shortHalf,
-    notes: ['60227 IEC 52. Lamp, radio and C7 cords; not for class I. UK: a plug fuse of 3 A at most.'],
-  }),
-  metric('H03VVH2-F', 0.75, 6, '300/300 V', 'PVC flat, light', [table11, harmonised, cordTypes], {
-    notes: ['The usual figure-8 cord.'],
-  }),
-  metric('H03VV-F', 0.5, 3, '300/300 V', 'PVC round, light', [table11, harmonised, codeKey], {
-    lengthRule: shortHalf,
-    notes: ['60227 IEC 52.'],
-  }),
+  metric('H03VVH2-F', 0.5, 3, '300/300 V', 'PVC flat, light', [table11, harmonised, cordTypes, codeKey, plugTable], { lengthRule: shortHalf, notes: ['60227 IEC 52. Lamp, radio and C7 cords; not for class I. UK: a plug fuse of 3 A at most.'] }),
+  metric('H03VVH2-F', 0.75, 6, '300/300 V', 'PVC flat, light', [table11, harmonised, cordTypes], { notes: ['The usual figure-8 cord.'] }),
+  metric('H03VV-F', 0.5, 3, '300/300 V', 'PVC round, light', [table11, harmonised, codeKey], { lengthRule: shortHalf, notes: ['60227 IEC 52.'] }),
   metric('H03VV-F', 0.75, 6, '300/300 V', 'PVC round, light', [table11, harmonised, codeKey]),
-  metric(
-    'H05VV-F',
-    0.75,
-    6,
-    '300/500 V',
-    'PVC round',
-    [table11, harmonised, table3B, twoMetres, testHouse, patTraining, flexRatings],
-    {
-      lengthRule: fewMetres,
-      notes: ['60227 IEC 53.'],
-      doubt: 'The 10 A up to 2 m is for uncoiled cord sets with a 10 A connector; 6 A otherwise.',
-    },
-  ),
-  metric('H05VV-F', 1.0, 10, '300/500 V', 'PVC round', [table11, harmonised, twoMetres, cordSets], {
-    lengthRule: '16 A through 1.0 mm² only in cord sets up to 2 m',
-    doubt: 'The 16 A up to 2 m rests on one forum post and memory. 10 A otherwise.',
-  }),
-  metric('H05VV-F', 1.5, 16, '300/500 V', 'PVC round', [table11], {
-    doubt: 'Makers to IS 694 and older UK tables say 15 A.',
-  }),
-  metric('H05VVH2-F', 0.75, 6, '300/500 V', 'PVC flat', [table11, cordTypes], {
-    lengthRule: fewMetres,
-    notes: ['60227 IEC 53, flat two-core.'],
-  }),
+  metric('H05VV-F', 0.75, 6, '300/500 V', 'PVC round', [table11, harmonised, table3B, twoMetres, testHouse, patTraining, flexRatings], { lengthRule: fewMetres, notes: ['60227 IEC 53.'], doubt: 'The 10 A up to 2 m is for uncoiled cord sets with a 10 A connector; 6 A otherwise.' }),
+  metric('H05VV-F', 1.0, 10, '300/500 V', 'PVC round', [table11, harmonised, twoMetres, cordSets], { lengthRule: '16 A through 1.0 mm² only in cord sets up to 2 m', doubt: 'The 16 A up to 2 m rests on one forum post and memory. 10 A otherwise.' }),
+  metric('H05VV-F', 1.5, 16, '300/500 V', 'PVC round', [table11], { doubt: 'Makers to IS 694 and older UK tables say 15 A.' }),
+  metric('H05VVH2-F', 0.75, 6, '300/500 V', 'PVC flat', [table11, cordTypes], { lengthRule: fewMetres, notes: ['60227 IEC 53, flat two-core.'] }),
   metric('H05VVH2-F', 1.0, 10, '300/500 V', 'PVC flat', [table11, codeKey]),
-  metric('H05RR-F', 0.75, 6, '300/500 V', 'rubber', [table11, codeKey, rubber], {
-    notes: ['60245 IEC 53. For hot-condition cords.'],
-  }),
+  metric('H05RR-F', 0.75, 6, '300/500 V', 'rubber', [table11, codeKey, rubber], { notes: ['60245 IEC 53. For hot-condition cords.'] }),
   metric('H05RR-F', 1.0, 10, '300/500 V', 'rubber', [table11, codeKey]),
   metric('H05RR-F', 1.5, 16, '300/500 V', 'rubber', [table11, codeKey]),
   metric('Flexible cord, older UK tables', 1.5, 15, 'not stated', 'PVC or rubber', [patTraining, ieeTables]),
@@ -184,110 +156,106 @@ export const cordRows: readonly CordRow[] = frozen([
   metric('Flexible cord to IS 694', 0.75, 7, 'up to 1100 V', 'PVC', [darshan]),
   metric('Flexible cord to IS 694', 1.0, 12, 'up to 1100 V', 'PVC', [darshan]),
   metric('Flexible cord to IS 694', 1.5, 15, 'up to 1100 V', 'PVC', [darshan]),
-  metric('VFF', 0.75, 7, '300 V', 'PVC flat, no sheath', [kansai, vffPages], {
-    lengthRule: notFixed,
-    notes: ['Insulation for 60 °C; HVFF (75 °C) carries 8 A. Less when coiled.'],
-  }),
-  metric('VFF', 1.25, 12, '300 V', 'PVC flat, no sheath', [kansai, vffPages], {
-    lengthRule: notFixed,
-    notes: ['HVFF carries 14 A. Less when coiled.'],
-  }),
-  metric('VFF', 2.0, 17, '300 V', 'PVC flat, no sheath', [kansai, vffPages], {
-    lengthRule: notFixed,
-    notes: ['HVFF carries 20 A. Less when coiled.'],
-  }),
-  metric('VCTF', 0.75, 7, '300 V', 'PVC sheath, round', [kansai, vffPages], {
-    lengthRule: notFixed,
-    notes: ['Counts as a cord, not as cabtyre cable.'],
-  }),
-  metric('VCTF', 1.25, 12, '300 V', 'PVC sheath, round', [kansai, vffPages], {
-    lengthRule: notFixed,
-    notes: ['HVCTF carries 14 A.'],
-  }),
-  metric('VCTF', 2.0, 17, '300 V', 'PVC sheath, round', [kansai, vffPages], {
-    lengthRule: notFixed,
-    notes: ['HVCTF carries 20 A.'],
-  }),
-  metric('VCTFK', 0.75, 7, '300 V', 'PVC sheath, flat oval', [kansai, vctfk], {
-    lengthRule: notFixed,
-    notes: ['Flat form of VCTF.'],
-  }),
+  metric('VFF', 0.75, 7, '300 V', 'PVC flat, no sheath', [kansai, vffPages], { lengthRule: notFixed, notes: ['Insulation for 60 °C; HVFF (75 °C) carries 8 A. Less when coiled.'] }),
+  metric('VFF', 1.25, 12, '300 V', 'PVC flat, no sheath', [kansai, vffPages], { lengthRule: notFixed, notes: ['HVFF carries 14 A. Less when coiled.'] }),
+  metric('VFF', 2.0, 17, '300 V', 'PVC flat, no sheath', [kansai, vffPages], { lengthRule: notFixed, notes: ['HVFF carries 20 A. Less when coiled.'] }),
+  metric('VCTF', 0.75, 7, '300 V', 'PVC sheath, round', [kansai, vffPages], { lengthRule: notFixed, notes: ['Counts as a cord, not as cabtyre cable.'] }),
+  metric('VCTF', 1.25, 12, '300 V', 'PVC sheath, round', [kansai, vffPages], { lengthRule: notFixed, notes: ['HVCTF carries 14 A.'] }),
+  metric('VCTF', 2.0, 17, '300 V', 'PVC sheath, round', [kansai, vffPages], { lengthRule: notFixed, notes: ['HVCTF carries 20 A.'] }),
+  metric('VCTFK', 0.75, 7, '300 V', 'PVC sheath, flat oval', [kansai, vctfk], { lengthRule: notFixed, notes: ['Flat form of VCTF.'] }),
   metric('VCTFK', 1.25, 12, '300 V', 'PVC sheath, flat oval', [kansai], { lengthRule: notFixed }),
-  gauge(
-    'TPT, TST',
-    27,
-    0.5,
-    null,
-    'TPT 250 V, TST 125 V',
-    'thermoplastic parallel, tinsel',
-    [ulConstruction, necFromMemory],
-    {
-      lengthRule: 'not over 8 ft (2.5 m)',
-      notes: ['Very light: shavers, calculators, small supplies.'],
-      doubt: 'Current and length are from memory only.',
-    },
-  ),
-  gauge('NISPT-1', 20, 5, null, '300 V', 'non-integral parallel, two layers', [ul62, necFromMemory], {
-    doubt: 'From memory only.',
-  }),
+  gauge('TPT, TST', 27, 0.5, null, 'TPT 250 V, TST 125 V', 'thermoplastic parallel, tinsel', [ulConstruction, necFromMemory], { lengthRule: 'not over 8 ft (2.5 m)', notes: ['Very light: shavers, calculators, small supplies.'], doubt: 'Current and length are from memory only.' }),
+  gauge('NISPT-1', 20, 5, null, '300 V', 'non-integral parallel, two layers', [ul62, necFromMemory], { doubt: 'From memory only.' }),
   gauge('NISPT-1', 18, 10, 7, '300 V', 'non-integral parallel, two layers', [nec, usWire, ul62]),
   gauge('NISPT-2', 18, 10, 7, '300 V', 'non-integral parallel, two layers', [nec, usWire, ul62]),
   gauge('NISPT-2', 16, 13, 10, '300 V', 'non-integral parallel, two layers', [nec, usWire, ul62]),
-  gauge('SPT-1', 20, 5, null, '300 V', 'parallel, integral', [necFromMemory], {
-    doubt: 'From memory only; the UL list seen starts SPT-1 at 18 AWG.',
-  }),
-  gauge('SPT-1', 18, 10, 7, '300 V', 'parallel, integral', [ulConstruction, nec, usWire], {
-    notes: ['The ribbed side of a polarised two-core cord is the neutral.'],
-  }),
+  gauge('SPT-1', 20, 5, null, '300 V', 'parallel, integral', [necFromMemory], { doubt: 'From memory only; the UL list seen starts SPT-1 at 18 AWG.' }),
+  gauge('SPT-1', 18, 10, 7, '300 V', 'parallel, integral', [ulConstruction, nec, usWire], { notes: ['The ribbed side of a polarised two-core cord is the neutral.'] }),
   gauge('SPT-2', 18, 10, 7, '300 V', 'parallel, integral, heavier', [ulConstruction, nec, usWire]),
   gauge('SPT-2', 16, 13, 10, '300 V', 'parallel, integral, heavier', [ulConstruction, nec, usWire]),
-  gauge('SVT', 18, 10, 7, '300 V', 'jacketed, light', [ulConstruction, nec, usWire], {
-    notes: ['Light C5 and C13 cords; a line-neutral-earth cord has two current-carrying conductors.'],
-  }),
+  gauge('SVT', 18, 10, 7, '300 V', 'jacketed, light', [ulConstruction, nec, usWire], { notes: ['Light C5 and C13 cords; a line-neutral-earth cord has two current-carrying conductors.'] }),
   gauge('SVT', 17, 12, null, '300 V', 'jacketed, light', [ulConstruction, nec, usWire]),
   gauge('SJT', 18, 10, 7, '300 V', 'jacketed, hard service', [ulConstruction, nec, usWire]),
-  gauge('SJT', 16, 13, 10, '300 V', 'jacketed, hard service', [ulConstruction, nec, usWire], {
-    notes: ['Extension cords over 50 ft (15 m): two sizes heavier, says one glossary.'],
-  }),
-  gauge('SJT', 14, 18, 15, '300 V', 'jacketed, hard service', [ulConstruction, nec, usWire], {
-    notes: ['A NEMA 5-15 plug still limits the cord to 15 A.'],
-  }),
+  gauge('SJT', 16, 13, 10, '300 V', 'jacketed, hard service', [ulConstruction, nec, usWire], { notes: ['Extension cords over 50 ft (15 m): two sizes heavier, says one glossary.'] }),
+  gauge('SJT', 14, 18, 15, '300 V', 'jacketed, hard service', [ulConstruction, nec, usWire], { notes: ['A NEMA 5-15 plug still limits the cord to 15 A.'] }),
 ])
 
-export const minimumAreaRows: readonly MinimumAreaRow[] = frozen([
-  { toA: 3, areaMm2: 0.75, shortAreaMm2: 0.5, shortM: 2, sources: [table11] },
-  { toA: 6, areaMm2: 0.75, shortAreaMm2: null, shortM: null, sources: [table11] },
-  {
-    toA: 10,
-    areaMm2: 1,
-    shortAreaMm2: 0.75,
-    shortM: 2,
-    sources: [table11, table3B, twoMetres, testHouse],
-  },
-  {
-    toA: 16,
-    areaMm2: 1.5,
-    shortAreaMm2: 1,
-    shortM: 2,
-    doubt: 'The smaller area up to 2 m rests on one forum post and memory.',
-    sources: [table11, twoMetres, cordSets],
-  },
+// biome-ignore format: a row a line
+export const minimumAreaRows = rows<MinimumAreaRow>()(['toA', 'areaMm2', 'shortAreaMm2', 'shortM', 'sources'], [
+  [3, 0.75, 0.5, 2, [table11]],
+  [6, 0.75, null, null, [table11]],
+  [10, 1, 0.75, 2, [table11, table3B, twoMetres, testHouse]],
+  [16, 1.5, 1, 2, [table11, twoMetres, cordSets], { doubt: 'The smaller area up to 2 m rests on one forum post and memory.' }],
 ])
 
-export const plugFuseRows: readonly PlugFuseRow[] = frozen([
-  {
-    areaMm2: 0.5,
-    largestFuseA: 3,
-    note: '5 A only in plugs that cannot be rewired, on equipment with a high inrush.',
-    sources: [plugTable],
-  },
-  {
-    areaMm2: 0.75,
-    largestFuseA: 13,
-    note: 'The largest permitted, not the one to fit.',
-    sources: [plugTable, testHouse],
-  },
-  { areaMm2: 1, largestFuseA: 13, note: null, sources: [plugTable] },
-  { areaMm2: 1.25, largestFuseA: 13, note: null, sources: [plugTable] },
-  { areaMm2: 1.5, largestFuseA: 13, note: null, sources: [plugTable] },
+// biome-ignore format: a row a line
+export const plugFuseRows = rows<PlugFuseRow>()(['areaMm2', 'largestFuseA', 'note', 'sources'], [
+  [0.5, 3, '5 A only in plugs that cannot be rewired, on equipment with a high inrush.', [plugTable]],
+  [0.75, 13, 'The largest permitted, not the one to fit.', [plugTable, testHouse]],
+  [1, 13, null, [plugTable]],
+  [1.25, 13, null, [plugTable]],
+  [1.5, 13, null, [plugTable]],
 ])
+
+export const cordsTable = table<CordRow>({
+  name: 'cords',
+  title: 'Flexible cords',
+  intro: 'What a cord of one size carries. Where rows of one size disagree the lowest figure decides.',
+  rows: cordRows,
+  id: ({ designation, areaMm2, awg, ratedA }) => [designation, areaMm2 ?? `awg ${awg}`, ratedA, 'a'],
+  columns: [
+    { key: 'designation', title: 'Cord' },
+    { key: 'areaMm2', title: 'Area', unit: 'mm²', from: 0.5, to: 4 },
+    { key: 'awg', title: 'AWG', unit: '', from: 10, to: 27 },
+    { key: 'ratedInsulation', title: 'Insulation' },
+    { key: 'ratedA', title: 'Carries', unit: 'A', from: 0.2, to: 25 },
+    { key: 'ratedAThreeLoaded', title: 'Three loaded', unit: 'A' },
+    { key: 'sheath', title: 'Sheath' },
+    { key: 'lengthRule', title: 'Length' },
+    { key: 'notes', title: 'Notes', between: ' ' },
+  ],
+  rules: [
+    { fault: 'needs either an area or a gauge', broken: ({ areaMm2, awg }) => (areaMm2 === null) === (awg === null) },
+    {
+      fault: 'carries more with three loaded',
+      broken: ({ ratedA, ratedAThreeLoaded }) => ratedAThreeLoaded !== null && !(ratedAThreeLoaded < ratedA),
+    },
+  ],
+})
+
+export const minimumAreasTable = table<MinimumAreaRow>({
+  name: 'cord-areas',
+  title: 'Smallest conductor of a cord',
+  intro: 'By the rated current of the appliance; a smaller one is allowed for short cords of some sizes.',
+  rows: minimumAreaRows,
+  id: ({ toA }) => ['to', toA, 'a'],
+  columns: [
+    { key: 'toA', title: 'Rated current up to', unit: 'A', above: 0, rises: true },
+    { key: 'areaMm2', title: 'Smallest area', unit: 'mm²', above: 0 },
+    { key: 'shortAreaMm2', title: 'Short cord', unit: 'mm²', above: 0 },
+    { key: 'shortM', title: 'Short is up to', unit: 'm', above: 0 },
+  ],
+  rules: [
+    {
+      fault: 'needs both a short area and a length, or neither',
+      broken: ({ shortAreaMm2, shortM }) => (shortAreaMm2 === null) !== (shortM === null),
+    },
+    {
+      fault: 'the short area is not smaller',
+      broken: ({ areaMm2, shortAreaMm2 }) => shortAreaMm2 !== null && !(shortAreaMm2 < areaMm2),
+    },
+  ],
+})
+
+export const plugFusesTable = table<PlugFuseRow>({
+  name: 'plug-fuses',
+  title: 'Largest plug fuse of a cord (BS 1362 links)',
+  intro: 'The largest a cord of one size allows, which is not the one to fit: the smallest that carries the load is.',
+  rows: plugFuseRows,
+  id: ({ areaMm2 }) => [areaMm2, 'mm2'],
+  columns: [
+    { key: 'areaMm2', title: 'Area', unit: 'mm²', above: 0, rises: true },
+    { key: 'largestFuseA', title: 'Largest link', unit: 'A', from: 1, to: 13 },
+    { key: 'note', title: 'Note' },
+  ],
+})

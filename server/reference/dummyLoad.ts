@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
+import { table } from './table.js'
 
 /** Shares of the rated current at which a supply is tried, rising. */
 export const loadPoints = frozen({
@@ -85,4 +86,17 @@ export const unregulatedBand = frozen({
     'Unregulated outputs have no fixed band',
     'loaded within 10 % of the plate, off load no more than 10 % above the worked-out value: the mains itself moves by that much',
   ),
+})
+
+export const outputBandsTable = table<AcceptanceBand>({
+  name: 'output-bands',
+  title: 'Output tolerance of regulated rails',
+  intro: 'Used where the machine states none.',
+  rows: acceptanceBands,
+  id: ({ voltageV }) => [voltageV < 0 ? 'minus' : 'plus', Math.abs(voltageV), 'v'],
+  columns: [
+    { key: 'voltageV', title: 'Rail', each: 'V', from: -12, to: 12 },
+    { key: 'tolerance', title: 'Either side', each: '%', above: 0, to: 0.1 },
+    { key: 'rippleV', title: 'Ripple and noise, peak to peak', each: 'V', above: 0 },
+  ],
 })

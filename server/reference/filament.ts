@@ -1,6 +1,6 @@
-import { frozen } from './frozen.js'
 import { fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
+import { figure, rows, table } from './table.js'
 
 /** One temperature of the tungsten table. */
 export interface TungstenRow extends Sourced {
@@ -53,10 +53,10 @@ const exponentSource: Source = fromMemory(
   'supported by SPIE Field Guide to Illumination (2007), page 21: current exponent 1 / 1.9 = 0.526, power 1.526, light 3.42',
 )
 
-/** [K, µΩ cm, W/cm²] */
-const tungsten: readonly (readonly [number, number, number])[] = [
+// biome-ignore format: a row a line
+export const tungstenRows = rows<TungstenRow>({ sources: [resistivitySource, radiationSource] })(['temperatureK', 'resistivityMicroOhmCm', 'radiatedWPerCm2'], [
   [300, 5.65, 3.183e-5],
-  [400, 8.06, 0.001687],
+  [400, 8.06, 0.001687, { doubt: 'the radiated power is 0.00169 W/cm² as remembered, but 0.00199 W/cm² follows from the other columns' }],
   [500, 10.56, 0.009677],
   [600, 13.23, 0.03037],
   [700, 16.09, 0.07639],
@@ -89,54 +89,70 @@ const tungsten: readonly (readonly [number, number, number])[] = [
   [3400, 107.2, 279.6],
   [3500, 111.1, 317.7],
   [3600, 115.0, 359.7],
-  [3655, 117.1, 382.6],
-]
-
-export const tungstenRows: readonly TungstenRow[] = frozen<TungstenRow[]>(
-  tungsten.map(([temperatureK, resistivityMicroOhmCm, radiatedWPerCm2]) => ({
-    temperatureK,
-    resistivityMicroOhmCm,
-    radiatedWPerCm2,
-    sources: temperatureK === 3655 ? [meltingSource, radiationSource] : [resistivitySource, radiationSource],
-    ...(temperatureK === 400 && {
-      doubt: 'the radiated power is 0.00169 W/cm² as remembered, but 0.00199 W/cm² follows from the other columns',
-    }),
-  })),
-)
-
-export const heatCapacityRows: readonly HeatCapacityRow[] = frozen<HeatCapacityRow[]>([
-  {
-    fromK: 298,
-    toK: 1900,
-    a: 23.9593,
-    b: 2.63968,
-    c: 1.25775,
-    d: -0.254642,
-    e: -0.048407,
-    sources: [heatCapacitySource],
-  },
-  {
-    fromK: 1900,
-    toK: 3680,
-    a: -22.5764,
-    b: 90.2798,
-    c: -44.2715,
-    d: 7.17663,
-    e: -24.0974,
-    sources: [heatCapacitySource],
-  },
+  [3655, 117.1, 382.6, { sources: [meltingSource, radiationSource] }],
 ])
 
-export const lampExponentRows: readonly LampExponentRow[] = frozen<LampExponentRow[]>([
-  { fill: 'gas', of: 'current', exponent: 0.541, sources: [exponentSource] },
-  { fill: 'gas', of: 'power', exponent: 1.541, sources: [exponentSource] },
-  { fill: 'gas', of: 'light', exponent: 3.38, sources: [exponentSource] },
-  { fill: 'gas', of: 'life', exponent: -13.1, sources: [exponentSource] },
-  { fill: 'vacuum', of: 'current', exponent: 0.58, sources: [exponentSource] },
-  { fill: 'vacuum', of: 'power', exponent: 1.58, sources: [exponentSource] },
-  { fill: 'vacuum', of: 'light', exponent: 3.51, sources: [exponentSource] },
-  { fill: 'vacuum', of: 'life', exponent: -13.5, sources: [exponentSource] },
+// biome-ignore format: a row a line
+export const heatCapacityRows = rows<HeatCapacityRow>()(['fromK', 'toK', 'a', 'b', 'c', 'd', 'e', 'sources'], [
+  [298, 1900, 23.9593, 2.63968, 1.25775, -0.254642, -0.048407, [heatCapacitySource]],
+  [1900, 3680, -22.5764, 90.2798, -44.2715, 7.17663, -24.0974, [heatCapacitySource]],
+])
+
+// biome-ignore format: a row a line
+export const lampExponentRows = rows<LampExponentRow>()(['fill', 'of', 'exponent', 'sources'], [
+  ['gas', 'current', 0.541, [exponentSource]],
+  ['gas', 'power', 1.541, [exponentSource]],
+  ['gas', 'light', 3.38, [exponentSource]],
+  ['gas', 'life', -13.1, [exponentSource]],
+  ['vacuum', 'current', 0.58, [exponentSource]],
+  ['vacuum', 'power', 1.58, [exponentSource]],
+  ['vacuum', 'light', 3.51, [exponentSource]],
+  ['vacuum', 'life', -13.5, [exponentSource]],
 ])
 
 /** The room and every filament that has been off for a while [K]: the first row of the tungsten table. */
 export const ambientK = 300
+
+export const tungstenTable = table<TungstenRow>({
+  name: 'tungsten',
+  title: 'Tungsten by temperature',
+  intro:
+    'Resistivity, and what a bare straight filament radiates in vacuum. The series lamp is worked out from these rows.',
+  rows: tungstenRows,
+  id: ({ temperatureK }) => [temperatureK, 'k'],
+  columns: [
+    { key: 'temperatureK', title: 'Temperature', unit: 'K', rises: true },
+    { key: 'resistivityMicroOhmCm', title: 'Resistivity', unit: 'µΩ·cm', above: 0 },
+    { key: 'radiatedWPerCm2', title: 'Radiated', unit: 'W/cm²', above: 0 },
+  ],
+})
+
+export const heatCapacityTable = table<HeatCapacityRow>({
+  name: 'tungsten-heat',
+  title: 'Heat capacity of tungsten',
+  intro:
+    'Coefficients of cp = a + b t + c t² + d t³ + e / t² in J/(mol K), with t = T / 1000 K, for two ranges of temperature.',
+  rows: heatCapacityRows,
+  id: ({ fromK, toK }) => [fromK, 'to', toK, 'k'],
+  columns: [
+    { key: 'fromK', title: 'Range', of: ({ fromK, toK }) => figure(fromK, 'K', { to: toK }), rises: true },
+    { key: 'a', title: 'a', unit: '' },
+    { key: 'b', title: 'b', unit: '' },
+    { key: 'c', title: 'c', unit: '' },
+    { key: 'd', title: 'd', unit: '' },
+    { key: 'e', title: 'e', unit: '' },
+  ],
+})
+
+export const lampExponentsTable = table<LampExponentRow>({
+  name: 'lamp-exponents',
+  title: 'How a lamp follows its voltage',
+  intro: 'Near the rated voltage a quantity goes with (voltage / rated voltage) to the power given here.',
+  rows: lampExponentRows,
+  id: ({ of, fill }) => [of, fill],
+  columns: [
+    { key: 'of', title: 'Quantity' },
+    { key: 'fill', title: 'Lamp', of: ({ fill }) => (fill === 'vacuum' ? fill : `${fill}-filled`) },
+    { key: 'exponent', title: 'Exponent', unit: '' },
+  ],
+})

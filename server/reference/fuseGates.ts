@@ -2,6 +2,7 @@ import { frozen } from './frozen.js'
 import type { BreakingLetter, Characteristic } from './fuseMarks.js'
 import { published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
+import { type Column, type Figure, figure, type Rule, table } from './table.js'
 
 const s501 = published('Eaton S501 data sheet', 'Electrical Characteristics')
 const l216 = published('Littelfuse 216SP series data sheet', 'Electrical Characteristics, 1 A to 10 A')
@@ -285,3 +286,65 @@ export const fuseGateRows: readonly FuseGateRow[] = frozen([
     'one general source; the multiple is taken as 10',
   ),
 ])
+
+const time = (timeS: number): Figure => figure(timeS, 'time', { digits: 4 })
+
+/** Columns of a time-current gate, whatever the family of its link. @public */
+export const gateColumns: readonly Column<
+  Pick<FuseGateRow, 'ratedFromA' | 'ratedToA' | 'multiple' | 'minS' | 'maxS'>
+>[] = frozen([
+  {
+    key: 'ratedFromA',
+    title: 'Ratings',
+    of: ({ ratedFromA: from, ratedToA: to }) =>
+      to < Infinity
+        ? figure(from, 'A', from === to ? {} : { to, prefix: 'one' })
+        : from === 0
+          ? 'every'
+          : ['from ', figure(from, 'A')],
+    from: 0,
+  },
+  { key: 'multiple', title: 'Times rated', unit: '', above: 1 },
+  { key: 'minS', title: 'Not before', of: ({ minS }) => minS && time(minS), none: 'no limit', above: 0 },
+  { key: 'maxS', title: 'Not after', of: ({ maxS }) => maxS && time(maxS), none: 'no limit', above: 0 },
+])
+
+/** What every gate keeps to. @public */
+export const gateRules: readonly Rule<Pick<FuseGateRow, 'ratedFromA' | 'ratedToA' | 'minS' | 'maxS'>>[] = frozen([
+  { fault: 'has its ratings upside down', broken: ({ ratedFromA, ratedToA }) => !(ratedFromA <= ratedToA) },
+  { fault: 'limits nothing', broken: ({ minS, maxS }) => minS === null && maxS === null },
+  {
+    fault: 'has its limits upside down',
+    broken: ({ minS, maxS }) => minS !== null && maxS !== null && !(minS < maxS),
+  },
+])
+
+export const fuseGatesTable = table<FuseGateRow>({
+  name: 'fuse-gates',
+  title: 'Time-current gates of IEC fuse-links',
+  intro:
+    'At a multiple of its rated current a link melts no sooner than the first time and no later than the second. Rows that disagree stand side by side.',
+  rows: fuseGateRows,
+  id: ({ sheet, characteristic, breaking, ratedFromA, ratedToA, multiple, minS, maxS }) => [
+    sheet === null ? 'general' : `sheet ${sheet}`,
+    characteristic,
+    breaking ?? '',
+    ratedFromA,
+    ratedToA === Infinity ? 'up' : ratedToA,
+    'at',
+    multiple,
+    minS ?? 'none',
+    maxS ?? 'none',
+  ],
+  columns: [
+    {
+      key: 'characteristic',
+      title: 'Link',
+      of: ({ characteristic, breaking, sizeMm }) =>
+        `${characteristic}${breaking ?? ''}, ${sizeMm.replace('x', ' × ')} mm`,
+    },
+    { key: 'sheet', title: 'Sheet', unit: '' },
+    ...gateColumns,
+  ],
+  rules: gateRules,
+})

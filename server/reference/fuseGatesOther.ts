@@ -1,6 +1,8 @@
 import { frozen } from './frozen.js'
+import { gateColumns, gateRules } from './fuseGates.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
+import { figure, table } from './table.js'
 
 const guide = published('Littelfuse Fuseology Selection Guide 2014', 'p. 12: UL/CSA/ANCE 248-14')
 const gma = published('Eaton GMA data sheet, May 2017', 'opening time by percentage of rating')
@@ -109,4 +111,55 @@ export const schemeComparison = frozen({
       'a current between 135 % and 210 % opens the one and not the other',
     ),
   ]),
+})
+
+export const otherGatesTable = table<OtherGateRow>({
+  name: 'fuse-gates-other',
+  title: 'Gates of UL and BS 1362 fuse-links',
+  intro: 'The same for North American cartridge links and for the links of fused plugs.',
+  rows: [...ulGateRows, ...bs1362GateRows],
+  id: ({ scheme, timeDelay, ratedFromA, ratedToA, multiple, minS, maxS }) => [
+    scheme,
+    kindOf(timeDelay),
+    ratedFromA,
+    ratedToA === Infinity ? 'Infinity' : ratedToA,
+    'at',
+    multiple.toFixed(2),
+    minS ?? 'none',
+    maxS ?? 'none',
+  ],
+  columns: [
+    {
+      key: 'scheme',
+      title: 'Link',
+      of: ({ scheme, timeDelay }) => `${scheme === 'UL' ? 'UL 248-14' : 'BS 1362'}, ${kindOf(timeDelay)}`,
+    },
+    ...gateColumns,
+  ],
+  rules: gateRules,
+})
+
+function kindOf(timeDelay: boolean | null): string {
+  return timeDelay === null ? 'every link' : timeDelay ? 'time-delay' : 'fast-acting'
+}
+
+const compared = schemeComparison.lines.map((line) => ({ ...line, sources: schemeComparison.sources }))
+
+export const schemesTable = table<(typeof compared)[number]>({
+  name: 'fuse-schemes',
+  title: 'UL and IEC links of one number compared',
+  intro: 'Why a link of one family does not stand in for the other: the same number opens at other currents.',
+  rows: compared,
+  id: ({ percent }) => [percent, 'percent'],
+  columns: [
+    {
+      key: 'percent',
+      title: 'Current, of the rating',
+      of: ({ percent }) => figure(percent / 100, '%'),
+      above: 0,
+      rises: true,
+    },
+    { key: 'ul', title: 'UL link' },
+    { key: 'iec', title: 'IEC link' },
+  ],
 })

@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { fromMemory, published, type Source } from './source.js'
+import { table } from './table.js'
 
 /** Pre-arcing behaviour by its IEC letter, fastest first. */
 export const characteristics = frozen(['FF', 'F', 'M', 'T', 'TT'] as const)
@@ -349,4 +350,70 @@ export const bandCharacteristics: Readonly<Record<string, Characteristic>> = fro
   yellow: 'M',
   blue: 'T',
   grey: 'TT',
+})
+
+export const fuseWordsTable = table<SpeedWord>({
+  name: 'fuse-words',
+  title: 'Words and letters for the speed of a link',
+  intro:
+    'What is printed on caps, holders and in manuals, and the letter it stands for: FF, F, M, T, TT from very quick to very slow.',
+  rows: speedWords,
+  // two ways of writing one thing, with a hyphen and with a stroke
+  id: ({ phrase }) => [phrase.replace('/', ' stroke ')],
+  columns: [
+    { key: 'phrase', title: 'Printed', unique: true },
+    { key: 'characteristic', title: 'Letter', oneOf: characteristics },
+    { key: 'scheme', title: 'Family it tells' },
+  ],
+})
+
+const shownSymbols = [
+  ...shortForms.map((form) => ({ id: form.symbol, ...form })),
+  ...sizeNames.map(({ name, sizeMm, source }) => ({
+    id: `size ${name}`,
+    symbol: name,
+    characteristic: null,
+    scheme: null,
+    breaking: null,
+    ratedV: null,
+    sizeMm,
+    source,
+  })),
+]
+
+export const fuseSymbolsTable = table<(typeof shownSymbols)[number]>({
+  name: 'fuse-symbols',
+  title: 'Catalogue symbols and sizes of links',
+  intro: 'What a symbol on the cap says besides the number that follows it, and what North American size names mean.',
+  rows: shownSymbols,
+  id: ({ id }) => [id],
+  columns: [
+    { key: 'symbol', title: 'Symbol', unique: true },
+    { key: 'characteristic', title: 'Speed' },
+    { key: 'scheme', title: 'Family' },
+    { key: 'breaking', title: 'Breaking letter' },
+    { key: 'ratedV', title: 'Rated voltage', each: 'V', above: 0 },
+    { key: 'sizeMm', title: 'Size', of: ({ sizeMm }) => `${sizeMm.replace('x', ' × ')} mm` },
+  ],
+})
+
+const shownBands = Object.entries(bandDigits).map(([colour, digit]) => ({
+  colour,
+  digit,
+  characteristic: bandCharacteristics[colour] ?? null,
+  source: iecColourCode,
+}))
+
+export const fuseColoursTable = table<(typeof shownBands)[number]>({
+  name: 'fuse-colours',
+  title: 'Colour bands of links',
+  intro:
+    'The first three bands give the rated current in milliamperes, two figures and the noughts that follow; the fourth, broader band gives the speed.',
+  rows: shownBands,
+  id: ({ colour }) => [colour],
+  columns: [
+    { key: 'colour', title: 'Colour' },
+    { key: 'digit', title: 'Figure', unit: '', from: 0, to: 9, rises: true },
+    { key: 'characteristic', title: 'Speed, fourth band' },
+  ],
 })

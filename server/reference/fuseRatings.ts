@@ -1,6 +1,8 @@
+import { notRising } from './faults.js'
 import { frozen } from './frozen.js'
 import type { BreakingLetter } from './fuseMarks.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
+import { figure, table } from './table.js'
 
 const s500 = published('Cooper Bussmann S500 data sheet, earlier edition', 'list of ratings')
 const tableA1 = published('IEC 60127-1 (GOST IEC 60127-1-2010)', 'table A.1, series R10 and R20')
@@ -166,4 +168,67 @@ export const bareNumber = frozen({
     'IEC 60127-2 (GOST R IEC 60127-2-2010)',
     'clause 6.1: mA below 1 A, A from 1 A; smallest rating 32 mA',
   ),
+})
+
+const series = [
+  { family: 'IEC preferred', what: 'series R10 of the sheets of IEC 60127-2', ...iecPreferred },
+  { family: 'IEC between', what: 'series R20: allowed, seldom on the shelf', ...iecBetween },
+  { family: 'IEC extensions', what: '5 × 20 mm, made by single makers beyond the sheets', ...iecExtensions },
+  { family: 'North American', what: 'cartridge links, mostly 6.3 × 32 mm', ...northAmerican },
+  { family: 'North American metric', what: '5 × 20 mm values that IEC does not prefer', ...northAmericanMetric },
+  { family: 'BS 1362', what: 'links of fused plugs', ...bs1362Ratings },
+]
+
+export const fuseRatingsTable = table<(typeof series)[number]>({
+  name: 'fuse-ratings',
+  title: 'Rated currents of fuse-links',
+  intro: 'The values links are made in, by family. A number of one family that another lacks tells the families apart.',
+  rows: series,
+  id: ({ family }) => [family],
+  columns: [
+    { key: 'family', title: 'Family' },
+    { key: 'what', title: 'What it is' },
+    { key: 'ratedA', title: 'Ratings', each: 'A', above: 0, to: 63, filled: true },
+  ],
+  rules: [{ fault: 'its ratings do not rise', broken: ({ ratedA }) => notRising(ratedA).length > 0 }],
+})
+
+const shownBreaking = [
+  ...Object.entries(iecBreakingCapacity).map(([letter, { atLeastA, timesRated, source }]) => ({
+    id: ['iec', letter],
+    link: `IEC, letter ${letter}`,
+    rated: 'every',
+    breaksA:
+      timesRated === 0
+        ? figure(atLeastA, 'A')
+        : [figure(atLeastA, 'A'), ` or ${timesRated} times the rating, whichever is more`],
+    source,
+  })),
+  ...ulInterruptingAt250V.map(({ uptoA, breakingA, source }) => ({
+    id: ['ul 250 v to', uptoA, 'a'],
+    link: 'UL, at 250 V',
+    rated: ['up to ', figure(uptoA, 'A')],
+    breaksA: figure(breakingA, 'A'),
+    source,
+  })),
+  {
+    id: ['ul 125 v'],
+    link: 'UL, at 125 V',
+    rated: 'every',
+    breaksA: figure(ulInterruptingAt125V.value, 'A'),
+    source: ulInterruptingAt125V.source,
+  },
+]
+
+export const breakingTable = table<(typeof shownBreaking)[number]>({
+  name: 'fuse-breaking',
+  title: 'Breaking capacity of fuse-links',
+  intro: 'The largest fault current a link can interrupt at its rated voltage. Above it the link may burst.',
+  rows: shownBreaking,
+  id: ({ id }) => id,
+  columns: [
+    { key: 'link', title: 'Link' },
+    { title: 'Rated current', of: ({ rated }) => rated },
+    { title: 'Breaks', of: ({ breaksA }) => breaksA },
+  ],
 })

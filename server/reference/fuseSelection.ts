@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
+import { figure, table } from './table.js'
 
 export interface ShareOfRating {
   readonly value: number
@@ -133,4 +134,41 @@ export const nominalMatchOfMains = frozen({
     'Same mains for a fuse rating',
     '220, 230 and 240 V draw within 10 % of one another; so do 110 and 120 V',
   ),
+})
+
+const shownShares = [
+  ...Object.entries(continuousShare).map(([scheme, { value, reason, sources }]) => ({
+    id: ['continuous', scheme],
+    case: `For good, ${scheme}`,
+    share: value,
+    why: `of the rated current: ${reason}`,
+    sources,
+  })),
+  ...ambientPoints.map(({ timeLag, ambientC, share, source }) => ({
+    id: ['ambient', ambientC, timeLag ? 'time lag' : 'quick'],
+    case: ['At ', figure(ambientC, '°C'), timeLag ? ', time-lag' : ', quick-acting'],
+    share,
+    why: 'of the rating at 25 °C; no curve is made up between published points',
+    sources: [source],
+  })),
+  ...pulseShares.map(({ uptoPulses, share, source }) => ({
+    id: ['pulses', uptoPulses],
+    case: `Up to ${uptoPulses} pulses`,
+    share,
+    why: 'of the typical melting I²t',
+    sources: [source],
+  })),
+]
+
+export const fuseSelectionTable = table<(typeof shownShares)[number]>({
+  name: 'fuse-selection',
+  title: 'How much of its rating a link may carry',
+  intro: 'For good, in warmth, and in pulses that come again and again.',
+  rows: shownShares,
+  id: ({ id }) => id,
+  columns: [
+    { title: 'Case', of: (row) => row.case },
+    { key: 'share', title: 'Share', each: '%', above: 0, to: 1 },
+    { key: 'why', title: 'Of what, and why' },
+  ],
 })

@@ -1,6 +1,7 @@
 import { frozen } from './frozen.js'
 import { commonPractice, published } from './source.js'
 import type { Sourced } from './sourced.js'
+import { rows, table } from './table.js'
 
 export const glowWords = frozen(['none', 'dull', 'part', 'bright', 'full'] as const)
 
@@ -19,30 +20,25 @@ const byEye = commonPractice(
   'from the colour and the share of the light at that filament temperature of a 60 W lamp; limits good to about 100 K',
 )
 
-export const glowRows: readonly GlowRow[] = frozen<GlowRow[]>([
-  { glow: 'none', fromK: 0, seen: 'dark', sources: [byEye] },
-  {
-    glow: 'dull',
-    fromK: 798,
-    seen: 'a dull red filament, seen only in a darkened room below about 1000\u00a0K',
-    sources: [published('Draper point', 'hot solids begin to be seen to glow in the dark at about 798 K (525 °C)')],
-  },
-  {
-    glow: 'part',
-    fromK: 1500,
-    seen: 'an orange filament, from 1\u00a0% to a tenth of the full light',
-    sources: [byEye],
-  },
-  {
-    glow: 'bright',
-    fromK: 2200,
-    seen: 'yellow light, from a tenth to two fifths of the full light',
-    sources: [byEye],
-  },
-  {
-    glow: 'full',
-    fromK: 2500,
-    seen: 'white light, as bright as the lamp at its rated voltage or nearly so',
-    sources: [byEye],
-  },
+// biome-ignore format: a row a line
+export const glowRows = rows<GlowRow>()(['glow', 'fromK', 'seen', 'sources'], [
+  ['none', 0, 'dark', [byEye]],
+  ['dull', 798, 'a dull red filament, seen only in a darkened room below about 1000\u00a0K', [published('Draper point', 'hot solids begin to be seen to glow in the dark at about 798 K (525 °C)')]],
+  ['part', 1500, 'an orange filament, from 1\u00a0% to a tenth of the full light', [byEye]],
+  ['bright', 2200, 'yellow light, from a tenth to two fifths of the full light', [byEye]],
+  ['full', 2500, 'white light, as bright as the lamp at its rated voltage or nearly so', [byEye]],
 ])
+
+export const glowTable = table<GlowRow>({
+  name: 'glow',
+  title: 'Glow of the lamp in words',
+  intro:
+    'What is seen of a filament from this temperature upwards, until the next row. The meter decides, not the eye.',
+  rows: glowRows,
+  id: ({ glow }) => [glow],
+  columns: [
+    { key: 'glow', title: 'Word' },
+    { key: 'fromK', title: 'From', unit: 'K', from: 0, rises: true },
+    { key: 'seen', title: 'Seen' },
+  ],
+})

@@ -1,6 +1,8 @@
+import { notRising } from './faults.js'
 import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
+import { figure, rows, table } from './table.js'
 
 /** What sets the filament of one size of lamp apart from another. Heat content is that of a 120 V lamp. */
 export interface LampSizeRow extends Sourced {
@@ -34,107 +36,20 @@ const betweenSizes: Source = commonPractice(
   'gas loss between the neighbours by the logarithm of the wattage, heat content by the 5/3 power of the wattage',
 )
 
-export const lampSizeRows: readonly LampSizeRow[] = frozen<LampSizeRow[]>([
-  {
-    ratedW: 10,
-    fill: 'gas',
-    gasShare: 0.12,
-    ratedK: 2600,
-    heatContentJ: 0.25,
-    sources: [smallLampEstimate, betweenSizes],
-    doubt: 'scaled from the 40 W lamp',
-  },
-  {
-    ratedW: 15,
-    fill: 'gas',
-    gasShare: 0.12,
-    ratedK: 2600,
-    heatContentJ: 0.49,
-    sources: [smallLampEstimate, betweenSizes],
-    doubt: 'scaled from the 40 W lamp',
-  },
-  {
-    ratedW: 25,
-    fill: 'gas',
-    gasShare: 0.12,
-    ratedK: 2600,
-    heatContentJ: 1.15,
-    sources: [smallLampEstimate, betweenSizes],
-    doubt: 'scaled from the 40 W lamp; the handbook lists a vacuum lamp with 2.8 J',
-  },
-  {
-    ratedW: 40,
-    fill: 'gas',
-    gasShare: 0.2,
-    ratedK: 2700,
-    heatContentJ: 2.5,
-    sources: [energyTable, temperatureEstimate],
-  },
-  {
-    ratedW: 60,
-    fill: 'gas',
-    gasShare: 0.135,
-    ratedK: 2800,
-    heatContentJ: 5.5,
-    sources: [energyTable, temperatureEstimate],
-  },
-  {
-    ratedW: 75,
-    fill: 'gas',
-    gasShare: 0.126,
-    ratedK: 2830,
-    heatContentJ: 8.4,
-    sources: [betweenSizes, temperatureEstimate],
-    doubt: 'between 60 W and 100 W',
-  },
-  {
-    ratedW: 100,
-    fill: 'gas',
-    gasShare: 0.115,
-    ratedK: 2860,
-    heatContentJ: 14.1,
-    sources: [energyTable, temperatureEstimate],
-  },
-  {
-    ratedW: 200,
-    fill: 'gas',
-    gasShare: 0.137,
-    ratedK: 2900,
-    heatContentJ: 39.5,
-    sources: [energyTable, temperatureEstimate],
-  },
-  {
-    ratedW: 300,
-    fill: 'gas',
-    gasShare: 0.116,
-    ratedK: 2930,
-    heatContentJ: 80,
-    sources: [energyTable, temperatureEstimate],
-  },
-  {
-    ratedW: 500,
-    fill: 'gas',
-    gasShare: 0.088,
-    ratedK: 2960,
-    heatContentJ: 182,
-    sources: [energyTable, temperatureEstimate],
-  },
-  {
-    ratedW: 1000,
-    fill: 'gas',
-    gasShare: 0.06,
-    ratedK: 3000,
-    heatContentJ: 568,
-    sources: [energyTable, temperatureEstimate],
-  },
-  {
-    ratedW: 25,
-    fill: 'vacuum',
-    gasShare: 0,
-    ratedK: 2600,
-    heatContentJ: 2.8,
-    sources: [energyTable, temperatureEstimate],
-  },
+// biome-ignore format: a row a line
+export const lampSizeRows = rows<LampSizeRow>()(['ratedW', 'fill', 'gasShare', 'ratedK', 'heatContentJ', 'sources'], [
+  [10, 'gas', 0.12, 2600, 0.25, [smallLampEstimate, betweenSizes], { doubt: 'scaled from the 40 W lamp' }],
+  [15, 'gas', 0.12, 2600, 0.49, [smallLampEstimate, betweenSizes], { doubt: 'scaled from the 40 W lamp' }],
+  [25, 'gas', 0.12, 2600, 1.15, [smallLampEstimate, betweenSizes], { doubt: 'scaled from the 40 W lamp; the handbook lists a vacuum lamp with 2.8 J' }],
+  [40, 'gas', 0.2, 2700, 2.5, [energyTable, temperatureEstimate]],
+  [60, 'gas', 0.135, 2800, 5.5, [energyTable, temperatureEstimate]],
+  [75, 'gas', 0.126, 2830, 8.4, [betweenSizes, temperatureEstimate], { doubt: 'between 60 W and 100 W' }],
+  [100, 'gas', 0.115, 2860, 14.1, [energyTable, temperatureEstimate]],
+  [200, 'gas', 0.137, 2900, 39.5, [energyTable, temperatureEstimate]],
+  [300, 'gas', 0.116, 2930, 80, [energyTable, temperatureEstimate]],
+  [500, 'gas', 0.088, 2960, 182, [energyTable, temperatureEstimate]],
+  [1000, 'gas', 0.06, 3000, 568, [energyTable, temperatureEstimate]],
+  [25, 'vacuum', 0, 2600, 2.8, [energyTable, temperatureEstimate]],
 ])
 
 /** Voltage of the lamps the table above was written for [V]. */
@@ -177,19 +92,10 @@ export interface ColdRatioRow extends Sourced {
   readonly coldOhm: number
 }
 
-export const coldRatioRows: readonly ColdRatioRow[] = frozen([
-  {
-    lamp: '100 W 120 V',
-    hotOhm: 144,
-    coldOhm: 9.5,
-    sources: [published('Encyclopaedia article on the incandescent light bulb', 'current and resistance')],
-  },
-  {
-    lamp: '60 W 110 V',
-    hotOhm: 200,
-    coldOhm: 18,
-    sources: [published('University of Maryland lecture demonstration K5-44', 'cold resistance measured')],
-  },
+// biome-ignore format: a row a line
+export const coldRatioRows = rows<ColdRatioRow>()(['lamp', 'hotOhm', 'coldOhm', 'sources'], [
+  ['100 W 120 V', 144, 9.5, [published('Encyclopaedia article on the incandescent light bulb', 'current and resistance')]],
+  ['60 W 110 V', 200, 18, [published('University of Maryland lecture demonstration K5-44', 'cold resistance measured')]],
 ])
 
 /** Why only tungsten lamps serve. */
@@ -224,3 +130,46 @@ export const unsuitableLamps: readonly ({ readonly kind: string; readonly reason
     ],
   },
 ])
+
+export const lampSizesTable = table<LampSizeRow>({
+  name: 'lamp-sizes',
+  title: 'What sets one lamp size apart',
+  intro: 'Filament temperature, what the gas carries off, and the heat stored in the filament of a 120 V lamp.',
+  rows: lampSizeRows,
+  id: ({ ratedW, fill }) => [ratedW, 'w', fill],
+  columns: [
+    { title: 'Lamp', of: ({ ratedW, fill }) => [figure(ratedW, 'W'), `, ${fill}`] },
+    { key: 'ratedW', title: 'Rated power', unit: 'W', above: 0 },
+    { key: 'fill', title: 'Filled with' },
+    { key: 'gasShare', title: 'Share lost to the gas', unit: '', from: 0, to: 0.3 },
+    { key: 'ratedK', title: 'Filament', unit: 'K', from: 2400, to: 3100 },
+    { key: 'heatContentJ', title: 'Heat stored', unit: 'J', above: 0 },
+  ],
+  whole: (rows) => notRising(rows.filter(({ fill }) => fill === 'gas').map(({ ratedW }) => ratedW)),
+})
+
+export const coldRatiosTable = table<ColdRatioRow>({
+  name: 'lamp-cold-resistance',
+  title: 'Cold resistance of lamps as published',
+  intro: 'For comparison with what is worked out in the table of lamps.',
+  rows: coldRatioRows,
+  id: ({ lamp }) => [lamp],
+  columns: [
+    { key: 'lamp', title: 'Lamp' },
+    { key: 'hotOhm', title: 'Hot', unit: 'Ω', above: 0 },
+    { key: 'coldOhm', title: 'Cold', unit: 'Ω', above: 0 },
+  ],
+  rules: [{ fault: 'is no lower cold than hot', broken: ({ hotOhm, coldOhm }) => !(coldOhm < hotOhm) }],
+})
+
+export const unsuitableLampsTable = table<(typeof unsuitableLamps)[number]>({
+  name: 'unsuitable-lamps',
+  title: 'Lamps that do not serve in series',
+  intro: 'Only tungsten lamps limit the current as the first power-up needs it.',
+  rows: unsuitableLamps,
+  id: ({ kind }) => [kind.replace(/,.*/, '')],
+  columns: [
+    { key: 'kind', title: 'Lamp' },
+    { key: 'reason', title: 'Why not' },
+  ],
+})

@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { commonPractice } from './source.js'
+import { table } from './table.js'
 
 /** Characters that print, a scan or a keyboard puts for one another. What is read through them is proposed, never taken as read. */
 export const lookAlikes = frozen({
@@ -42,3 +43,25 @@ export const lookAlikes = frozen({
     'pairs that recognition of print confuses; rule of this project',
   ),
 } as const)
+
+const { figures, capitals, ideographs, source } = lookAlikes
+const spaced = (characters: string): string => [...characters].join(' ')
+const pairs = [
+  ...figures.map(([read, printed]) => ({ kind: 'figure', printed: spaced(printed), read, source })),
+  ...capitals.map(([printed, read]) => ({ kind: 'capital', printed: spaced(printed), read, source })),
+  ...ideographs.map(([printed, read]) => ({ kind: 'sign', printed: `${printed} ${read}`, read: 'either', source })),
+]
+
+export const lookAlikesTable = table<(typeof pairs)[number]>({
+  name: 'look-alikes',
+  title: 'Characters that look the same',
+  intro:
+    'What print, a scan or a keyboard puts for another character. What is read through them is proposed, never taken as read.',
+  rows: pairs,
+  id: ({ kind, printed, read }) => [kind, read === 'either' ? printed : read],
+  columns: [
+    { key: 'printed', title: 'Printed' },
+    { key: 'read', title: 'May stand for' },
+    { key: 'kind', title: 'Kind' },
+  ],
+})

@@ -1,7 +1,9 @@
 import { frozen } from './frozen.js'
 import { mainsBands } from './mainsBands.js'
 import { type CountryRow, countryRows } from './mainsCountries.js'
+import { socketLetters } from './socketLetters.js'
 import { commonPractice, type Source } from './source.js'
+import { figure, table } from './table.js'
 
 interface MainsSystem {
   readonly voltageV: number
@@ -93,3 +95,46 @@ const byCountry = new Map(countries.map((row) => [row.country, row]))
 
 /** The mains of a country; either case; undefined when it is not listed. */
 export const mainsOf = (iso2: string): MainsCountry | undefined => byCountry.get(iso2.trim().toUpperCase())
+
+const shownRows = countryRows.map((row) => {
+  const systems = mainsOf(row.country)?.systems ?? []
+  return { ...row, systems, sources: [...row.sources, ...systems.flatMap(({ bandSources }) => bandSources)] }
+})
+
+export const countriesTable = table<(typeof shownRows)[number]>({
+  name: 'countries',
+  title: 'Mains by country',
+  intro:
+    'Nominal voltage and frequency, the band the voltage may lie in at the supply terminals, and the sockets met there. Where lists disagree the row says so: measure before anything is plugged in.',
+  rows: shownRows,
+  id: ({ country }) => [country],
+  byName: true,
+  columns: [
+    { key: 'country', title: 'Country', as: 'country', pattern: /^[A-Z]{2}$/ },
+    { title: 'Code', of: ({ country }) => country },
+    {
+      key: 'systems',
+      title: 'Mains',
+      between: '; ',
+      each: ({ voltageV, frequencyHz }: MainsSystem) => [figure(voltageV, 'V'), ' ', figure(frequencyHz, 'Hz')],
+      filled: true,
+    },
+    {
+      key: 'systems',
+      title: 'Band',
+      between: '; ',
+      each: ({ minV, maxV }: MainsSystem) => figure(minV, 'V', { to: maxV }),
+    },
+    { key: 'sockets', title: 'Sockets', as: 'socket', filled: true, known: () => socketLetters },
+    { key: 'notes', title: 'Notes', between: ' ' },
+  ],
+  rules: [
+    {
+      fault: 'has a system outside 100 to 240 V, 50 or 60 Hz',
+      broken: ({ systems }) =>
+        !systems.every(
+          ({ voltageV, frequencyHz }) => voltageV >= 100 && voltageV <= 240 && [50, 60].includes(frequencyHz),
+        ),
+    },
+  ],
+})

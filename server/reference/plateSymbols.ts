@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { fromMemory, published, type Source } from './source.js'
+import { table } from './table.js'
 
 /** What a drawn sign tells the reader; `note` has no field in a reading and is reported as unread. */
 export type SymbolMeaning = 'ac' | 'dc' | 'class II' | 'fuse' | 'note'
@@ -440,3 +441,19 @@ export const plateSymbols: readonly PlateSymbol[] = frozen([
     fromMemory('IEC 60034-1, IEC 61558-1', 'not looked up'),
   ),
 ])
+
+export const plateSymbolsTable = table<PlateSymbol>({
+  name: 'plate-symbols',
+  title: 'Symbols of rating plates',
+  intro:
+    'Signs printed on supplies and machines, what they tell, and the characters that stand for them where there are any.',
+  rows: plateSymbols,
+  id: ({ name }) => [name],
+  columns: [
+    { key: 'name', title: 'Symbol' },
+    { key: 'characters', title: 'Typed as', between: ' ' },
+    { key: 'standard', title: 'Standard' },
+    { key: 'meaning', title: 'Read as', of: ({ meaning }) => (meaning === 'note' ? 'noted, not judged' : meaning) },
+    { key: 'tells', title: 'What it tells' },
+  ],
+})

@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { fromMemory, published, type Source } from './source.js'
+import { table } from './table.js'
 
 /**
  * What a word on a plate tells the reader.
@@ -878,3 +879,36 @@ export const plateUnits: readonly PlateUnit[] = frozen([
   ),
   unit('other', 1, null, 'Ω; KΩ; ΜF; UF; KHZ; MHZ; GHZ; VPP; VP-P; VPK; PIN; PINS; DB; J; RPM; MV; UA; AWG; MM2; °'),
 ])
+
+export const plateWordsTable = table<(typeof plateWords)[number]>({
+  name: 'plate-words',
+  title: 'Words of rating plates',
+  intro: 'What a word on a plate is read as, by language. Case, accents and a closing full stop do not matter.',
+  rows: plateWords,
+  id: ({ language, meaning, words }) => [language, meaning, words[0] ?? ''],
+  language: ({ language }) => (language === 'any' ? undefined : language),
+  columns: [
+    { key: 'words', title: 'Words', between: '; ', filled: true },
+    { key: 'language', title: 'Language', as: 'language' },
+    { key: 'meaning', title: 'Read as' },
+  ],
+})
+
+export const plateUnitsTable = table<(typeof plateUnits)[number]>({
+  name: 'plate-units',
+  title: 'Units as plates write them',
+  intro:
+    'Written forms of one unit, and what each counts for. Forms of other quantities are known only so that they are not taken for one of these.',
+  rows: plateUnits,
+  id: ({ dimension, scale, kind, forms }) => [dimension, scale, kind ?? '', forms[0] ?? ''],
+  columns: [
+    { key: 'forms', title: 'Forms', between: '; ', filled: true },
+    {
+      key: 'dimension',
+      title: 'Unit',
+      of: ({ dimension }) => (dimension === 'other' ? 'another quantity' : dimension),
+    },
+    { key: 'scale', title: 'Times', unit: '', above: 0 },
+    { key: 'kind', title: 'Kind it tells' },
+  ],
+})

@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { fromMemory } from './source.js'
+import { table } from './table.js'
 
 /** Words beside the sizes of a plug, in capitals and without accents, as parts of a pattern. */
 export const plugWords = frozen({
@@ -77,3 +78,25 @@ export const plugWords = frozen({
   ],
   source: fromMemory('Rating plates and data sheets of power supplies', 'wording common in the trade, not looked up'),
 } as const)
+
+const { source, ...kinds } = plugWords
+/** A part of a pattern as one would print it. */
+const printed = (word: string): string => word.replace(/\(\?[^)]*\)|[\\?]/g, '')
+const shown = Object.entries(kinds).map(([kind, words]) => ({
+  kind,
+  words: [...new Set(words.map(printed))],
+  source,
+}))
+
+export const plugWordsTable = table<(typeof shown)[number]>({
+  name: 'plug-words',
+  title: 'Words beside the sizes of a plug',
+  intro:
+    'What tells the outside, the bore and the plug itself where its sizes are printed. Case and accents do not matter.',
+  rows: shown,
+  id: ({ kind }) => [kind],
+  columns: [
+    { key: 'kind', title: 'What they tell' },
+    { key: 'words', title: 'Words', between: '; ', filled: true },
+  ],
+})

@@ -1,6 +1,7 @@
 import { frozen } from './frozen.js'
 import type { PlateLanguage } from './plateWords.js'
 import { fromMemory, published, type Source } from './source.js'
+import { table } from './table.js'
 
 /**
  * What a word does in a sentence on the polarity of a plug.
@@ -286,3 +287,22 @@ export const polarityTerms: readonly PolarityTerms[] = frozen([
   terms('ko', 'edge', '와; 과; 그리고; 이고'),
   terms('ko', 'denial', '아님; 아니; 아닙니다; 않; 없; 반대; 역; 반전; 뒤바'),
 ])
+
+export const polarityTermsTable = table<(typeof polarityTerms)[number]>({
+  name: 'polarity-words',
+  title: 'Words that tell a polarity',
+  intro:
+    'What a word does in a sentence on the polarity of a plug. After a denial the sentence says nothing; earth is negative only where the other place is called positive.',
+  rows: polarityTerms,
+  id: ({ language, part, words }) => [language, part, words[0] ?? ''],
+  language: ({ language }) => language,
+  columns: [
+    { key: 'words', title: 'Words', between: '; ', filled: true },
+    { key: 'language', title: 'Language', as: 'language' },
+    {
+      key: 'part',
+      title: 'Read as',
+      of: ({ part, everyday }) => (everyday ? `${part}, beside its other half only` : part),
+    },
+  ],
+})

@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { commonPractice, published, type Source } from './source.js'
+import { figure, table } from './table.js'
 
 /** One decade of preferred numbers, 1 or more and below 10, rising. */
 export interface PreferredSeries {
@@ -37,4 +38,29 @@ export const resistorRatings = frozen({
     'Ratings in which power resistors are commonly sold',
     'film types to 3 W, wirewound and metal-cased types above; a larger rating always serves',
   ),
+})
+
+const shownSeries = [
+  ...Object.values(preferredSeries).map(({ name, values, source }) => ({
+    series: name,
+    values: values.map((value) => figure(value, 'Ω')),
+    source,
+  })),
+  {
+    series: 'Power ratings',
+    values: resistorRatings.valuesW.map((value) => figure(value, 'W', { prefix: 'none' })),
+    source: resistorRatings.source,
+  },
+]
+
+export const preferredTable = table<(typeof shownSeries)[number]>({
+  name: 'preferred-values',
+  title: 'Preferred resistor values and ratings',
+  intro: 'One decade of each series, and the ratings power resistors are sold in.',
+  rows: shownSeries,
+  id: ({ series }) => [series === 'Power ratings' ? 'ratings' : series],
+  columns: [
+    { key: 'series', title: 'Series' },
+    { key: 'values', title: 'Values', filled: true },
+  ],
 })

@@ -1,6 +1,7 @@
 import { frozen } from './frozen.js'
 import { fromMemory, published } from './source.js'
 import type { Sourced } from './sourced.js'
+import { rows, table } from './table.js'
 import { wideWindowRatio } from './thresholds.js'
 
 /** How far from its rated voltage a plate of one kind was run in its type test. */
@@ -19,32 +20,11 @@ const iec60950 = published(
 )
 const iec60950FromMemory = fromMemory('IEC 60950-1, clause 1.4.5', 'supply tolerance +6/−10 %, but ±10 % for 230 V')
 
-export const ratingTests: readonly RatingTest[] = frozen([
-  {
-    standard: 'IEC 60950-1',
-    applies: 'any plate',
-    below: 0.1,
-    above: 0.06,
-    sources: [iec60950, iec60950FromMemory],
-  },
-  {
-    standard: 'IEC 60950-1',
-    applies: 'plate of 230 V',
-    below: 0.1,
-    above: 0.1,
-    sources: [iec60950, iec60950FromMemory],
-  },
-  {
-    standard: 'IEC 62368-1',
-    applies: 'wide window',
-    below: 0.1,
-    above: 0.1,
-    doubt: 'Seen in one test report; the clause is from memory.',
-    sources: [
-      published('Test report CQASZ20210400194S', 'a plate of 100–240 V run at 90, 100, 240 and 264 V, 50 and 60 Hz'),
-      fromMemory('IEC 62368-1, clause B.2.3', 'supply tolerance ±10 %'),
-    ],
-  },
+// biome-ignore format: a row a line
+export const ratingTests = rows<RatingTest>()(['standard', 'applies', 'below', 'above', 'sources'], [
+  ['IEC 60950-1', 'any plate', 0.1, 0.06, [iec60950, iec60950FromMemory]],
+  ['IEC 60950-1', 'plate of 230 V', 0.1, 0.1, [iec60950, iec60950FromMemory]],
+  ['IEC 62368-1', 'wide window', 0.1, 0.1, [published('Test report CQASZ20210400194S', 'a plate of 100–240 V run at 90, 100, 240 and 264 V, 50 and 60 Hz'), fromMemory('IEC 62368-1, clause B.2.3', 'supply tolerance ±10 %')], { doubt: 'Seen in one test report; the clause is from memory.' }],
 ])
 
 /** The one rated voltage that IEC 60950-1 singles out for ±10 % [V]. */
@@ -66,3 +46,17 @@ export function ratingTestFor(window: { min: number; max: number }): RatingTest 
   if (!row) throw new RangeError(`no rating test for ${applies}`)
   return row
 }
+
+export const ratingTestsTable = table<RatingTest>({
+  name: 'rating-tests',
+  title: 'How far a rating plate was tested',
+  intro: 'How far below and above its printed voltage a unit was run in its type test, by the kind of plate.',
+  rows: ratingTests,
+  id: ({ standard, applies }) => [standard, applies],
+  columns: [
+    { key: 'standard', title: 'Standard' },
+    { key: 'applies', title: 'Plate', unique: true },
+    { key: 'below', title: 'Below the plate', each: '%', from: 0, to: 0.2 },
+    { key: 'above', title: 'Above the plate', each: '%', from: 0, to: 0.2 },
+  ],
+})

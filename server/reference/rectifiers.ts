@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { commonPractice, published, type Source } from './source.js'
+import { table } from './table.js'
 
 /** Forward voltage of a silicon rectifier diode [V]. */
 export const diodeDrop = frozen({
@@ -56,3 +57,16 @@ export const rippleSource = published(
   'Textbook ripple of a reservoir capacitor',
   'ΔV = I / (2 f C) full wave; an upper bound, about 0.7 of it is seen on real supplies',
 )
+
+export const windingTable = table<WindingCurrent>({
+  name: 'winding-current',
+  title: 'Winding current behind a rectifier',
+  intro:
+    'Effective winding current over direct load current with a reservoir capacitor. Sources disagree; the larger figure decides.',
+  rows: windingCurrents,
+  id: ({ rectifier, factor }) => [rectifier, factor],
+  columns: [
+    { key: 'rectifier', title: 'Rectifier' },
+    { key: 'factor', title: 'Factor', unit: '', above: 0 },
+  ],
+})

@@ -1,27 +1,8 @@
-import { frozen } from './frozen.js'
 import { type FitRow, plugFits } from './plugFits.js'
 import { type PlugType, plugTypes } from './plugTypes.js'
+import { socketLetters } from './socketLetters.js'
 
 export type { PlugType }
-
-/** IEC letters of mains sockets. */
-export const socketLetters = frozen([
-  'A',
-  'B',
-  'C',
-  'D',
-  'E',
-  'F',
-  'G',
-  'H',
-  'I',
-  'J',
-  'K',
-  'L',
-  'M',
-  'N',
-  'O',
-] as const)
 
 const plain = (text: string): string => text.toUpperCase().replace(/[^A-Z0-9]/g, '')
 

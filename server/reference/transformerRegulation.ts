@@ -1,6 +1,7 @@
-import { frozen } from './frozen.js'
+import { overlapping } from './faults.js'
 import { fromMemory, published, type Source } from './source.js'
 import type { Sourced } from './sourced.js'
+import { figure, rows, table } from './table.js'
 
 /** Regulation here: (no-load volts − full-load volts) / full-load volts. */
 export interface RegulationRow extends Sourced {
@@ -43,26 +44,28 @@ const bremer = published(
 const iec61558 = fromMemory('IEC 61558-2-6', 'largest off-load rise by rated output')
 
 /** Typical ranges from memory, widened by what was measured or printed. */
-export const regulationRows: readonly RegulationRow[] = frozen([
-  { fromVA: 1, toVA: 3, low: 0.195, high: 0.5, doubt: typicalOnly, sources: [encapsulated, adaptor300] },
-  { fromVA: 5, toVA: 7, low: 0.2, high: 0.31, doubt: typicalOnly, sources: [encapsulated, adaptor666, ptc7] },
-  { fromVA: 10, toVA: 12, low: 0.15, high: 0.3, doubt: typicalOnly, sources: [encapsulated, seller] },
-  { fromVA: 15, toVA: 25, low: 0.15, high: 0.3, doubt: typicalOnly, sources: [encapsulated, toroids, seller] },
-  { fromVA: 30, toVA: 30, low: 0.12, high: 0.18, doubt: typicalOnly, sources: [encapsulated, toroids] },
-  { fromVA: 50, toVA: 50, low: 0.1, high: 0.13, doubt: typicalOnly, sources: [encapsulated, toroids] },
-  { fromVA: 80, toVA: 80, low: 0.09, high: 0.12, doubt: typicalOnly, sources: [encapsulated, toroids] },
-  { fromVA: 120, toVA: 120, low: 0.08, high: 0.11, doubt: typicalOnly, sources: [encapsulated, toroids] },
-  { fromVA: 160, toVA: 225, low: 0.07, high: 0.09, doubt: typicalOnly, sources: [encapsulated, toroids] },
-  { fromVA: 300, toVA: 300, low: 0.06, high: 0.07, doubt: typicalOnly, sources: [encapsulated, toroids] },
-  { fromVA: 500, toVA: 500, low: 0.04, high: 0.05, doubt: typicalOnly, sources: [encapsulated, toroids] },
+// biome-ignore format: a row a line
+export const regulationRows = rows<RegulationRow>()(['fromVA', 'toVA', 'low', 'high', 'doubt', 'sources'], [
+  [1, 3, 0.195, 0.5, typicalOnly, [encapsulated, adaptor300]],
+  [5, 7, 0.2, 0.31, typicalOnly, [encapsulated, adaptor666, ptc7]],
+  [10, 12, 0.15, 0.3, typicalOnly, [encapsulated, seller]],
+  [15, 25, 0.15, 0.3, typicalOnly, [encapsulated, toroids, seller]],
+  [30, 30, 0.12, 0.18, typicalOnly, [encapsulated, toroids]],
+  [50, 50, 0.1, 0.13, typicalOnly, [encapsulated, toroids]],
+  [80, 80, 0.09, 0.12, typicalOnly, [encapsulated, toroids]],
+  [120, 120, 0.08, 0.11, typicalOnly, [encapsulated, toroids]],
+  [160, 225, 0.07, 0.09, typicalOnly, [encapsulated, toroids]],
+  [300, 300, 0.06, 0.07, typicalOnly, [encapsulated, toroids]],
+  [500, 500, 0.04, 0.05, typicalOnly, [encapsulated, toroids]],
 ])
 
-export const allowedRiseRows: readonly AllowedRiseRow[] = frozen([
-  { toVA: 10, rise: 1, riseInherentlyProof: 1, sources: [iec61558, bremer] },
-  { toVA: 25, rise: 0.5, riseInherentlyProof: 1, sources: [iec61558] },
-  { toVA: 63, rise: 0.2, riseInherentlyProof: 1, sources: [iec61558] },
-  { toVA: 250, rise: 0.15, riseInherentlyProof: 0.5, sources: [iec61558, bremer] },
-  { toVA: 630, rise: 0.1, riseInherentlyProof: 0.5, sources: [iec61558] },
+// biome-ignore format: a row a line
+export const allowedRiseRows = rows<AllowedRiseRow>()(['toVA', 'rise', 'riseInherentlyProof', 'sources'], [
+  [10, 1, 1, [iec61558, bremer]],
+  [25, 0.5, 1, [iec61558]],
+  [63, 0.2, 1, [iec61558]],
+  [250, 0.15, 0.5, [iec61558, bremer]],
+  [630, 0.1, 0.5, [iec61558]],
 ])
 
 export interface Regulation {
@@ -100,3 +103,48 @@ export function regulationFor(ratedVA: number): Regulation | undefined {
     sources: [...new Set([...rows, rise].flatMap(({ sources }) => sources))],
   }
 }
+
+export const regulationTable = table<RegulationRow>({
+  name: 'transformer-regulation',
+  title: 'Off-load rise of small transformers',
+  intro:
+    'How far an unloaded winding stands above its rated voltage, as a share of the rated voltage, by the size of the transformer.',
+  rows: regulationRows,
+  id: ({ fromVA, toVA }) => [fromVA, 'to', toVA, 'va'],
+  columns: [
+    {
+      key: 'fromVA',
+      title: 'Size',
+      of: ({ fromVA, toVA }) => figure(fromVA, 'VA', fromVA === toVA ? {} : { to: toVA }),
+      above: 0,
+      rises: true,
+    },
+    { key: 'toVA', rises: true },
+    { key: 'low', title: 'Rise from', each: '%', above: 0 },
+    { key: 'high', title: 'Rise to', each: '%', to: 1 },
+  ],
+  rules: [
+    { fault: 'has its sizes upside down', broken: ({ fromVA, toVA }) => !(fromVA <= toVA) },
+    { fault: 'has its range upside down', broken: ({ low, high }) => !(low < high) },
+  ],
+  whole: (rows) => overlapping(rows.map(({ fromVA, toVA }) => [fromVA, toVA])),
+})
+
+export const allowedRiseTable = table<AllowedRiseRow>({
+  name: 'transformer-rise-limits',
+  title: 'Largest off-load rise allowed',
+  intro: 'By the rated output of the transformer; rows reach from above the row before.',
+  rows: allowedRiseRows,
+  id: ({ toVA }) => ['to', toVA, 'va'],
+  columns: [
+    { key: 'toVA', title: 'Up to', unit: 'VA', above: 0, rises: true },
+    { key: 'rise', title: 'Rise', each: '%', above: 0 },
+    { key: 'riseInherentlyProof', title: 'Rise, inherently short-circuit-proof', each: '%', to: 1 },
+  ],
+  rules: [
+    {
+      fault: 'allows less where it is inherently proof',
+      broken: ({ rise, riseInherentlyProof }) => !(rise <= riseInherentlyProof),
+    },
+  ],
+})

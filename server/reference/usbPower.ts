@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, published, type Source } from './source.js'
+import { table } from './table.js'
 
 export interface UsbFixedVoltage {
   readonly voltageV: number
@@ -53,3 +54,18 @@ export const usbNoLimiter = commonPractice(
   'A negotiated source is no current limiter',
   'it protects itself by cutting off and negotiating again, at several amperes; a fault gets the whole of that first',
 )
+
+export const usbTable = table<UsbFixedVoltage>({
+  name: 'usb-voltages',
+  title: 'Fixed voltages of negotiated USB sources',
+  intro: 'What a source may offer when the machine asks for it. None of them limits the current at a first power-up.',
+  rows: usbFixedVoltages,
+  id: ({ voltageV }) => [voltageV, 'v'],
+  columns: [
+    { key: 'voltageV', title: 'Voltage', each: 'V', above: 0, rises: true },
+    { key: 'largestA', title: 'Most', unit: 'A', above: 0 },
+    { key: 'plainCableA', title: 'Unmarked cable', unit: 'A', above: 0 },
+    { key: 'always', title: 'Always offered', of: ({ always }) => (always ? 'yes' : 'no, optional') },
+    { key: 'range', title: 'Range' },
+  ],
+})

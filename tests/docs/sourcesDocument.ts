@@ -4,6 +4,9 @@ import type { Source } from '../../server/reference/source.js'
 
 const folder = join(import.meta.dirname, '../../server/reference')
 
+/** Files that only gather what others hold. */
+const gathering = ['index.ts', 'validate.ts']
+
 const isSource = (value: object): value is Source =>
   'title' in value && 'detail' in value && 'kind' in value && Object.keys(value).length === 3
 
@@ -67,7 +70,7 @@ function section(file: string, module: Record<string, unknown>, visited: Set<unk
 /** docs/sources.md: every source the reference tables name, table by table. */
 export async function sourcesDocument(): Promise<string> {
   const files = readdirSync(folder)
-    .filter((name) => name.endsWith('.ts'))
+    .filter((name) => name.endsWith('.ts') && !gathering.includes(name))
     .sort(byText)
   const sections: string[] = []
   // a look-up that hands on another file's table does not list it again

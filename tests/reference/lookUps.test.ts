@@ -4,7 +4,8 @@ import { cordRatingFor, cordRatingForAwg, largestPlugFuseFor, minimumAreaFor } f
 import { dcPlugByName, dcPlugsBySize } from '../../server/reference/dcPlugs.js'
 import { connectorByName, connectorFits, inletByName } from '../../server/reference/inlets.js'
 import { bandFor, countries, mainsOf } from '../../server/reference/mains.js'
-import { fits, plugByName, plugsFor, socketLetters } from '../../server/reference/sockets.js'
+import { socketLetters } from '../../server/reference/socketLetters.js'
+import { fits, plugByName, plugsFor } from '../../server/reference/sockets.js'
 import { regulationFor } from '../../server/reference/transformerRegulation.js'
 
 describe('plug names', () => {

@@ -30,12 +30,28 @@ describe('the tables of the reference', () => {
   it('leave out no file of data: each is read by one of them', () => {
     const folder = join(import.meta.dirname, '../../server')
     const views = join(folder, 'web/viewModels/reference')
-    const read = readdirSync(views).map((name) => readFileSync(join(views, name), 'utf8'))
+    const read = [
+      ...readdirSync(views).map((name) => readFileSync(join(views, name), 'utf8')),
+      readFileSync(join(folder, 'reference/index.ts'), 'utf8'),
+    ]
     // kinds of values, checks, and look-ups over the rows of other files
-    const noData = ['source', 'sourced', 'frozen', 'validate', 'plugSources', 'cords', 'dcPlugs', 'inlets', 'sockets']
+    const mechanism = [
+      'source',
+      'sourced',
+      'frozen',
+      'table',
+      'faults',
+      'validate',
+      'index',
+      'plugSources',
+      'socketLetters',
+    ]
+    const lookUps = ['cords', 'dcPlugs', 'inlets', 'sockets', 'mainsCountries']
     const unread = readdirSync(join(folder, 'reference'))
       .map((file) => file.replace(/\.ts$/, ''))
-      .filter((file) => !noData.includes(file) && !read.some((text) => text.includes(`reference/${file}.js'`)))
+      .filter(
+        (file) => ![...mechanism, ...lookUps].includes(file) && !read.some((text) => text.includes(`/${file}.js'`)),
+      )
     expect(unread).toEqual([])
   })
 

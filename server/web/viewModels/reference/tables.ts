@@ -1,12 +1,9 @@
-import * as bench from './benchTables.js'
+import { groups as dataGroups } from '../../../reference/index.js'
 import { findingsTable } from './findingsTable.js'
-import * as fuses from './fuseTables.js'
-import * as lamps from './lampTables.js'
-import * as leads from './leadTables.js'
+import { lampsTable } from './lampsTable.js'
 import { limitsTable } from './limitsTable.js'
-import * as mains from './mainsTables.js'
-import * as plates from './plateTables.js'
 import { rulesTable } from './rulesTable.js'
+import { shownTable } from './shownTable.js'
 import type { Row, Table } from './table.js'
 import { wordsTable } from './wordsTable.js'
 
@@ -15,78 +12,15 @@ interface Group {
   tables: readonly Table[]
 }
 
-/** Every table the program decides from, as a reader looks for it. One more table is one more entry. */
+/** Tables that are worked out rather than written down. */
+const worked: Readonly<Record<string, readonly Table[]>> = { 'First power-up': [lampsTable] }
+
+/** Every table the program decides from, as a reader looks for it. */
 export const groups: readonly Group[] = [
-  {
-    title: 'Wall and cord',
-    tables: [
-      mains.countriesTable,
-      mains.socketsTable,
-      mains.plugTypesTable,
-      mains.plugFitsTable,
-      mains.bandsTable,
-      mains.homeFrequenciesTable,
-      mains.ratingTestsTable,
-      leads.inletPairsTable,
-      leads.crossMatingsTable,
-      leads.cordsTable,
-      leads.minimumAreasTable,
-      leads.plugFusesTable,
-      mains.coloursTable,
-    ],
-  },
-  {
-    title: 'Supply and machine',
-    tables: [
-      plates.plateSymbolsTable,
-      plates.plateWordsTable,
-      plates.polarityTermsTable,
-      plates.plateUnitsTable,
-      leads.dcPlugsTable,
-      leads.awgTable,
-      leads.flexibleCoresTable,
-      leads.usbTable,
-      bench.outputBandsTable,
-      bench.regulationTable,
-      bench.allowedRiseTable,
-      bench.windingTable,
-    ],
-  },
-  {
-    title: 'Fuse-links',
-    tables: [
-      fuses.fuseRatingsTable,
-      fuses.fuseGatesTable,
-      fuses.otherGatesTable,
-      fuses.schemesTable,
-      fuses.meltingTable,
-      fuses.breakingTable,
-      fuses.fuseSelectionTable,
-      fuses.fuseWordsTable,
-      fuses.fuseSymbolsTable,
-      fuses.fuseColoursTable,
-    ],
-  },
-  {
-    title: 'First power-up',
-    tables: [
-      lamps.lampsTable,
-      lamps.lampSizesTable,
-      lamps.coldRatiosTable,
-      lamps.unsuitableLampsTable,
-      lamps.glowTable,
-      lamps.tungstenTable,
-      lamps.heatCapacityTable,
-      lamps.lampExponentsTable,
-      bench.benchStepsTable,
-      bench.storageTable,
-      bench.reformingTable,
-      bench.leakageTable,
-      bench.touchTable,
-      bench.safetyLimitsTable,
-      bench.preferredTable,
-    ],
-  },
+  ...Object.entries(dataGroups).map(([title, tables]) => ({
+    title,
+    tables: [...(worked[title] ?? []), ...tables.map(shownTable)],
+  })),
   { title: 'How it decides', tables: [findingsTable, limitsTable, rulesTable, wordsTable] },
 ]
 

@@ -1,0 +1,101 @@
+import { awgTable } from './awg.js'
+import { benchStepsTable, flexibleCoresTable } from './benchSupply.js'
+import { leakageTable, reformingTable, storageTable, touchTable } from './capacitors.js'
+import { conductorColoursTable } from './conductorColours.js'
+import { cordsTable, minimumAreasTable, plugFusesTable } from './cordRows.js'
+import { dcPlugsTable } from './dcPlugRows.js'
+import { outputBandsTable } from './dummyLoad.js'
+import { heatCapacityTable, lampExponentsTable, tungstenTable } from './filament.js'
+import { frozen } from './frozen.js'
+import { fuseGatesTable } from './fuseGates.js'
+import { otherGatesTable, schemesTable } from './fuseGatesOther.js'
+import { fuseColoursTable, fuseSymbolsTable, fuseWordsTable } from './fuseMarks.js'
+import { meltingTable } from './fuseMelting.js'
+import { breakingTable, fuseRatingsTable } from './fuseRatings.js'
+import { fuseSelectionTable } from './fuseSelection.js'
+import { glowTable } from './glow.js'
+import { homeFrequenciesTable } from './homeFrequencies.js'
+import { crossMatingsTable, inletPairsTable } from './inletPairs.js'
+import { coldRatiosTable, lampSizesTable, unsuitableLampsTable } from './lamps.js'
+import { lookAlikesTable } from './lookAlikes.js'
+import { countriesTable } from './mains.js'
+import { mainsBandsTable } from './mainsBands.js'
+import { plateSymbolsTable } from './plateSymbols.js'
+import { plateUnitsTable, plateWordsTable } from './plateWords.js'
+import { plugFitsTable } from './plugFits.js'
+import { plugTypesTable } from './plugTypes.js'
+import { plugWordsTable } from './plugWords.js'
+import { polarityTermsTable } from './polarityTerms.js'
+import { preferredTable } from './preferredValues.js'
+import { ratingTestsTable } from './ratingTests.js'
+import { windingTable } from './rectifiers.js'
+import { safetyLimitsTable } from './safetyTestLimits.js'
+import { socketsTable } from './socketFaces.js'
+import type { Table } from './table.js'
+import { allowedRiseTable, regulationTable } from './transformerRegulation.js'
+import { usbTable } from './usbPower.js'
+
+/** Every table, as a reader looks for it. One more table is one more line. */
+export const groups = frozen({
+  'Wall and cord': [
+    countriesTable,
+    socketsTable,
+    plugTypesTable,
+    plugFitsTable,
+    mainsBandsTable,
+    homeFrequenciesTable,
+    ratingTestsTable,
+    inletPairsTable,
+    crossMatingsTable,
+    cordsTable,
+    minimumAreasTable,
+    plugFusesTable,
+    conductorColoursTable,
+  ],
+  'Supply and machine': [
+    plateSymbolsTable,
+    plateWordsTable,
+    polarityTermsTable,
+    plateUnitsTable,
+    plugWordsTable,
+    lookAlikesTable,
+    dcPlugsTable,
+    awgTable,
+    flexibleCoresTable,
+    usbTable,
+    outputBandsTable,
+    regulationTable,
+    allowedRiseTable,
+    windingTable,
+  ],
+  'Fuse-links': [
+    fuseRatingsTable,
+    fuseGatesTable,
+    otherGatesTable,
+    schemesTable,
+    meltingTable,
+    breakingTable,
+    fuseSelectionTable,
+    fuseWordsTable,
+    fuseSymbolsTable,
+    fuseColoursTable,
+  ],
+  'First power-up': [
+    lampSizesTable,
+    coldRatiosTable,
+    unsuitableLampsTable,
+    glowTable,
+    tungstenTable,
+    heatCapacityTable,
+    lampExponentsTable,
+    benchStepsTable,
+    storageTable,
+    reformingTable,
+    leakageTable,
+    touchTable,
+    safetyLimitsTable,
+    preferredTable,
+  ],
+})
+
+export const tables: readonly Table[] = frozen(Object.values(groups).flat())
