@@ -1,5 +1,5 @@
+import type { Case } from '../chain/case.js'
 import type { CheckResponse } from '../chain/finding.js'
-import type { CheckRequest } from '../chain/request.js'
 import type { FirstPowerPlan } from './firstPowerPlan.js'
 import { benchStage } from './stages/benchStage.js'
 import { dummyLoadStage } from './stages/dummyLoadStage.js'
@@ -14,17 +14,13 @@ export type { FirstPowerOptions } from './stages/facts.js'
  * A bring-up in four stages for one supply and one machine. A stage that must not be done as things stand is left out
  * with its reason; what is not known is listed, never guessed.
  *
- * @param check       what was entered
+ * @param of          what was entered, prepared
  * @param assessment  what the check found in it
  * @param options     lamps at hand and what else is known for a first power-up
  * @source the functions under plan/bench and plan/firstPower, each with its own
  */
-export function planFirstPower(
-  check: CheckRequest,
-  assessment: CheckResponse,
-  options: FirstPowerOptions = {},
-): FirstPowerPlan {
-  return planOf(factsOf(check, assessment, options))
+export function planFirstPower(of: Case, assessment: CheckResponse, options: FirstPowerOptions = {}): FirstPowerPlan {
+  return planOf(factsOf(of, assessment, options))
 }
 
 /** The same from facts already prepared. */

@@ -1,22 +1,12 @@
-import { prepareDevice } from '../chain/prepareDevice.js'
-import { prepareSite } from '../chain/prepareSite.js'
-import { prepareSupply } from '../chain/prepareSupply.js'
-import type { CheckRequest } from '../chain/request.js'
+import { type Case, prepareCase } from '../chain/case.js'
 import type { Assessment, Job } from '../jobs/job.js'
 import { type Checklist, composeChecklist } from '../plan/checklist.js'
 import { type FirstPowerPlan, stageNames } from '../plan/firstPowerPlan.js'
 import { planFirstPower } from '../plan/planFirstPower.js'
-import { readPlate } from '../plate/readPlate.js'
 
 /** The bench checklist of a judged check and its plan. */
-export const checklistOf = (check: CheckRequest, assessment: Assessment, plan: FirstPowerPlan): Checklist =>
-  composeChecklist({
-    assessment,
-    plan,
-    site: prepareSite(check.site),
-    supply: prepareSupply(check.supply, readPlate),
-    device: prepareDevice(check.device, readPlate),
-  })
+export const checklistOf = (of: Case, assessment: Assessment, plan: FirstPowerPlan): Checklist =>
+  composeChecklist({ ...of, assessment, plan })
 
 /** True of a plan with all that a checklist needs; a job may keep one that was sent in part. */
 function isWhole(plan: unknown): plan is FirstPowerPlan {
@@ -35,5 +25,7 @@ function isWhole(plan: unknown): plan is FirstPowerPlan {
 }
 
 /** The bench checklist of a job: of the plan it keeps, else of one worked out from its check. */
-export const jobChecklist = ({ check, assessment, plan }: Job): Checklist =>
-  checklistOf(check, assessment, isWhole(plan) ? plan : planFirstPower(check, assessment))
+export function jobChecklist({ check, assessment, plan }: Job): Checklist {
+  const of = prepareCase(check)
+  return checklistOf(of, assessment, isWhole(plan) ? plan : planFirstPower(of, assessment))
+}

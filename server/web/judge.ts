@@ -1,4 +1,5 @@
-import { assess } from '../chain/assess.js'
+import { assessCase } from '../chain/assess.js'
+import { type Case, prepareCase } from '../chain/case.js'
 import type { CheckRequest } from '../chain/request.js'
 import type { Assessment, ReadingLimits } from '../jobs/job.js'
 import { limitsOf, type SentPlan } from '../jobs/newJob.js'
@@ -14,9 +15,9 @@ export interface JudgedCheck {
   limits: ReadingLimits[]
 }
 
-/** A check judged now, by the tables and rules of this program. */
-export const judged = (check: CheckRequest, now: number): Assessment => ({
-  ...assess(check),
+/** A case judged now, by the tables and rules of this program. */
+export const judged = (of: Case, now: number): Assessment => ({
+  ...assessCase(of),
   dataVersion: dataVersion(),
   judgedAt: now,
 })
@@ -33,10 +34,11 @@ export function judgedAndPlanned(
   now: number,
   given?: FirstPowerOptions,
 ): JudgedCheck {
-  const assessment = judged(check, now)
-  const worked = planFirstPower(check, assessment, given)
+  const of = prepareCase(check)
+  const assessment = judged(of, now)
+  const worked = planFirstPower(of, assessment, given)
   const plan = sent?.stages ? sent : { ...sent, ...worked, ...(given && { given }) }
-  const { stages } = checklistOf(check, assessment, worked)
+  const { stages } = checklistOf(of, assessment, worked)
   const fromPlan = new Map(limitsOf(plan).map((row) => [row.key, row]))
   const fromChecklist = limitsOf({ stages: stages.map(({ lines }) => ({ steps: lines })) })
   const known = new Set(fromChecklist.map(({ key }) => key))

@@ -1,12 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../server/chain/assess.js'
-import { prepareDevice } from '../../server/chain/prepareDevice.js'
-import { prepareSite } from '../../server/chain/prepareSite.js'
-import { prepareSupply } from '../../server/chain/prepareSupply.js'
+import { prepareCase } from '../../server/chain/case.js'
 import type { CheckRequest } from '../../server/chain/request.js'
 import { type Checklist, composeChecklist } from '../../server/plan/checklist.js'
 import { planFirstPower } from '../../server/plan/planFirstPower.js'
-import { readPlate } from '../../server/plate/readPlate.js'
 
 const matching: CheckRequest = {
   site: { country: 'DE', socket: 'F' },
@@ -31,10 +28,8 @@ function listOf(check: CheckRequest, lamps = lampsOnHand): Checklist {
   const assessment = assess(check)
   return composeChecklist({
     assessment,
-    plan: planFirstPower(check, assessment, { lampsOnHand: lamps }),
-    site: prepareSite(check.site),
-    supply: prepareSupply(check.supply, readPlate),
-    device: prepareDevice(check.device, readPlate),
+    plan: planFirstPower(prepareCase(check), assessment, { lampsOnHand: lamps }),
+    ...prepareCase(check),
   })
 }
 

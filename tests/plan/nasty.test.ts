@@ -1,23 +1,19 @@
 import { describe, expect, it } from 'vitest'
 import { assess } from '../../server/chain/assess.js'
-import { prepareDevice } from '../../server/chain/prepareDevice.js'
-import { prepareSite } from '../../server/chain/prepareSite.js'
-import { prepareSupply } from '../../server/chain/prepareSupply.js'
+import { prepareCase } from '../../server/chain/case.js'
 import type { CheckRequest } from '../../server/chain/request.js'
 import { composeChecklist } from '../../server/plan/checklist.js'
 import { type FirstPowerOptions, planFirstPower } from '../../server/plan/planFirstPower.js'
-import { readPlate } from '../../server/plate/readPlate.js'
 import { changed, matching, outcomesOn } from '../chain/cases.js'
 
-const planOf = (check: CheckRequest, options: FirstPowerOptions) => planFirstPower(check, assess(check), options)
+const planOf = (check: CheckRequest, options: FirstPowerOptions) =>
+  planFirstPower(prepareCase(check), assess(check), options)
 
 const listOf = (check: CheckRequest, options: FirstPowerOptions) =>
   composeChecklist({
     assessment: assess(check),
     plan: planOf(check, options),
-    site: prepareSite(check.site),
-    supply: prepareSupply(check.supply, readPlate),
-    device: prepareDevice(check.device, readPlate),
+    ...prepareCase(check),
   })
 
 const leftOut = (check: CheckRequest, options: FirstPowerOptions) =>

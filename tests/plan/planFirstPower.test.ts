@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { prepareCase } from '../../server/chain/case.js'
 import type { CheckResponse, Finding } from '../../server/chain/finding.js'
 import type { CheckRequest } from '../../server/chain/request.js'
 import type { LampOnHand } from '../../server/plan/firstPower/lampChoice.js'
@@ -49,7 +50,7 @@ const without = (change: (copy: CheckRequest) => void): CheckRequest => {
 }
 
 describe('the first power-up plan', () => {
-  const plan = planFirstPower(check, found(), lamps)
+  const plan = planFirstPower(prepareCase(check), found(), lamps)
 
   it('has the four stages in order, all of them for a complete matching case', () => {
     expect(plan.stages.map(({ name }) => name)).toEqual(['supply-alone', 'dummy-load', 'bench-supply', 'together'])
@@ -109,7 +110,7 @@ describe('the first power-up plan', () => {
   })
 
   it('gives no lamp figure without lamps, asks for them, and names one to look for', () => {
-    const bare = planFirstPower(check, found(), {})
+    const bare = planFirstPower(prepareCase(check), found(), {})
     expect(bare.lamps).toEqual([])
     expect(bare.missing.join(' ')).toMatch(/lamps at hand/)
     expect(stepOf(bare, 'supply-alone.lamp-volts')).toMatchObject({ low: null, high: null })
@@ -117,13 +118,13 @@ describe('the first power-up plan', () => {
   })
 
   it('asks for lamps that fit where those entered are for another mains', () => {
-    const wrong = planFirstPower(check, found(), { lampsOnHand: [{ ratedV: 120, ratedW: 60, count: 1 }] })
+    const wrong = planFirstPower(prepareCase(check), found(), { lampsOnHand: [{ ratedV: 120, ratedW: 60, count: 1 }] })
     expect(wrong.lamps).toEqual([])
     expect(wrong.missing.join(' ')).toMatch(/none of those entered serves/)
   })
 
   it('uses a pair of 120 V lamps in series on 230 V', () => {
-    const pair = planFirstPower(check, found(), { lampsOnHand: [{ ratedV: 120, ratedW: 100, count: 2 }] })
+    const pair = planFirstPower(prepareCase(check), found(), { lampsOnHand: [{ ratedV: 120, ratedW: 100, count: 2 }] })
     expect(pair.lamps[0]).toEqual({ ratedV: 120, ratedW: 100, count: 2, arrangement: 'series' })
   })
 
@@ -135,7 +136,7 @@ describe('the first power-up plan', () => {
       ...rest,
       action: 'Use a step-down transformer.',
     }
-    const kept = planFirstPower(check, found(wrong), lamps)
+    const kept = planFirstPower(prepareCase(check), found(wrong), lamps)
     for (const name of ['supply-alone', 'dummy-load', 'together'] as const) {
       expect(stage(kept, name).leftOut).toMatch(/1\.92 times over/)
       expect(stage(kept, name).steps).toEqual([])
@@ -145,14 +146,14 @@ describe('the first power-up plan', () => {
   })
 
   it.each(['mains-voltage', 'earthing'] as const)('waits where %s is unknown', (topic) => {
-    const open = planFirstPower(check, found(notKnown(topic, 'Look at the plate.')), lamps)
+    const open = planFirstPower(prepareCase(check), found(notKnown(topic, 'Look at the plate.')), lamps)
     expect(stage(open, 'supply-alone').leftOut).toMatch(/Find out first: not known/)
   })
 
   it.each(['polarity', 'output-kind', 'output-voltage'] as const)(
     'does not join supply and machine while %s is unknown',
     (topic) => {
-      const open = planFirstPower(check, found(notKnown(topic, null)), lamps)
+      const open = planFirstPower(prepareCase(check), found(notKnown(topic, null)), lamps)
       expect(stage(open, 'together').leftOut).toMatch(/Find out first/)
       expect(stage(open, 'supply-alone').leftOut).toBeNull()
     },
@@ -162,27 +163,27 @@ describe('the first power-up plan', () => {
     const ac = without(({ device }) => {
       device.inputs = [{ kind: 'ac', voltageV: 9, currentA: 1 }]
     })
-    expect(stage(planFirstPower(ac, found(), lamps), 'bench-supply').leftOut).toMatch(/takes AC/)
+    expect(stage(planFirstPower(prepareCase(ac), found(), lamps), 'bench-supply').leftOut).toMatch(/takes AC/)
     const open = without(({ device }) => {
       device.inputs = [{ kind: null, voltageV: 9, currentA: 1 }]
     })
-    expect(stage(planFirstPower(open, found(), lamps), 'bench-supply').leftOut).toMatch(/not known/)
+    expect(stage(planFirstPower(prepareCase(open), found(), lamps), 'bench-supply').leftOut).toMatch(/not known/)
   })
 
   it('gives a machine no power whose input reads as a short', () => {
-    const short = planFirstPower(check, found(), { ...lamps, measuredOhm: 0.3 })
+    const short = planFirstPower(prepareCase(check), found(), { ...lamps, measuredOhm: 0.3 })
     expect(stage(short, 'bench-supply').leftOut).toMatch(/short until explained/)
   })
 
   it('has earth proved by a qualified person for class I and where the class is not known, not for class II', () => {
     const classI = planFirstPower(
-      without(({ supply }) => Object.assign(supply, { protectionClass: 'I' })),
+      prepareCase(without(({ supply }) => Object.assign(supply, { protectionClass: 'I' }))),
       found(),
       lamps,
     )
     expect(stepOf(classI, 'supply-alone.earth')?.who).toMatch(/qualified person/)
     const open = planFirstPower(
-      without(({ supply }) => Object.assign(supply, { protectionClass: null })),
+      prepareCase(without(({ supply }) => Object.assign(supply, { protectionClass: null }))),
       found(),
       lamps,
     )
@@ -196,7 +197,7 @@ describe('the first power-up plan', () => {
       supply.input = { voltages: [{ min: 230, max: 230 }], frequenciesHz: [50] }
       supply.outputs = [{ kind: 'ac', voltageV: 9.09, currentA: 0.66 }]
     })
-    const off = stepOf(planFirstPower(plain, found(), lamps), 'supply-alone.off-load-1')
+    const off = stepOf(planFirstPower(prepareCase(plain), found(), lamps), 'supply-alone.off-load-1')
     // measured on a 9 V 6 VA adaptor at 240 V: 11.36 V
     expect(off?.low).toBeLessThan(11.36)
     expect(off?.high).toBeGreaterThan(11.36)
@@ -209,7 +210,7 @@ describe('the first power-up plan', () => {
       supply.input = { voltages: [{ min: 230, max: 230 }], frequenciesHz: [50] }
       supply.outputs = [{ kind: 'dc', voltageV: 12, currentA: 0.5 }]
     })
-    const planned = planFirstPower(small, found(), lamps)
+    const planned = planFirstPower(prepareCase(small), found(), lamps)
     // worked example of a 12 V type: 18.12 V off load, which a tenth of the load hardly pulls down
     expect(stepOf(planned, 'dummy-load.rail-1-at-10')?.high).toBeGreaterThan(18.12)
     expect(stepOf(planned, 'dummy-load.rail-1-at-100')).toMatchObject({ low: 10.8, high: 13.2 })
@@ -226,7 +227,7 @@ describe('the first power-up plan', () => {
         { kind: 'dc', voltageV: -12, currentA: 0.3 },
       ]
     })
-    const several = planFirstPower(three, found(), lamps)
+    const several = planFirstPower(prepareCase(three), found(), lamps)
     // printed table of acceptance: −12 V within 10 %
     expect(stepOf(several, 'supply-alone.off-load-2')).toMatchObject({ low: -13.2, high: -10.8 })
     expect(stepOf(several, 'bench-supply.order')).toBeDefined()
@@ -234,7 +235,12 @@ describe('the first power-up plan', () => {
   })
 
   it('says reforming steps only from a capacitor and its years, else asks for them', () => {
-    const old = planFirstPower(check, found(), { ...lamps, yearsUnused: 20, bulkF: 47e-6, bulkRatedV: 450 })
+    const old = planFirstPower(prepareCase(check), found(), {
+      ...lamps,
+      yearsUnused: 20,
+      bulkF: 47e-6,
+      bulkRatedV: 450,
+    })
     const figures = stage(old, 'supply-alone').figures
     expect(flat(figures.find(({ label }) => label === 'Reforming, out of circuit')?.value)).toContain(
       '5 steps to 450 V',
@@ -243,7 +249,7 @@ describe('the first power-up plan', () => {
   })
 
   it('is honest about nothing entered: no stage with steps, everything asked for', () => {
-    const nothing = planFirstPower({ site: {}, supply: {}, device: {} }, found(), {})
+    const nothing = planFirstPower(prepareCase({ site: {}, supply: {}, device: {} }), found(), {})
     expect(nothing.mains).toBeNull()
     expect(nothing.missing.length).toBeGreaterThanOrEqual(5)
     for (const entry of nothing.stages) {
@@ -296,7 +302,7 @@ describe('the first power-up plan', () => {
     })
     fc.assert(
       fc.property(request, options, (asked, known) => {
-        const text = JSON.stringify(planFirstPower(asked as CheckRequest, found(), known))
+        const text = JSON.stringify(planFirstPower(prepareCase(asked as CheckRequest), found(), known))
         expect(text).not.toMatch(/\bsafe\b|NaN|Infinity|undefined|\[object/i)
       }),
       { numRuns: 120 },

@@ -1,13 +1,10 @@
+import type { Case } from '../../chain/case.js'
 import type { CheckResponse, Finding, TopicName } from '../../chain/finding.js'
-import { prepareDevice } from '../../chain/prepareDevice.js'
-import { prepareSite } from '../../chain/prepareSite.js'
-import { prepareSupply } from '../../chain/prepareSupply.js'
 import { protectionClassOf } from '../../chain/protectionClass.js'
 import { reachOf } from '../../chain/reach.js'
 import type { CheckRequest } from '../../chain/request.js'
-import type { PreparedDevice, PreparedSupply, Rail, Reach } from '../../chain/situation.js'
+import type { PreparedDevice, PreparedSite, PreparedSupply, Rail, Reach } from '../../chain/situation.js'
 import { watts } from '../../physics/quantity.js'
-import { type LabelReading, nothingRead } from '../../plate/labelReading.js'
 import { leastFigures, plannedMains } from '../../reference/firstPower.js'
 import { type LampChoice, type LampOnHand, lampChoice } from '../firstPower/lampChoice.js'
 import { type LampSetup, lampsFault } from '../firstPower/lamps.js'
@@ -67,13 +64,12 @@ export function standing(facts: PlanFacts, topics: readonly TopicName[], open: b
   )
 }
 
-export function factsOf(check: CheckRequest, assessment: CheckResponse, options: FirstPowerOptions): PlanFacts {
-  const { readings } = assessment
-  const read = (_text: string, of: 'supply' | 'device'): LabelReading => readings[of] ?? nothingRead
-  const supply = withUsableRails(prepareSupply(check.supply, read))
-  const device = withUsableRails(prepareDevice(check.device, read))
+export function factsOf(of: Case, assessment: CheckResponse, options: FirstPowerOptions): PlanFacts {
+  const { request: check } = of
+  const supply = withUsableRails(of.supply)
+  const device = withUsableRails(of.device)
   const missing: string[] = []
-  const reach = reachKnown(check, missing)
+  const reach = reachKnown(of.site, check, missing)
   const technology = supply.technology
   if (technology === null)
     missing.push('Kind of supply (switch-mode or transformer): the lamp shows something else for each.')
@@ -112,8 +108,7 @@ function withUsableRails<Of extends { rails: readonly Rail[] }>(of: Of): Of {
   return { ...of, rails }
 }
 
-function reachKnown(check: CheckRequest, missing: string[]): PlanFacts['reach'] {
-  const { systems } = prepareSite(check.site)
+function reachKnown({ systems }: PreparedSite, check: CheckRequest, missing: string[]): PlanFacts['reach'] {
   const [mains, ...others] = systems
   const reach = mains && others.length === 0 ? reachOf(mains, check.converter ?? null) : null
   const { minV, maxV, minHz, maxHz } = plannedMains

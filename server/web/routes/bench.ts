@@ -1,5 +1,6 @@
 import { Router } from 'express'
-import { assess } from '../../chain/assess.js'
+import { assessCase } from '../../chain/assess.js'
+import { prepareCase } from '../../chain/case.js'
 import { benchSupply } from '../../plan/bench/benchSupply.js'
 import { discharge } from '../../plan/bench/discharge.js'
 import { dummyLoad } from '../../plan/bench/dummyLoad.js'
@@ -53,7 +54,8 @@ export function benchRoutes(): Router {
   })
   router.post('/api/first-power', (request, response) => {
     const { check, ...options } = parse(firstPowerSchema, request.body)
-    response.json(planFirstPower(check, assess(check), options))
+    const of = prepareCase(check)
+    response.json(planFirstPower(of, assessCase(of), options))
   })
   return router
 }

@@ -1,4 +1,5 @@
 import { Router } from 'express'
+import { prepareCase } from '../../chain/case.js'
 import type { Job } from '../../jobs/job.js'
 import { planFirstPower } from '../../plan/planFirstPower.js'
 import { caseName } from '../caseName.js'
@@ -30,8 +31,9 @@ export function checklistRoutes({ store, now }: Context): Router {
       response.redirect(303, query === '' ? '/first-power' : `/first-power?${query}`)
       return
     }
-    const assessment = judged(check.request, now())
-    const checklist = checklistOf(check.request, assessment, planFirstPower(check.request, assessment, options))
+    const of = prepareCase(check.request)
+    const assessment = judged(of, now())
+    const checklist = checklistOf(of, assessment, planFirstPower(of, assessment, options))
     const back = { href: `/first-power?${query}`, text: 'Back to the first power-up' }
     show(request, response, {
       view: 'checklist',

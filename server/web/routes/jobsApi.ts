@@ -1,4 +1,5 @@
 import { type Request, Router } from 'express'
+import { prepareCase } from '../../chain/case.js'
 import type { Job } from '../../jobs/job.js'
 import {
   addLog,
@@ -135,7 +136,7 @@ export function jobsApiRoutes({ store, now }: Context): Router {
   /** what judging the check again with today's tables would change; nothing is kept */
   router.get(`${one}/rejudge`, async (request, response) => {
     const { body, version } = await store.get<Job>('job', request.params.id)
-    const again = judged(body.check, now())
+    const again = judged(prepareCase(body.check), now())
     const changes = findingChanges(body.assessment.findings, again.findings)
     response.json({
       version,
@@ -146,7 +147,9 @@ export function jobsApiRoutes({ store, now }: Context): Router {
   })
   router.post(`${one}/rejudge`, async (request, response) => {
     const { version } = parse(rejudgeSchema, request.body ?? {})
-    const kept = await change(request.params.id, version ?? null, (job) => judgeAgain(job, judged(job.check, now())))
+    const kept = await change(request.params.id, version ?? null, (job) =>
+      judgeAgain(job, judged(prepareCase(job.check), now())),
+    )
     response.json(await record(kept))
   })
   return router

@@ -1,5 +1,6 @@
 import { parse as parseQuery } from 'node:querystring'
 import { type Request, type Response, Router } from 'express'
+import { prepareCase } from '../../chain/case.js'
 import { isLoopback } from '../../config.js'
 import { figures } from '../../facts/address.js'
 import { checkSchema } from '../../facts/check.js'
@@ -402,7 +403,7 @@ export function jobsPageRoutes(context: Context): Router {
   /** @param meanwhile  whether the job was changed since this page was last shown */
   const rejudgePage = async (request: Request, response: Response, meanwhile: boolean): Promise<void> => {
     const { body, version } = await store.get<Job>('job', id(request))
-    const again = judged(body.check, now())
+    const again = judged(prepareCase(body.check), now())
     const words = { worse: 'judged worse now', better: 'judged better now', other: 'changed' } as const
     const changes = findingChanges(body.assessment.findings, again.findings).map((entry) => ({
       ...entry,
@@ -425,7 +426,7 @@ export function jobsPageRoutes(context: Context): Router {
   router.post('/jobs/:id/rejudge', async (request, response) => {
     const version = versionOf(sent(request).version)
     try {
-      await change(request, version, (job) => judgeAgain(job, judged(job.check, now())))
+      await change(request, version, (job) => judgeAgain(job, judged(prepareCase(job.check), now())))
     } catch (error) {
       if (!(error instanceof Stale)) throw error
       await rejudgePage(request, response, true)

@@ -1,4 +1,5 @@
-import { assess } from '../../chain/assess.js'
+import { assessCase } from '../../chain/assess.js'
+import { prepareCase } from '../../chain/case.js'
 import type { CheckResponse, Finding } from '../../chain/finding.js'
 import { protectionClassOf } from '../../chain/protectionClass.js'
 import { labelOf } from '../../facts/boxes.js'
@@ -459,8 +460,9 @@ function testsAside(form: FirstPowerForm, facts: PlanFacts): AsideView[] {
 }
 
 function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check']['request']>): FirstPowerResult {
-  const assessment: CheckResponse = assess(check)
-  const facts = factsOf(check, assessment, form.options)
+  const of = prepareCase(check)
+  const assessment: CheckResponse = assessCase(of)
+  const facts = factsOf(of, assessment, form.options)
   const plan = planOf(facts)
   const query = firstPowerQuery(form.state.values)
   return {
