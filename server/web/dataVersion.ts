@@ -1,28 +1,32 @@
 import { createHash } from 'node:crypto'
-import { readdirSync, readFileSync } from 'node:fs'
-import { join } from 'node:path'
-import { root } from '../root.js'
+import * as values from '../reference/values.js'
 
-/** What decides a judgement: the tables, and the rules that read them. */
-const folders = ['reference', 'plate', 'physics', 'chain']
+/**
+ * Stands for the rules that read the tables. One more wherever a change of code changes an outcome or a limit;
+ * `tests/web/dataVersion.test.ts` tells when.
+ */
+export const rulesVersion = 1
+
+/**
+ * Names the tables and rules that judge: equal names judge alike. Twelve hexadecimal figures of a digest over the values
+ * of all tables, thresholds and limits, and the version of the rules.
+ */
+export const dataVersion = (): string => (known ??= digestOf({ rulesVersion, values }))
 
 let known: string | undefined
 
-/**
- * Names the tables and rules that judge: equal names judge alike. Twelve hexadecimal figures of a digest over the
- * sources of both, worked out once.
- */
-export function dataVersion(): string {
-  known ??= digest()
-  return known
-}
+/** Beside functions, what does not decide: where a value comes from. */
+const notCounted = new Set(['source', 'sources'])
 
-function digest(): string {
-  const hash = createHash('sha256')
-  for (const folder of folders) {
-    const path = join(root, 'server', folder)
-    const files = readdirSync(path, { recursive: true, encoding: 'utf8' }).filter((name) => /\.[jt]s$/.test(name))
-    for (const file of files.sort()) hash.update(`${folder}/${file}\n`).update(readFileSync(join(path, file)))
-  }
-  return hash.digest('hex').slice(0, 12)
+/** Twelve hexadecimal figures that stand for values; functions, sources, and the order in which fields are written do not count. */
+export const digestOf = (value: object): string => createHash('sha256').update(textOf(value)).digest('hex').slice(0, 12)
+
+function textOf(value: unknown): string {
+  if (value instanceof RegExp) return String(value)
+  if (value instanceof Map || value instanceof Set) return textOf([...value])
+  if (Array.isArray(value)) return `[${value.map(textOf).join()}]`
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value) ?? ''
+  const counted = Object.entries(value).filter(([name, inner]) => typeof inner !== 'function' && !notCounted.has(name))
+  const fields = counted.map(([name, inner]) => `${JSON.stringify(name)}:${textOf(inner)}`)
+  return `{${fields.sort().join()}}`
 }

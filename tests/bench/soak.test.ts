@@ -1,10 +1,6 @@
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { expect, it } from 'vitest'
 import { Ledger, lostOf } from './soak/kept.js'
-import { percentile, soakMarkdown } from './soak/report.js'
-import { soak } from './soak/run.js'
+import { percentile } from './soak/report.js'
 
 it('takes the value below which the share lies', () => {
   const tens = [10, 20, 30, 40, 50, 60, 70, 80, 90, 100]
@@ -31,14 +27,4 @@ it('finds a record that is gone, one that was changed and one that is there twic
     expect.stringContaining('a is gone'),
     expect.stringContaining('"C" is there 2 times'),
   ])
-})
-
-it('loses no acknowledged write in some seconds of mixed load and a new start', { timeout: 120_000 }, async () => {
-  const dataDir = mkdtempSync(join(tmpdir(), 'lampline-soak-'))
-  const result = await soak({ dataDir, seconds: 5, perSecond: 12, seed: 7 })
-  rmSync(dataDir, { recursive: true, force: true })
-  expect(result.failed).toEqual([])
-  expect(result.lost).toEqual([])
-  expect(result.acknowledged).toBeGreaterThan(5)
-  expect(soakMarkdown(result)).toMatch(/^`npm run soak -- [\s\S]+\| all \| 60 \|/)
 })

@@ -35,6 +35,14 @@ export const hasPoppler = ((): boolean => {
   }
 })()
 
+let shared: Promise<Browser> | undefined
+
+/** The browser of all tests that run in this process; it ends with the process. */
+export function sharedBrowser(): Promise<Browser> {
+  shared ??= launch()
+  return shared
+}
+
 export async function launch(): Promise<Browser> {
   if (chromiumPath === undefined) throw new Error('CI=true, but no Chromium was found; set CHROMIUM=/path/to/chromium')
   return chromium.launch({

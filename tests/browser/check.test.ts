@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { examples } from '../../server/web/viewModels/examples.js'
-import { violations } from './axe.js'
 import { withoutBrowser } from './browser.js'
-import { opened, scrollsSideways } from './opened.js'
+import { opened } from './opened.js'
 
 describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }, () => {
   const at = opened()
@@ -33,8 +32,6 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     await page.goto(at.origin + address)
     return { page, faults, close: () => context.close() }
   }
-
-  const unfold = `for (const part of document.querySelectorAll('details')) part.open = true`
 
   const plate = 'INPUT 100-240V~ 50/60Hz 0.8A OUTPUT 12V DC 2A'
 
@@ -132,30 +129,6 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     await page.keyboard.press('Enter')
     expect(await page.locator('.finding details').first().getAttribute('open')).not.toBeNull()
     expect(faults).toEqual([])
-    await close()
-  })
-
-  const pages: [name: string, address: string][] = [
-    ['the empty check', '/'],
-    ...examples.map(({ title, address }): [string, string] => [title, address]),
-    ['a check with faults', '/?mains=1%2C500&ina=-2&out1a=3&supply=a%00b&adapter=x'],
-    ['a page that is not there', '/nowhere'],
-  ]
-
-  it.each(pages)('%s: nothing for axe-core to find, light and dark, everything unfolded', async (_name, address) => {
-    const page = await at.browser.newPage({ viewport: { width: 1280, height: 900 } })
-    await page.goto(at.origin + address)
-    await page.evaluate(unfold)
-    expect(await violations(page)).toEqual([])
-    await page.emulateMedia({ colorScheme: 'dark' })
-    expect(await violations(page, ['color-contrast'])).toEqual([])
-    await page.close()
-  })
-
-  it.each(pages)('%s: no sideways scrolling at 320 px', async (_name, address) => {
-    const { page, close } = await visit(address, { width: 320 })
-    await page.evaluate(unfold)
-    expect(await scrollsSideways(page)).toBe(false)
     await close()
   })
 

@@ -2,10 +2,10 @@ import { execFileSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import type { Browser } from 'playwright-core'
 import sharp from 'sharp'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { hasPoppler, launch, type Running, run, withoutBrowser } from './browser.js'
+import { afterAll, describe, expect, it } from 'vitest'
+import { hasPoppler, withoutBrowser } from './browser.js'
+import { opened } from './opened.js'
 
 const check = new URLSearchParams({
   country: 'DE',
@@ -37,23 +37,14 @@ describe.skipIf(withoutBrowser || (!hasPoppler && process.env.CI !== 'true'))(
   'the printed checklist',
   { timeout: 60_000 },
   () => {
-    let browser: Browser
-    let app: Running
+    const at = opened()
     const folder = mkdtempSync(join(tmpdir(), 'lampline-print-'))
 
-    beforeAll(async () => {
-      browser = await launch()
-      app = await run()
-    }, 60_000)
-    afterAll(async () => {
-      await browser?.close()
-      await app?.stop()
-      rmSync(folder, { recursive: true, force: true })
-    })
+    afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
     async function print(format: 'A4' | 'Letter'): Promise<{ pages: string[]; images: Buffer[] }> {
-      const page = await browser.newPage()
-      await page.goto(`${app.origin}/checklist?${check}`)
+      const page = await at.browser.newPage()
+      await page.goto(`${at.origin}/checklist?${check}`)
       const pdf = join(folder, `${format}.pdf`)
       writeFileSync(pdf, await page.pdf({ format, preferCSSPageSize: false }))
       await page.close()
@@ -85,9 +76,9 @@ describe.skipIf(withoutBrowser || (!hasPoppler && process.env.CI !== 'true'))(
     )
 
     it('keeps a caution on the page of the line it concerns, and every line in one piece', async () => {
-      const page = await browser.newPage({ viewport: { width: 680, height: 900 } })
+      const page = await at.browser.newPage({ viewport: { width: 680, height: 900 } })
       await page.emulateMedia({ media: 'print' })
-      await page.goto(`${app.origin}/checklist?${check}`)
+      await page.goto(`${at.origin}/checklist?${check}`)
       const breaks = await page.evaluate<string[]>(
         "[...document.querySelectorAll('tbody.line')].map((line) => getComputedStyle(line).breakInside)",
       )

@@ -1,9 +1,9 @@
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll } from 'vitest'
 import type { Store } from '../../server/store/store.js'
-import { launch, type Running, run } from './browser.js'
+import { type Running, run, sharedBrowser } from './browser.js'
 
-/** A browser and the application, there from the first test of a `describe` to its last. */
+/** The browser and an application of its own, there from the first test of a `describe` to its last. */
 export interface Opened {
   readonly browser: Browser
   readonly origin: string
@@ -17,11 +17,11 @@ export function opened(environment: Record<string, string> = {}, change?: (store
   let browser: Browser | undefined
   let server: Running | undefined
   beforeAll(async () => {
-    browser = await launch()
+    browser = await sharedBrowser()
     server = await run(environment, change)
   }, 60_000)
   afterAll(async () => {
-    await browser?.close()
+    await Promise.all(browser?.contexts().map((context) => context.close()) ?? [])
     await server?.stop()
   })
   return {

@@ -1,22 +1,7 @@
 import type { Browser } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
-import { violations } from './axe.js'
 import { withoutBrowser } from './browser.js'
 import { opened, scrollsSideways } from './opened.js'
-
-const pages = [
-  '/reference',
-  '/reference?q=earth',
-  '/reference?q=zzz',
-  '/reference/countries?q=an',
-  '/reference/sockets',
-  '/reference/dc-plugs',
-  '/reference/plug-fits?q=16',
-  '/reference/fuse-gates?q=sheet',
-  '/reference/findings',
-  '/reference/words',
-  '/reference/conductor-colours',
-]
 
 describe.skipIf(withoutBrowser)('the reference in a browser', { timeout: 90_000 }, () => {
   const at = opened()
@@ -27,23 +12,6 @@ describe.skipIf(withoutBrowser)('the reference in a browser', { timeout: 90_000 
     await page.goto(at.origin + address)
     return { page, close: () => context.close() }
   }
-
-  it.each(pages)('axe-core finds nothing wrong on %s, light and dark, wide and narrow', async (address) => {
-    for (const [width, colorScheme] of [
-      [1280, 'light'],
-      [360, 'dark'],
-    ] as const) {
-      const { page, close } = await visit(address, width, { colorScheme })
-      expect(await violations(page), `${width} ${colorScheme}`).toEqual([])
-      await close()
-    }
-  })
-
-  it.each(pages)('%s is not scrolled sideways at 320 px', async (address) => {
-    const { page, close } = await visit(address, 320)
-    expect(await scrollsSideways(page)).toBe(false)
-    await close()
-  })
 
   it('without scripts: search everything, go to the row, and see it marked', async () => {
     const { page, close } = await visit('/reference', 1280, { javaScriptEnabled: false })

@@ -18,11 +18,40 @@ const query = (index: number): string => (examples[index]?.address ?? '').replac
 
 const plan = `${query(0)}&lamp1v=230&lamp1w=60&lamp1n=2&years=20&bulk=68&bulkv=400`
 
+const fuse =
+  'marking=T2AL250V&prescribed=F1.6AL250V&position=mains&volts=230&watts=60&peak=20&pulse=1+ms&shape=exponential&fault=1500&lamp=0.43&a=T1.6AH250V&b=3%2F8A+T-D+250V&c=F2AH250V'
+
+/** One state of each page, the fullest: the short run looks at these, the long one at all. */
+export const walked: ReadonlySet<string> = new Set([
+  'Check with a stop',
+  'First power-up with lamps',
+  'Fuse with a result',
+  'Checklist of a clean match',
+  'Add a supply, with faults',
+  'Bring in, looked at',
+  'Reference',
+  'A reference table',
+  'An address that does not exist',
+  'A job with readings, parts, notes and photos',
+  'The checklist of a job',
+  'A job judged again',
+  'A job changed meanwhile',
+  'Jobs',
+  'A supply',
+  'A machine with 500 supplies and what to look for',
+  'Shelf',
+  'Every supply for every machine',
+  'Passphrase, none given',
+  'Records that cannot be reached',
+])
+
 /** States of a server on which nothing is kept. */
 export const emptyStates: State[] = [
   ['Check, empty', 200, '/'],
   ['Check of a clean match', 200, `/?${query(0)}`],
   ['Check with a stop', 200, `/?${query(1)}`],
+  ['Check with a caution', 200, `/?${query(2)}`],
+  ['Check behind a converter', 200, `/?${query(3)}`],
   ['Check with faults', 422, '/?mains=1%2C500&supply=12V'],
   ['First power-up, empty', 200, '/first-power'],
   ['First power-up of a clean match', 200, `/first-power?${query(0)}`],
@@ -31,7 +60,8 @@ export const emptyStates: State[] = [
   ['First power-up with a faulty lamp', 422, `/first-power?${query(0)}&lamp1v=1%2C500&lamp1w=x`],
   ['Fuse, empty', 200, '/fuse'],
   ['Fuse with a result', 200, '/fuse?marking=T2AL250V&prescribed=F1.6AL250V&position=mains&volts=230&watts=60'],
-  ['Fuse with faults', 422, '/fuse?marking=T2AL250V'],
+  ['Fuse, everything entered', 200, `/fuse?${fuse}`],
+  ['Fuse with faults', 422, '/fuse?marking=T2A&volts=abc&amps=0'],
   ['Checklist of a clean match', 200, `/checklist?${query(0)}`],
   ['Jobs, empty', 200, '/jobs'],
   ['A check that cannot be kept as a job', 422, '/jobs', { check: 'mains=1%2C500' }],
@@ -54,6 +84,13 @@ export const emptyStates: State[] = [
   ['Reference, something found', 200, '/reference?q=polarity'],
   ['Reference, nothing found', 200, '/reference?q=zzz'],
   ['A reference table', 200, '/reference/fuse-gates'],
+  ['Reference, countries', 200, '/reference/countries?q=an'],
+  ['Reference, sockets', 200, '/reference/sockets'],
+  ['Reference, plugs of direct current', 200, '/reference/dc-plugs'],
+  ['Reference, which plug fits', 200, '/reference/plug-fits?q=16'],
+  ['Reference, findings', 200, '/reference/findings'],
+  ['Reference, words', 200, '/reference/words'],
+  ['Reference, colours of conductors', 200, '/reference/conductor-colours'],
   ['Passphrase', 200, '/enter'],
   ['An address that does not exist', 404, '/nowhere'],
 ]

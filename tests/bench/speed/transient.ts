@@ -45,6 +45,6 @@ export const transient: Part = {
   name: 'transient',
   title: 'The switch-on against ngspice',
   method:
-    'Lamps ahead of a bridge and its capacitor, each circuit by our solver and by ngspice (compiled to WebAssembly) in the same process; processor time, so that other programs do not count. That the two agree is tested further in `tests/published/transient.test.ts`.',
+    'Lamps ahead of a bridge and its capacitor, each circuit by our solver and by ngspice (compiled to WebAssembly) in the same process; processor time, so that other programs do not count. That the two agree is tested further in `tests/published/transient.long.test.ts`.',
   measure,
 }

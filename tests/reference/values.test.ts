@@ -1,0 +1,14 @@
+import { readdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { expect, it } from 'vitest'
+import * as values from '../../server/reference/values.js'
+
+const folder = join(import.meta.dirname, '../../server/reference')
+
+/** Files that hold nothing that is decided by. */
+const withoutValues = ['frozen', 'source', 'sourced', 'validate', 'values']
+
+it('counts every table of the folder among the values', () => {
+  const files = readdirSync(folder).map((name) => name.replace(/\.ts$/, ''))
+  expect([...Object.keys(values), ...withoutValues].sort()).toEqual(files.sort())
+})
