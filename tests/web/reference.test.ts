@@ -42,6 +42,7 @@ describe('the tables of the reference', () => {
       'table',
       'faults',
       'validate',
+      'values',
       'index',
       'plugSources',
       'socketLetters',
