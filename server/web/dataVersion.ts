@@ -15,8 +15,8 @@ export const dataVersion = (): string => (known ??= digestOf({ rulesVersion, val
 
 let known: string | undefined
 
-/** Beside functions, what does not decide: where a value comes from. */
-const notCounted = new Set(['source', 'sources'])
+/** Beside functions, what does not decide: where a value comes from, and how its table is headed. */
+const notCounted = new Set(['source', 'sources', 'columns'])
 
 /** Twelve hexadecimal figures that stand for values; functions, sources, and the order in which fields are written do not count. */
 export const digestOf = (value: object): string => createHash('sha256').update(textOf(value)).digest('hex').slice(0, 12)
