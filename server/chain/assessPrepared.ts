@@ -8,6 +8,7 @@ import { overWindow, windowsInUse } from './plateWindow.js'
 import { reachOf } from './reach.js'
 import type { Converter, Cord } from './request.js'
 import type { MainsSituation, PairSituation, PreparedDevice, PreparedSite, PreparedSupply } from './situation.js'
+import { type Proposed, tellingProposed } from './tellingProposed.js'
 
 /** Findings of a check whose plates are read and whose site is resolved: worst first, within one outcome in chain order. */
 export function assessPrepared(
@@ -46,11 +47,15 @@ export function judgeSupplySide(
     ...supply.contradictions.map((one) => ({ ...one, otherwise: situations(site, one.otherwise) })),
   ]
   const entered = situations(site, supply)
-  return mainsTopics.flatMap((topic) =>
-    tellingOverruled((met: MainsSituation[]) => judgeMet(topic, met), entered, overruled).map((judgement) =>
-      on(topic.name, judgement),
-    ),
-  )
+  const proposed = supply.proposed && {
+    situation: situations(site, supply.proposed.situation),
+    doubts: supply.proposed.doubts,
+  }
+  return mainsTopics.flatMap((topic) => {
+    const judge = (met: MainsSituation[]): readonly Judgement[] =>
+      tellingProposed((one: MainsSituation[]) => judgeMet(topic, one), met, met === entered ? proposed : null)
+    return tellingOverruled(judge, entered, overruled).map((judgement) => on(topic.name, judgement))
+  })
 }
 
 /** A topic on the mains systems that may be met. */
@@ -73,8 +78,12 @@ const on = (topic: TopicName, { outcome, say }: Judgement): Judged => ({ topic, 
 export function judgePair(supply: PreparedSupply, device: PreparedDevice, mainsRatio: number | null = null): Judged[] {
   const judged: Judged[] = []
   const { entered, overruled } = pairSituations(supply, device, mainsRatio)
-  for (const { name, judge } of pairTopics)
-    for (const judgement of tellingOverruled(judge, entered, overruled)) judged.push(on(name, judgement))
+  const proposed = proposedPair(supply, device, mainsRatio)
+  for (const { name, judge } of pairTopics) {
+    const judging = (pair: PairSituation): readonly Judgement[] =>
+      tellingProposed(judge, pair, pair === entered ? proposed : null)
+    for (const judgement of tellingOverruled(judging, entered, overruled)) judged.push(on(name, judgement))
+  }
   return judged
 }
 
@@ -94,6 +103,19 @@ function pairSituations(supply: PreparedSupply, device: PreparedDevice, mainsRat
       ...supply.contradictions.map((one) => ({ ...one, otherwise: pairSituation(one.otherwise, device, mainsRatio) })),
       ...device.contradictions.map((one) => ({ ...one, otherwise: pairSituation(supply, one.otherwise, mainsRatio) })),
     ],
+  }
+}
+
+/** The pair with the doubtful figures of both plates taken as they were read; null where there are none. */
+function proposedPair(
+  supply: PreparedSupply,
+  device: PreparedDevice,
+  mainsRatio: number | null,
+): Proposed<PairSituation> | null {
+  if (!supply.proposed && !device.proposed) return null
+  return {
+    situation: pairSituation(supply.proposed?.situation ?? supply, device.proposed?.situation ?? device, mainsRatio),
+    doubts: [...(supply.proposed?.doubts ?? []), ...(device.proposed?.doubts ?? [])],
   }
 }
 

@@ -1,6 +1,7 @@
-import type { LabelInput } from '../plate/labelReading.js'
+import type { LabelInput, LabelReading } from '../plate/labelReading.js'
 import { plateLimits } from '../reference/plateLimits.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
+import { knownReading } from './knownReading.js'
 import { deviceContradictions } from './plateAgainstEntry.js'
 import { fromLabel, preparePlug, type ReadPlate, readLabel } from './prepareSupply.js'
 import type { Device, DeviceInput } from './request.js'
@@ -9,13 +10,23 @@ import type { DeviceRail, PreparedDevice } from './situation.js'
 /**
  * What is known of a machine: what the plate beside its power socket says, with the fields that were filled in by hand in front of it.
  * A machine whose plate names mains and no low voltage is taken to want that mains voltage itself.
+ *
+ * @param confirmed  keys of the doubtful figures that a person confirmed
  */
-export function prepareDevice(device: Device, read: ReadPlate): PreparedDevice {
+export function prepareDevice(device: Device, read: ReadPlate, confirmed?: readonly string[] | null): PreparedDevice {
   const reading = readLabel(device.label, 'device', read)
+  const { known, doubts } = knownReading(reading, 'device', confirmed)
+  const prepared = prepareBy(device, known, (reading?.takes.length ?? 0) > 0)
+  const proposed = doubts.length > 0 ? { situation: prepareBy(device, reading, false), doubts } : null
+  return { ...prepared, reading, proposed }
+}
+
+/** @param takesLow  its plate names low volts, known or doubtful: it does not want the mains itself */
+function prepareBy(device: Device, reading: LabelReading | null, takesLow: boolean): PreparedDevice {
   const takes = (reading?.takes ?? []).map(
     (rail): DeviceRail => ({ ...fromLabel(rail), currentIs: 'plate', tolerance: null }),
   )
-  const printed = takes.length > 0 ? takes : mainsRails(reading?.input ?? null)
+  const printed = takes.length > 0 || takesLow ? takes : mainsRails(reading?.input ?? null)
   const rails = device.inputs?.length ? device.inputs.map(asRail) : printed
   const prepared: PreparedDevice = {
     facts: device,
@@ -23,9 +34,10 @@ export function prepareDevice(device: Device, read: ReadPlate): PreparedDevice {
     rails,
     takesMains: !device.inputs?.length && takes.length === 0 && rails.length > 0,
     regulatedNeeded: device.regulatedNeeded ?? null,
-    jack: preparePlug(device.jack, reading?.polarity ?? null),
+    jack: preparePlug(device.jack, reading),
     turns: device.label != null && turning.test(device.label.slice(0, plateLimits.mostCharacters.value)),
     contradictions: [],
+    proposed: null,
   }
   return { ...prepared, contradictions: deviceContradictions(prepared, reading, takes) }
 }

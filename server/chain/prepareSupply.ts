@@ -2,6 +2,7 @@ import type { LabelRail, LabelReading } from '../plate/labelReading.js'
 import { dcPlugByName, dcPlugsBySize } from '../reference/dcPlugs.js'
 import { plateLimits } from '../reference/plateLimits.js'
 import { extraLowVoltageMostV } from '../reference/thresholds.js'
+import { knownReading } from './knownReading.js'
 import { supplyContradictions } from './plateAgainstEntry.js'
 import { mayBePositions, plateSays, saysClassZero, saysElectronicTransformer } from './plateSays.js'
 import type { DcPlug, Output, Supply, VoltageWindow } from './request.js'
@@ -13,9 +14,18 @@ export type ReadPlate = (text: string, of: 'supply' | 'device') => LabelReading
 /**
  * What is known of a supply: what its plate says, with the fields that were filled in by hand in front of it.
  * Made once per supply; nothing later reads text again.
+ *
+ * @param confirmed  keys of the doubtful figures that a person confirmed
  */
-export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
+export function prepareSupply(supply: Supply, read: ReadPlate, confirmed?: readonly string[] | null): PreparedSupply {
   const reading = readLabel(supply.label, 'supply', read)
+  const { known, doubts } = knownReading(reading, 'supply', confirmed)
+  const prepared = prepareBy(supply, known)
+  const proposed = doubts.length > 0 ? { situation: prepareBy(supply, reading), doubts } : null
+  return { ...prepared, reading, proposed }
+}
+
+function prepareBy(supply: Supply, reading: LabelReading | null): PreparedSupply {
   const input = supply.input
   const printed = reading?.input ?? null
   // a mains voltage entered by hand corrects a plate that was read as one for a car
@@ -49,11 +59,12 @@ export function prepareSupply(supply: Supply, read: ReadPlate): PreparedSupply {
     railsMayBePositions: !supply.outputs?.length && mayBePositions(supply.label, printedRails),
     chopped: saysElectronicTransformer(supply.label),
     outputsTotalW: supply.outputsTotalW ?? reading?.outputsTotalW ?? null,
-    plug: preparePlug(supply.plug, reading?.polarity ?? null),
+    plug: preparePlug(supply.plug, reading),
     lead: supply.lead ?? null,
     fuse: { fitted: supply.fuse?.trim() || null, prescribed: reading?.fuse ?? null },
     measured: supply.measured ?? {},
     contradictions: [],
+    proposed: null,
   }
   return { ...prepared, contradictions: supplyContradictions(prepared, reading, says, printedRails) }
 }
@@ -91,16 +102,17 @@ export const fromLabel = ({ kind, voltageV, voltageMaxV, currentA, powerVA, powe
   powerW: powerW ?? powerVA,
 })
 
-/** A plug or jack with the sizes its name stands for and the polarity its plate prints, where the fields leave them open. */
-export function preparePlug(plug: DcPlug | null | undefined, printed: LabelReading['polarity']): PreparedPlug {
-  const name = plug?.name?.trim() || null
+/** A plug or jack with the sizes its name stands for, and what its plate prints, where the fields leave them open. */
+export function preparePlug(plug: DcPlug | null | undefined, reading: LabelReading | null): PreparedPlug {
+  const printed = reading?.plug ?? null
+  const name = plug?.name?.trim() || printed?.name || null
   const row = name ? dcPlugByName(name) : undefined
-  const outerMm = plug?.outerMm ?? row?.outerMm ?? null
-  const innerMm = plug?.innerMm ?? row?.innerMm ?? null
+  const outerMm = plug?.outerMm ?? row?.outerMm ?? printed?.outerMm ?? null
+  const innerMm = plug?.innerMm ?? row?.innerMm ?? printed?.innerMm ?? null
   return {
     outerMm,
     innerMm,
-    polarity: plug?.polarity ?? printed,
+    polarity: plug?.polarity ?? reading?.polarity ?? null,
     name,
     rows: row ? [row] : outerMm === null || innerMm === null ? [] : dcPlugsBySize(outerMm, innerMm),
   }

@@ -14,6 +14,7 @@ import type {
   Supply,
   VoltageWindow,
 } from './request.js'
+import type { Proposed } from './tellingProposed.js'
 
 /** One mains system that may be met at the site. What is not known is null. */
 export interface Mains {
@@ -97,6 +98,8 @@ export interface PreparedSupply {
   measured: Measured
   /** what was entered against the words of its plate */
   contradictions: readonly Contradiction<PreparedSupply>[]
+  /** the same with the figures of its plate that nobody confirmed; null where none is in doubt */
+  proposed: Proposed<PreparedSupply> | null
 }
 
 export interface PreparedDevice {
@@ -112,6 +115,8 @@ export interface PreparedDevice {
   turns: boolean
   /** what was entered against the words of its plate */
   contradictions: readonly Contradiction<PreparedDevice>[]
+  /** the same with the figures of its plate that nobody confirmed; null where none is in doubt */
+  proposed: Proposed<PreparedDevice> | null
 }
 
 /** What reaches the supply's input: the site's mains, or the converter's output. */

@@ -20,6 +20,8 @@ function written(fact: Fact, value: unknown): string {
       return ((value ?? []) as { min: number; max: number }[])
         .map(({ min, max }) => (min === max ? figures(min) : `${figures(min)}-${figures(max)}`))
         .join('/')
+    case 'keys':
+      return ((value ?? []) as string[]).join(' ')
     case 'choice':
       return wordOf(fact.choices.find((choice) => choice.value === (value ?? null)))
     default:

@@ -3,10 +3,11 @@ import { converter } from './converter.js'
 import { cord } from './cord.js'
 import { machine } from './machine.js'
 import { place } from './place.js'
+import { readings } from './readings.js'
 import { supply } from './supply.js'
 
 /** Every fact of a check, by the names they have in JSON. */
-export const check = { site: place, supply, device: machine, cord, converter }
+export const check = { site: place, supply, device: machine, cord, converter, readings }
 
 /** What a check is as JSON: facts that are not known are absent or null, never 0. */
 export const checkSchema = z.strictObject({
@@ -15,6 +16,7 @@ export const checkSchema = z.strictObject({
   device: machine.schema,
   cord: cord.schema,
   converter: converter.schema,
+  readings: readings.schema,
 })
 
 export type CheckRequest = z.output<typeof checkSchema>

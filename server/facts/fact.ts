@@ -106,6 +106,8 @@ export type Kind<Value = unknown> =
       choices?: readonly Choice<string>[]
     }
   | { kind: 'plate' }
+  /** names of other facts, with spaces between */
+  | { kind: 'keys' }
   | { kind: 'country' }
   /** voltages, each one value or a range */
   | { kind: 'windows'; unit: 'V'; min: number; max: number }

@@ -88,6 +88,16 @@ export function plate(row: About<string>): Known<string> {
   return { ...row, kind: 'plate', value, schema: value.nullish() }
 }
 
+/** Names of figures on the plates: "supply.outputs.0.currentA". */
+export function keys(row: About<string[]>): Known<string[]> {
+  const key = z.string().regex(/^(?:supply|device)(?:\.[A-Za-z0-9]{1,20}){1,4}$/, {
+    error: (issue) =>
+      `A figure is named as in the reading's "unsure", behind "supply." or "device.", such as supply.outputs.0.currentA; received ${JSON.stringify(String(issue.input).slice(0, 60))}`,
+  })
+  const value = z.array(key).max(100)
+  return { ...row, kind: 'keys', value, schema: value.nullish() }
+}
+
 /** Voltages, each one value or a range: "100-240", "115/230". */
 export function windows(row: About<{ min: number; max: number }[]>): Known<{ min: number; max: number }[]> {
   const bounds = { unit: 'V', min: leastTaken.voltageV, max: 1000 } as const

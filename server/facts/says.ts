@@ -28,6 +28,8 @@ export function says(fact: Fact, value: unknown): string[] {
       return (value as { min: number; max: number }[]).map(({ min, max }) =>
         min === max ? volts(min) : `${volts(min)} to ${volts(max)}`,
       )
+    case 'keys':
+      return value as string[]
     case 'choice':
       return fact.choices.filter((choice) => choice.value === value).map(choiceSays)
     default:

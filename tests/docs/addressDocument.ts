@@ -26,6 +26,7 @@ const sections: Record<string, string> = {
   device: 'The machine',
   cord: 'The cord',
   converter: 'A converter',
+  readings: 'The readings of the plates',
 }
 
 const code = (text: string): string => `\`${text}\``
@@ -48,6 +49,8 @@ function values(fact: Fact): string {
       return fact.choices ? `one line, such as ${code(fact.choices[1]?.value ?? '')}` : 'one line'
     case 'plate':
       return 'words, with their line ends'
+    case 'keys':
+      return 'keys with spaces between, as in the `unsure` of a reading behind `supply.` or `device.`: `supply.outputs.0.currentA`'
     case 'country':
       return 'English name or ISO 3166-1 alpha-2 code: `DE`'
   }

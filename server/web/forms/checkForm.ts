@@ -25,6 +25,23 @@ export const checkNames: readonly string[] = boxes.map(({ name }) => name)
 /** Quantities so small that a sentence calls them "more than 0" [the unit of the box]. */
 const asGoodAsZero = 1
 
+/** Kinds of boxes that hold more than a line. */
+const severalLines: readonly Fact['kind'][] = ['plate', 'keys']
+
+/** What was sent, with the names of boxes that were ticked one by one in one text. */
+function withKeysJoined(sent: unknown): unknown {
+  const names = boxes.filter(({ fact }) => fact.kind === 'keys').map(({ name }) => name)
+  const from = (sent ?? {}) as Record<string, unknown>
+  const ticked = names.filter((name) => Object.hasOwn(from, name) && Array.isArray(from[name]))
+  if (ticked.length === 0) return sent
+  return {
+    ...from,
+    ...Object.fromEntries(
+      ticked.map((name) => [name, (from[name] as unknown[]).filter((one) => typeof one === 'string').join(' ')]),
+    ),
+  }
+}
+
 /** What a number typed into a box must be. */
 function asked({ min, max, unit }: { min: number; max: number; unit: string }, label: string): NumberAsked {
   return { label, unit, min, max, ...(min > 0 && min < asGoodAsZero && { above: 0 }) }
@@ -36,7 +53,9 @@ function asked({ min, max, unit }: { min: number; max: number; unit: string }, l
  */
 class CheckReader extends FormReader {
   constructor(sent: unknown) {
-    super(sent, checkNames, labelOf, (name) => (boxOf(name)?.fact.kind === 'plate' ? longestText : longestLine))
+    super(withKeysJoined(sent), checkNames, labelOf, (name) =>
+      severalLines.includes(boxOf(name)?.fact.kind ?? 'text') ? longestText : longestLine,
+    )
     for (const name of Object.keys((sent ?? {}) as object))
       if (boxOf(name) === undefined)
         this.fault(
@@ -111,6 +130,8 @@ class CheckReader extends FormReader {
         return this.windows(fact, name)
       case 'numbers':
         return this.numbers(fact, name)
+      case 'keys':
+        return this.keys(fact, name)
       default:
         return this.text(name)?.replace(/\r\n?/g, '\n')
     }
@@ -187,6 +208,16 @@ class CheckReader extends FormReader {
       values.push(read.value)
     }
     return values
+  }
+
+  /** Names with spaces between. */
+  private keys({ value }: FactOf<'keys'>, name: string): string[] | undefined {
+    const text = this.text(name)
+    if (text === null) return undefined
+    const read = value.safeParse(text.split(/\s+/))
+    if (read.success) return read.data as string[]
+    this.fault(name, read.error.issues[0]!.message)
+    return undefined
   }
 
   /** The bore of a plug is narrower than the plug. */

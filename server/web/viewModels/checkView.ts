@@ -1,4 +1,5 @@
 import type { CheckResponse } from '../../chain/finding.js'
+import { knownReading } from '../../chain/knownReading.js'
 import type { CheckRequest } from '../../chain/request.js'
 import { labelOf } from '../../facts/boxes.js'
 import type { LabelReading } from '../../plate/labelReading.js'
@@ -73,7 +74,11 @@ export interface Checked {
 /** Everything the page "/" shows. */
 export function checkView({ form, readings, response }: Checked): CheckPage {
   const { state, faults, request, empty } = form
-  const read = plateValues(readings.supply, readings.machine)
+  const confirmed = state.values.confirmed?.split(/\s+/) ?? []
+  const read = plateValues(
+    knownReading(readings.supply, 'supply', confirmed).known,
+    knownReading(readings.machine, 'device', confirmed).known,
+  )
   state.read = read
   // the address carries the code; a person reads the name
   if (state.shown.country !== undefined) state.values.country = state.shown.country
@@ -93,7 +98,10 @@ export function checkView({ form, readings, response }: Checked): CheckPage {
       cord: factSection('cord', state, true),
       converter: factSection('converter', state, true),
     },
-    readings: { supply: readingView(readings.supply), machine: readingView(readings.machine) },
+    readings: {
+      supply: readingView(readings.supply, 'supply', confirmed),
+      machine: readingView(readings.machine, 'device', confirmed),
+    },
     plateFields: plateFields.map(({ name, fact }) => ({ name, value: read[name] ?? '', typed: fact.kind === 'text' })),
     result,
     sentence: result ? `${result.verdict.title}. ${result.tally}.` : faults.length > 0 ? `${count}.` : '',

@@ -15,6 +15,8 @@ export interface ReadingView {
   lines: Line[]
   /** every piece that found no place */
   unread: string[]
+  /** what damaged or doubtful words may say, each with the keys that confirm it; none of it decides before */
+  doubts: { was: string; reads: string; keys: string; confirmed: boolean }[]
   /** words were given, but nothing in them was understood */
   nothing: boolean
 }
@@ -55,7 +57,11 @@ const inputWords = (input: LabelInput): string =>
 const polarityWords = (reading: LabelReading): string => reading.polarity?.replace('-', ' ') ?? ''
 
 /** The reading as lines to show; `null` where no words were given. */
-export function readingView(reading: LabelReading | null): ReadingView | null {
+export function readingView(
+  reading: LabelReading | null,
+  of: 'supply' | 'device' = 'supply',
+  confirmed: readonly string[] = [],
+): ReadingView | null {
   if (reading === null) return null
   const { input, outputs, takes, protectionClass, fuse, unread } = reading
   const lines: Omit<Line, 'typed'>[] = [
@@ -76,8 +82,28 @@ export function readingView(reading: LabelReading | null): ReadingView | null {
   return {
     lines: lines.map((line) => ({ ...line, typed: line.label === 'Fuse' })),
     unread,
+    doubts: doubts(reading, of, confirmed),
     nothing: lines.length === 0,
   }
+}
+
+/** One line for each piece of the plate that gave doubtful figures. */
+function doubts(
+  { from, unsure, proposals }: LabelReading,
+  of: 'supply' | 'device',
+  confirmed: readonly string[],
+): ReadingView['doubts'] {
+  const doubted = from.filter(({ field }) => unsure.includes(field))
+  return [...new Set(doubted.map(({ words }) => words))].map((words) => {
+    const keys = doubted.filter((one) => one.words === words).map(({ field }) => `${of}.${field}`)
+    const proposal = proposals.find(({ was }) => was === words || was.endsWith(words))
+    return {
+      was: proposal?.was ?? words,
+      reads: proposal?.reads ?? words,
+      keys: keys.join(' '),
+      confirmed: keys.every((key) => confirmed.includes(key)),
+    }
+  })
 }
 
 /** What the plates say, by the name of the box that could correct it. */
