@@ -420,7 +420,8 @@ class Lexer {
       kind = before === '~' ? 'ac' : 'dc'
       start += 1
     }
-    const ends = (end: number): boolean => !isLetter(this.#char(end)) || !isLetter(this.#char(end - 1))
+    const ends = (end: number): boolean =>
+      !isLetter(this.#char(end)) || !isLetter(this.#char(end - 1)) || this.#isGluedWord(end)
     const asRead = this.#lexicon.units.longest(this.#upper, start, ends)
     const found = asRead ?? this.#lexicon.units.longest(this.#latin, start, ends)
     if (!found) return null
@@ -438,8 +439,13 @@ class Lexer {
     // the full stop of an abbreviation; behind a single letter it ends a sentence
     const abbreviated = this.#char(found.end) === '.' && found.end - start > 2 && !isDigit(this.#char(found.end + 1))
     const end = abbreviated ? found.end + 1 : found.end
-    const reads = asRead ? null : this.#latin.slice(start, end)
+    const reads = asRead && !this.#isGluedWord(found.end) ? null : this.#latin.slice(start, end)
     return { end, unit: { dimension, scale, kind: found.value.kind ?? kind }, reads }
+  }
+
+  /** "1Aor": a small word that no space parts from the unit. */
+  #isGluedWord(index: number): boolean {
+    return /^[A-Z](?:or|and|max)(?![\p{L}\d])/u.test(this.#text.slice(index - 1, index + 5))
   }
 
   /**

@@ -10,6 +10,8 @@ export type StatedKind = 'ac' | 'dc' | 'either' | 'conflict' | null
 export interface Element {
   value: number
   sign: '+' | '-' | '±' | null
+  /** said by its own unit: "VAC" */
+  kind: 'ac' | 'dc' | null
 }
 
 /** Numbers of one unit that belong together: "9V", "100-240V", "6A/3A", "±15V", "9-0-9V", "2 x 12V". */
@@ -190,7 +192,7 @@ class Reader {
       if (unit.dimension === 'Hz' && values?.some((value) => !isSupplyFrequency(value))) worn = true
       for (const [place, value] of (values ?? [Number.NaN]).entries()) {
         if (elements.length > 0) allJoints.push(place > 0 ? 'list' : (joints[index - 1] ?? 'list'))
-        elements.push({ value, sign })
+        elements.push({ value, sign, kind: token.unit?.kind ?? null })
       }
     })
     // "1.5V x 6": a set of cells
@@ -533,7 +535,9 @@ class Reader {
       return !token.spaceBefore && !token.spaceAfter && ahead === 'V' && low < plateLimits.leastMainsV.value
     }
     if (last.unit.kind !== null || !(high > low)) return false
-    if (token.spaceBefore === token.spaceAfter) return true
+    // "100V ~240V": set off before, between mains voltages
+    const isMains = low >= plateLimits.leastMainsV.value && ahead === 'V'
+    if (token.spaceBefore === token.spaceAfter || (isMains && token.spaceBefore)) return true
     // "115V~ 230V~": both carry the sign for a.c.
     const closing = this.tokens[after]
     return !token.spaceBefore && !(closing?.type === 'sign' && closing.sign === '~')

@@ -85,6 +85,7 @@ class RatingReader {
     const outputsTotalW = this.#total()
     this.#settleKind()
     if (this.#inputWorn) this.#forgetWindows()
+    this.#denyPower()
     const rails = (list: RailGroup[]): LabelRail[] => list.flatMap((entry) => entry.rails)
     return {
       input: this.#inputSaid ? this.#input : null,
@@ -99,6 +100,18 @@ class RatingReader {
   #forgetWindows(): void {
     this.#input.voltages = []
     this.#used = this.#used.filter(({ as }) => as !== 'input voltage')
+  }
+
+  /** "120V 1A 300W": more watts than the largest voltage and current give are another thing's. */
+  #denyPower(): void {
+    const { voltages, currentA } = this.#input
+    if (voltages.length === 0 || currentA === null) return
+    const most = Math.max(...voltages.map(({ max }) => max)) * currentA * plateLimits.powerDenied.value
+    for (const key of ['powerW', 'powerVA'] as const) {
+      if (!((this.#input[key] ?? 0) > most)) continue
+      this.#input[key] = null
+      this.#used = this.#used.filter(({ fields }) => !fields.includes(`input.${key}`))
+    }
   }
 
   #use({ quantity }: QuantityStatement, as: string, fields: string[], group: Group, doubted = false): void {
@@ -124,9 +137,9 @@ class RatingReader {
         const hasMains = this.#inputWorn || this.#input.voltages.some(({ max }) => max >= plateLimits.leastMainsV.value)
         if (low && hasMains) {
           // a low voltage after the mains voltage is an output whose word was not printed or not recognised
-          const output = group.kind === 'dc' || group.lineAfterWord
+          const output = group.kind === 'dc' || group.ownKind === 'dc' || group.lineAfterWord
           // "AC IN 230V" and rails below: that kind is the mains'
-          const rails = group.ownKind ? group : { ...group, kind: null }
+          const rails = { ...group, kind: group.ownKind }
           return output ? this.#rails(rails, this.of === 'supply' ? 'outputs' : 'takes') : null
         }
         if (this.of === 'device' && !mains) return this.#rails(group, 'takes')
@@ -144,6 +157,7 @@ class RatingReader {
         return this.#rails(group, 'outputs')
       }
       default:
+        if (this.of === 'device' && low && this.#takes.length > 0 && group.volts!.max) return null
         if (mains) return group.kind === 'dc' ? null : this.#window(group)
         return low ? this.#rails(group, this.of === 'supply' ? 'outputs' : 'takes') : null
     }
@@ -194,10 +208,24 @@ class RatingReader {
   /** "12V/1A … 12V=/1A": the same figures said again in the next group but one or two, with their kind. */
   #isNamedFirst(index: number): boolean {
     const group = this.groups[index]!
-    if (group.kind !== null || group.others.length === 0) return false
+    if (group.others.length === 0) return this.#isNamedAlone(index)
+    if (group.kind !== null) return false
     return this.groups
       .slice(index + 1, index + 1 + plateLimits.mostTitleReach.value)
       .some((later) => later.kind !== null && later.volts !== null && sameFigures(later, group))
+  }
+
+  /** "24V AC TRANSFORMER, 24VAC 40VA": a voltage alone, said again in the next group with its figures. */
+  #isNamedAlone(index: number): boolean {
+    const [group, next] = [this.groups[index]!, this.groups[index + 1]]
+    const isAlike = next?.volts && String(valuesOf(next.volts.quantity)) === String(valuesOf(group.volts!.quantity))
+    return (
+      (isAlike ?? false) &&
+      next!.side === 'none' &&
+      group.side === 'none' &&
+      next!.others.length > 0 &&
+      next!.kind === group.kind
+    )
   }
 
   #seemsMains(group: Group): boolean {
@@ -251,7 +279,14 @@ class RatingReader {
 
   #addRails(group: Group, volts: RailVoltage[], where: 'outputs' | 'takes' = 'outputs'): RailGroup {
     const kind = printed(group.kind)
-    const rails = volts.map((rail) => ({ kind, ...rail, currentA: null, powerVA: null, powerW: null }))
+    const rails = volts.map(({ voltageV, voltageMaxV, signed }) => ({
+      kind: kind ?? (signed && group.kind === null ? 'dc' : null),
+      voltageV,
+      voltageMaxV,
+      currentA: null,
+      powerVA: null,
+      powerW: null,
+    }))
     const list = where === 'outputs' ? this.#outputs : this.#takes
     const before = list.reduce((sum, { rails }) => sum + rails.length, 0)
     const entry = { rails, volts, group, keys: rails.map((_, at) => `${where}.${before + at}`) }
@@ -300,30 +335,34 @@ class RatingReader {
 
   #currents(all: QuantityStatement[], home: RailGroup): void {
     const readable = all.filter(({ quantity }) => !quantity.worn && readsAsCurrents(quantity))
-    if (readable.length < all.length) return
+    if (readable.length < all.length || home.rails.length === 0) return
+    if (
+      this.of === 'device' &&
+      readable.length > 1 &&
+      readable.every(({ quantity }) => quantity.elements.length === 1)
+    ) {
+      this.#demand(readable, home)
+      return
+    }
     const unmarked = readable.filter(({ max }) => !max)
     const chosen = unmarked.length > 0 ? unmarked : readable
     const first = chosen[0]
-    if (!first || home.rails.length === 0) return
-    const figures = valuesOf(first.quantity)
-    const same = chosen.every(({ quantity }) => String(valuesOf(quantity)) === String(figures))
-    if (!same) return
-    const { joints } = first.quantity
-    if (figures.length === 1 || joints.every((joint) => joint === 'range')) {
-      const most = largest(first.quantity)
-      if (!(most > 0)) return
-      if (figures.length > 1 && home.rails.length > 1) return
-      for (const rail of home.rails) rail.currentA = most
-    } else if (figures.length === home.rails.length && joints.every((joint) => joint === 'list')) {
-      for (const [index, rail] of home.rails.entries()) rail.currentA = figures[index] ?? null
-    } else return
-    for (const one of chosen)
-      this.#use(
-        one,
-        'output current',
-        home.keys.map((key) => `${key}.currentA`),
-        home.group,
-      )
+    const same = chosen.every(
+      ({ quantity }) => String(valuesOf(quantity)) === String(first && valuesOf(first.quantity)),
+    )
+    if (!first || !same || !spread(first.quantity, home.rails)) return
+    const fields = home.keys.map((key) => `${key}.currentA`)
+    for (const one of chosen) this.#use(one, 'output current', fields, home.group)
+  }
+
+  /** What a machine takes at most: of "300mA nominal, 800mA max" the largest. */
+  #demand(all: readonly QuantityStatement[], home: RailGroup): void {
+    if (home.rails.length === 0) return
+    const most = Math.max(...all.map(({ quantity }) => largest(quantity)))
+    if (!(most > 0)) return
+    for (const rail of home.rails) rail.currentA = most
+    const fields = home.keys.map((key) => `${key}.currentA`)
+    for (const one of all) this.#use(one, 'output current', fields, home.group)
   }
 
   /** Figures in a passage without a voltage. */
@@ -425,8 +464,8 @@ class RatingReader {
   #railPower(statement: QuantityStatement, rail: LabelRail, { keys, group }: RailGroup) {
     const value = largest(statement.quantity)
     const key = statement.quantity.dimension === 'VA' ? 'powerVA' : 'powerW'
-    if (rail[key] !== null && rail[key] !== value) return
-    rail[key] = value
+    if (rail[key] !== null && rail[key] !== value && this.of !== 'device') return
+    rail[key] = Math.max(value, rail[key] ?? 0)
     this.#use(statement, 'output power', [`${keys[0]}.${key}`], group)
   }
 
@@ -467,6 +506,21 @@ class RatingReader {
     if (kind === 'dc' && this.#input.frequenciesHz.length > 0) return
     this.#input.kind = kind ?? (this.#input.frequenciesHz.length > 0 ? 'ac' : null)
   }
+}
+
+/** Gives each rail its current: one for all, or as many as there are rails; false where they do not fit. */
+function spread(quantity: Quantity, rails: LabelRail[]): boolean {
+  const figures = valuesOf(quantity)
+  const { joints } = quantity
+  if (figures.length === 1 || joints.every((joint) => joint === 'range')) {
+    const most = largest(quantity)
+    if (!(most > 0) || (figures.length > 1 && rails.length > 1)) return false
+    for (const rail of rails) rail.currentA = most
+    return true
+  }
+  if (figures.length !== rails.length || !joints.every((joint) => joint === 'list')) return false
+  for (const [index, rail] of rails.entries()) rail.currentA = figures[index] ?? null
+  return true
 }
 
 /** A single voltage that no mains has, or a narrow range that reaches below all of them: "155V", "80-128V". */

@@ -1,5 +1,5 @@
 import { plateLimits } from '../reference/plateLimits.js'
-import type { Quantity, StatedKind } from './quantity.js'
+import type { Element, Quantity, StatedKind } from './quantity.js'
 import { areSettings, both } from './quantity.js'
 import type { QuantityStatement, Section, Statement, Statements } from './statements.js'
 import type { Token } from './token.js'
@@ -12,8 +12,8 @@ export interface Group {
   side: Side
   volts: QuantityStatement | null
   kind: StatedKind
-  /** whether the kind stands with the voltage, not with the word for the side */
-  ownKind: boolean
+  /** the kind that stands with the voltage, not with the word for the side */
+  ownKind: StatedKind
   /** "SEC", "2次": a winding, whose 0 is an end */
   winding: boolean
   others: QuantityStatement[]
@@ -36,7 +36,7 @@ interface Segment {
 /** Puts the statements of a plate under input, output or neither, and the figures to their voltages. */
 export function readSides({ list, inverter }: Statements, tokens: Token[]): Group[] {
   tildes(list, tokens)
-  const all = segments(list, tokens).flatMap((segment) => settings(groups(segment, tokens), tokens))
+  const all = segments(list, tokens).flatMap((segment) => settings(abreast(groups(segment, tokens)), tokens))
   return inverter ? inverted(all) : all
 }
 
@@ -55,6 +55,30 @@ function inverted(all: Group[]): Group[] {
     if (!group.volts) return group
     return { ...group, side: highest(group.volts.quantity) >= least ? 'output' : 'input' }
   })
+}
+
+/** "5V 12V" and "2A 1A" below: as many currents as voltages, in their order. */
+function abreast(all: Group[]): Group[] {
+  for (let to = 1; to < all.length; to += 1) {
+    const { others, line } = all[to]!
+    const count = others.length
+    const run = all.slice(to + 1 - count, to + 1)
+    const isRow =
+      count > 1 &&
+      run.length === count &&
+      others.every(
+        ({ quantity, line: at }) => quantity.dimension === 'A' && quantity.elements.length === 1 && at > line,
+      ) &&
+      run.every(
+        (one, at) =>
+          one.line === line &&
+          one.volts?.quantity.elements.length === 1 &&
+          (at === count - 1 || one.others.length === 0),
+      ) &&
+      all[to - count]?.line !== line
+    if (isRow) for (const [at, one] of run.entries()) one.others = [others[at]!]
+  }
+  return all
 }
 
 /** "3V 6V 9V 500mA": the settings of a switched supply, side by side, share the current and the kind behind the last. */
@@ -76,7 +100,13 @@ function settings(all: Group[], tokens: readonly Token[]): Group[] {
       joints: volts.slice(1).map(() => 'list'),
       first: first.volts!.quantity.first,
     }
-    out.push({ ...last, line: first.line, lineAfterWord: first.lineAfterWord, volts: { ...last.volts!, quantity } })
+    out.push({
+      ...last,
+      kind: last.kind ?? first.kind,
+      line: first.line,
+      lineAfterWord: first.lineAfterWord,
+      volts: { ...last.volts!, quantity },
+    })
   }
   return out
 }
@@ -90,7 +120,8 @@ function settingsEnd(all: readonly Group[], from: number, tokens: readonly Token
     const isSingle = (quantity: Quantity): boolean =>
       !quantity.worn && quantity.times === 1 && quantity.elements.length === 1 && quantity.elements[0]!.sign === null
     const [one, other] = [before.volts.quantity, next.volts.quantity]
-    if (!isSingle(one) || !isSingle(other) || (before.kind !== null && before.kind !== next.kind)) break
+    if (!isSingle(one) || !isSingle(other) || (before.kind !== null && next.kind !== null && before.kind !== next.kind))
+      break
     if (tokens.slice(one.last, other.first).some((token) => token.type !== 'sign')) break
   }
   return to
@@ -270,7 +301,7 @@ function groups(segment: Segment, tokens: Token[]): Group[] {
       // "12V 1A DC", "2A (交流)": said of the voltage before
       if (current && current.kind === null && current.line === statement.line) {
         current.kind = statement.kind
-        current.ownKind = true
+        current.ownKind = statement.kind
         tokens[statement.token]!.role = 'kind'
       } else if (!current && figures === 0 && segment.side !== 'none' && segment.kind === null) {
         // "OUTPUT DC" and the figures below
@@ -303,7 +334,7 @@ function groups(segment: Segment, tokens: Token[]): Group[] {
         side: segment.side,
         volts,
         kind: segment.kind !== null && own !== null ? both(segment.kind, own) : (own ?? segment.kind ?? fromLine),
-        ownKind: own !== null,
+        ownKind: own,
         winding: segment.winding,
         others: leading.splice(0),
         line: statement.line,
@@ -318,7 +349,7 @@ function groups(segment: Segment, tokens: Token[]): Group[] {
       side: segment.side,
       volts: null,
       kind: null,
-      ownKind: false,
+      ownKind: null,
       winding: segment.winding,
       others: leading,
       line: leading[0]!.line,
@@ -341,8 +372,16 @@ function split(quantity: Quantity, side: Side): Quantity[] {
   const apart = elements.slice(cut).every((_, index) => isMains(cut + index) === isMains(cut))
   const before = elements.slice(0, cut).every((_, index) => isMains(index) === isMains(0))
   if (!apart || !before) return [{ ...quantity, worn: true }]
+  const [first, second] = [elements.slice(0, cut), elements.slice(cut)]
+  const kindOf = (part: readonly Element[]): StatedKind =>
+    part.reduce<StatedKind>((kind, one) => both(kind, one.kind), null)
   return [
-    { ...quantity, elements: elements.slice(0, cut), joints: joints.slice(0, cut - 1), kind: null },
-    { ...quantity, elements: elements.slice(cut), joints: joints.slice(cut) },
+    { ...quantity, elements: first, joints: joints.slice(0, cut - 1), kind: kindOf(first) },
+    {
+      ...quantity,
+      elements: second,
+      joints: joints.slice(cut),
+      kind: quantity.kind === 'conflict' ? kindOf(second) : quantity.kind,
+    },
   ]
 }

@@ -93,6 +93,7 @@ class StatementReader {
     while (this.#at < this.tokens.length) this.#step()
     this.#bindQualifiers()
     this.#bindParts()
+    if (this.of === 'device') this.#bindRemarks()
     this.#bindTitles()
     return { list: this.#list, inverter: this.#inverter, fuses: this.#fuses }
   }
@@ -271,7 +272,16 @@ class StatementReader {
   #isOfAnotherThing(at: number, meaning: PlateMeaning): boolean {
     if (meaning === 'elsewhere') return true
     if (meaning === 'inner load') return this.of === 'device' && this.#leadsToQuantity(at + 1, false)
-    return meaning === 'motor' && !(this.#leadsToQuantity(at + 1, true) && this.#hasOneVoltage)
+    return meaning === 'motor' && !(this.#leadsToMains(at + 1) && this.#hasOneVoltage)
+  }
+
+  /** "MOTOR 2200 W, 220 V 50 Hz": whether mains volts or a frequency follow, perhaps behind watts. */
+  #leadsToMains(from: number): boolean {
+    if (this.#leadsToQuantity(from, true)) return true
+    const power = readQuantity(this.tokens, from)
+    if (power?.dimension !== 'W') return false
+    const next = this.tokens[power.last]
+    return this.#leadsToQuantity(next?.type === 'sign' ? power.last + 1 : power.last, true)
   }
 
   /** Whether only one figure of the plate has volts behind it. */
@@ -335,6 +345,9 @@ class StatementReader {
   #quantity(quantity: Quantity) {
     this.#releaseKind(quantity)
     const last = this.#list.at(-1)
+    const [before, mark] = [this.tokens[quantity.first - 2], this.tokens[quantity.first - 1]]
+    // "+15 @ 3A": the current of a figure that lacks its unit
+    const isOfAnother = mark?.type === 'sign' && mark.sign === '@' && before?.type === 'number' && before.unit === null
     // that tilde is the sign of the voltage before
     if (last?.type === 'quantity' && last.quantity.last === quantity.first) quantity.tildeBefore = false
     this.#list.push({
@@ -343,7 +356,7 @@ class StatementReader {
       line: this.#line,
       prefix: null,
       max: false,
-      excluded: null,
+      excluded: isOfAnother ? 'part' : null,
       freePower: false,
       total: null,
       title: false,
@@ -601,6 +614,43 @@ class StatementReader {
       else if (after?.type === 'quantity' && after.line === first.line && after.quantity.dimension === 'A')
         after.excluded = 'part'
       index = end - 1
+    }
+  }
+
+  /** "12V 1A (max. 15V)", "6-12V (9V 1A adapter supplied)": low volts in brackets behind a machine's own are a remark. */
+  #bindRemarks(): void {
+    let hasVolts = false
+    let within = false
+    for (const [index, statement] of this.#list.entries()) {
+      if (statement.type === 'open') within = hasVolts
+      if (statement.type === 'line' || statement.type === 'section') within = false
+      if (statement.type !== 'quantity') continue
+      const { quantity } = statement
+      if (within && this.#isClosed(index, quantity.first)) within = false
+      const isLow = quantity.dimension === 'V' && highest(quantity) < plateLimits.leastMainsV.value
+      if (!within) hasVolts ||= isLow && !statement.excluded
+      else if (isLow) this.#excludeRemark(index)
+    }
+  }
+
+  /** Whether the bracket that was opened last before a statement is closed before its first token. */
+  #isClosed(index: number, first: number): boolean {
+    for (let at = first - 1; at >= 0 && index > 0; at -= 1) {
+      const token = this.tokens[at]!
+      if (token.type === 'sign' && token.sign === ')') return true
+      if (token.type === 'sign' && token.sign === '(') return false
+    }
+    return false
+  }
+
+  /** The volts of a remark and the figures behind them, as far as they stand in the same bracket. */
+  #excludeRemark(index: number): void {
+    for (let at = index; at < this.#list.length; at += 1) {
+      const one = this.#list[at]!
+      if (one.type === 'line' || one.type === 'section') return
+      if (one.type !== 'quantity') continue
+      if (at > index && (this.#isClosed(at, one.quantity.first) || one.quantity.dimension === 'V')) return
+      one.excluded = 'part'
     }
   }
 

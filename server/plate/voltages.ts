@@ -6,6 +6,8 @@ import type { Element, Quantity } from './quantity.js'
 export interface RailVoltage {
   voltageV: number
   voltageMaxV: number | null
+  /** printed with a sign, which only direct voltages have */
+  signed: boolean
 }
 
 const ascending = (values: readonly number[]): boolean =>
@@ -96,12 +98,12 @@ export function railVoltages(quantity: Quantity, taps: boolean): RailVoltage[] |
 /** "12V DC to 220V AC": no range and no list of one side. */
 const isTwoKinds = ({ kind, elements }: Quantity): boolean => kind === 'conflict' && elements.length > 1
 
-const plain = (voltageV: number): RailVoltage => ({ voltageV, voltageMaxV: null })
+const plain = (voltageV: number, signed = false): RailVoltage => ({ voltageV, voltageMaxV: null, signed })
 
 function one({ value, sign }: Element): RailVoltage[] | null {
   if (value === 0) return null
-  if (sign === '±') return [plain(value), plain(-value)]
-  return [plain(sign === '-' ? -value : value)]
+  if (sign === '±') return [plain(value, true), plain(-value, true)]
+  return [plain(sign === '-' ? -value : value, sign !== null)]
 }
 
 function ranged(group: readonly Element[], taps: boolean): RailVoltage[] | null {
@@ -113,7 +115,7 @@ function ranged(group: readonly Element[], taps: boolean): RailVoltage[] | null 
   if (values.length === 2) {
     if (readsAsSettings(first!, middle!)) return [plain(first!), plain(middle!)]
     if (first === 0 && taps) return [plain(middle!)]
-    return [{ voltageV: first!, voltageMaxV: middle! }]
+    return [{ voltageV: first!, voltageMaxV: middle!, signed: group[0]!.sign === '+' }]
   }
-  return (first === 0 ? values.slice(1) : values).map(plain)
+  return (first === 0 ? values.slice(1) : values).map((value) => plain(value))
 }

@@ -90,6 +90,12 @@ export const plateLimits = frozen({
   leastWindingV: limit(3, 'Rule of this project', 'cells have 1.2 to 1.5 V, windings of supplies 5 V and more'),
   /** most like windings of a transformer */
   mostWindings: limit(4, 'Rule of this project', 'more of the same are cells'),
+  /** over volts times amperes from here on, printed watts belong to another thing [1] */
+  powerDenied: limit(
+    1.25,
+    'Rule of this project',
+    'rated watts may be those at the upper end of the mains, 1.1 squared times the rated ones',
+  ),
   /** sizes of coaxial plugs [mm] */
   leastPlugMm: limit(2, 'Rule of this project', '2.35 mm, the smallest plug listed'),
   mostPlugMm: limit(8.1, 'Rule of this project', '8.0 mm, the largest plug listed'),

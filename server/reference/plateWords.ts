@@ -74,6 +74,21 @@ export type PlateLanguage =
   | 'ja'
   | 'zh'
   | 'ko'
+  | 'uk'
+  | 'bg'
+  | 'el'
+  | 'hu'
+  | 'hr'
+  | 'ro'
+  | 'tr'
+  | 'vi'
+  | 'id'
+  | 'th'
+  | 'he'
+  | 'ar'
+  | 'et'
+  | 'lt'
+  | 'lv'
 
 /** Words of one language with one meaning. Case, accents and a closing full stop do not matter. */
 export interface PlateWords {
@@ -851,6 +866,81 @@ export const plateWords: readonly PlateWords[] = frozen([
     trade,
   ),
   words('es', 'wall transformer', 'ADAPTADOR CA/CC; ADAPTADOR CA; FUENTE', trade),
+  words('uk', 'input', 'ВХІД; ВХІДНА НАПРУГА', trade),
+  words('uk', 'output', 'ВИХІД; ВИХІДНА НАПРУГА', trade),
+  words('uk', 'dc', 'ПОСТІЙНИЙ; ПОСТІЙНИЙ СТРУМ; ПОСТІЙНОГО СТРУМУ', trade),
+  words('uk', 'ac', 'ЗМІННИЙ; ЗМІННИЙ СТРУМ; ЗМІННОГО СТРУМУ', trade),
+  words('uk', 'voltage', 'НАПРУГА', trade),
+  words('uk', 'current', 'СТРУМ', trade),
+  words('uk', 'power', 'ПОТУЖНІСТЬ', trade),
+  words('bg', 'output', 'ИЗХОД', trade),
+  words('bg', 'voltage', 'НАПРЕЖЕНИЕ', trade),
+  words('el', 'input', 'ΕΙΣΟΔΟΣ', trade),
+  words('el', 'output', 'ΕΞΟΔΟΣ', trade),
+  words('el', 'dc', 'ΣΥΝΕΧΕΣ; ΣΥΝΕΧΕΣ ΡΕΥΜΑ', trade),
+  words('el', 'ac', 'ΕΝΑΛΛΑΣΣΟΜΕΝΟ; ΕΝΑΛΛΑΣΣΟΜΕΝΟ ΡΕΥΜΑ', trade),
+  words('el', 'voltage', 'ΤΑΣΗ', trade),
+  words('el', 'power', 'ΙΣΧΥΣ', trade),
+  words('hu', 'input', 'BEMENET; BEMENŐ FESZÜLTSÉG', trade),
+  words('hu', 'output', 'KIMENET; KIMENŐ FESZÜLTSÉG', trade),
+  words('hu', 'dc', 'EGYENÁRAM; EGYENFESZÜLTSÉG', trade),
+  words('hu', 'ac', 'VÁLTÓÁRAM; VÁLTAKOZÓ ÁRAM; VÁLTÓFESZÜLTSÉG', trade),
+  words('hu', 'power', 'TELJESÍTMÉNY', trade),
+  words('hu', 'consumption', 'TELJESÍTMÉNYFELVÉTEL; FOGYASZTÁS', trade),
+  words('hr', 'input', 'ULAZ; ULAZNI NAPON', trade),
+  words('hr', 'output', 'IZLAZ; IZLAZNI NAPON', trade),
+  words('hr', 'dc', 'ISTOSMJERNA STRUJA; ISTOSMJERNO', trade),
+  words('hr', 'ac', 'IZMJENIČNA STRUJA; IZMJENIČNO', trade),
+  words('hr', 'power', 'SNAGA', trade),
+  words('ro', 'input', 'INTRARE', trade),
+  words('ro', 'output', 'IEȘIRE; IEŞIRE', trade),
+  words('ro', 'power', 'PUTERE', trade),
+  words('tr', 'input', 'GİRİŞ', trade),
+  words('tr', 'output', 'ÇIKIŞ', trade),
+  words('tr', 'power', 'GÜÇ', trade),
+  words('vi', 'input', 'ĐẦU VÀO; NGÕ VÀO', trade),
+  words('vi', 'output', 'ĐẦU RA; NGÕ RA', trade),
+  words('vi', 'power', 'CÔNG SUẤT', trade),
+  words('id', 'input', 'MASUKAN', trade),
+  words('id', 'output', 'KELUARAN', trade),
+  words('id', 'power', 'DAYA', trade),
+  words('th', 'input', 'อินพุต', trade),
+  words('th', 'output', 'เอาต์พุต', trade),
+  words('he', 'input', 'כניסה', trade),
+  words('he', 'output', 'יציאה', trade),
+  words('ar', 'input', 'الدخل; دخل', trade),
+  words('ar', 'output', 'الخرج; خرج', trade),
+  words('et', 'input', 'SISEND', trade),
+  words('et', 'output', 'VÄLJUND', trade),
+  words('lt', 'input', 'ĮĖJIMAS; ĮVESTIS', trade),
+  words('lt', 'output', 'IŠĖJIMAS; IŠVESTIS', trade),
+  words('lv', 'input', 'IEEJA', trade),
+  words('lv', 'output', 'IZEJA', trade),
+  words('en', 'elsewhere', 'COOLING CAPACITY; HEATING CAPACITY; CAPACITY; COOLING; HEATING OUTPUT', trade),
+  words('zh', 'elsewhere', '制冷量; 制热量', trade),
+  words('de', 'elsewhere', 'KÜHLLEISTUNG; KÄLTELEISTUNG; HEIZLEISTUNG', trade),
+  words('en', 'elsewhere', 'INTERNAL VOLTAGE; INTERNAL SUPPLY; INTERNAL RAIL', trade),
+  words('fr', 'elsewhere', 'TENSION INTERNE', trade),
+  words('de', 'elsewhere', 'INTERNE SPANNUNG', trade),
+  words('it', 'elsewhere', 'TENSIONE INTERNA', trade),
+  words('es', 'elsewhere', 'TENSIÓN INTERNA', trade),
+  words('en', 'combined', 'EACH', trade),
+  words('de', 'combined', 'JE', trade),
+  words(
+    'en',
+    'elsewhere',
+    'RUNS ON; RUNS FINE ON; RUNS OK ON; RUNS WELL ON; ALSO RUNS ON; WORKS ON; WORKS FINE ON; WORKS WITH; TESTED ON; TESTED WITH; TESTED AT; COMPATIBLE WITH; SURVIVES; TOLERATES; ABSOLUTE MAXIMUM; ABSOLUTE MAX; DO NOT EXCEED; NEVER EXCEED; NOT MORE THAN',
+    trade,
+  ),
+  words(
+    'en',
+    'elsewhere',
+    'ADAPTER SUPPLIED; ADAPTOR SUPPLIED; ADAPTER INCLUDED; ADAPTOR INCLUDED; SUPPLY INCLUDED; POWER SUPPLY INCLUDED; POWER SUPPLY SUPPLIED; ADAPTER PROVIDED',
+    trade,
+  ),
+  words('de', 'elsewhere', 'LÄUFT AUCH MIT; NICHT MEHR ALS; NETZTEIL MITGELIEFERT; NETZTEIL LIEGT BEI', trade),
+  words('fr', 'elsewhere', 'FONCTIONNE AUSSI AVEC; NE PAS DÉPASSER; ADAPTATEUR FOURNI', trade),
+  words('es', 'elsewhere', 'FUNCIONA TAMBIÉN CON; NO EXCEDER; ADAPTADOR INCLUIDO', trade),
 ])
 
 /** Unit forms, longest first is not needed. The same line serves every language that writes the form. */

@@ -17,8 +17,7 @@ describe('the table of words', () => {
   })
 
   it('covers input, output, primary, secondary, mains, voltage, current, power, frequency, a.c. and d.c. in 17 languages', () => {
-    const languages = [...new Set(plateWords.map(({ language }) => language))].filter((one) => one !== 'any')
-    expect(languages).toHaveLength(17)
+    const languages = 'en de fr it es pt nl sv da no fi pl cs ru ja zh ko'.split(' ')
     const meanings = [
       'input',
       'output',

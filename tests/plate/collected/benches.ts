@@ -24,7 +24,11 @@ export const benches: Plate[] = [
   { text: '一次側 100V 50/60Hz 10VA 二次側 9V 600mA', in: 'ac 100 50/60Hz 10VA', out: '9 ? 0.6A' },
   { text: '输入:220V~50Hz 0.15A\n输出:12V⎓1A', in: 'ac 220 50Hz 0.15A', out: '12 dc 1A' },
   { text: '電源變壓器 輸入 AC110V 60Hz 輸出 DC9V 500mA', in: 'ac 110 60Hz', out: '9 dc 0.5A' },
-  { text: '输入 100-240V~ 50/60Hz 1.5A 输出 +5V 3A / +12V 2A', in: 'ac 100..240 50/60Hz 1.5A', out: '5 ? 3A; 12 ? 2A' },
+  {
+    text: '输入 100-240V~ 50/60Hz 1.5A 输出 +5V 3A / +12V 2A',
+    in: 'ac 100..240 50/60Hz 1.5A',
+    out: '5 dc 3A; 12 dc 2A',
+  },
   { text: '정격입력: AC 220V 60Hz 15VA\n정격출력: DC 9V 800mA', in: 'ac 220 60Hz 15VA', out: '9 dc 0.8A' },
   { text: '입력 100-240V~ 50/60Hz 0.5A 출력 12V⎓ 2.0A', in: 'ac 100..240 50/60Hz 0.5A', out: '12 dc 2A' },
   { text: 'ВХОД ~220В 50Гц 12ВА\nВЫХОД =9В 0,5А', in: 'ac 220 50Hz 12VA', out: '9 dc 0.5A' },
@@ -76,7 +80,7 @@ export const benches: Plate[] = [
   {
     text: 'I/P 115/230VAC 2.5/1.3A 47-63Hz  O/P +5V/10A -5V/0.5A +12V/3A -12V/0.5A',
     in: 'ac 115 230 47/63Hz 2.5A',
-    out: '5 ? 10A; -5 ? 0.5A; 12 ? 3A; -12 ? 0.5A',
+    out: '5 dc 10A; -5 dc 0.5A; 12 dc 3A; -12 dc 0.5A',
   },
   {
     text: 'LPS  INPUT:100-240V~50-60Hz 1.7A  OUTPUT:19.5V⎓3.34A 65.0W',

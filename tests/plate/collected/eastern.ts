@@ -16,14 +16,14 @@ export const eastern: Plate[] = [
     out: '12 dc 2A 24W',
     polarity: '+',
   },
-  { text: 'Moc całkowita 40W Wyjścia +5V 5A +12V 1A', out: '5 ? 5A; 12 ? 1A', totalW: 40 },
+  { text: 'Moc całkowita 40W Wyjścia +5V 5A +12V 1A', out: '5 dc 5A; 12 dc 1A', totalW: 40 },
   { text: 'Uz 220V~ Uwy 12V= Iwy 1A', in: 'ac 220', out: '12 dc 1A' },
   { text: 'Síťový zdroj\nvstup 220 V~ 50 Hz 8 VA\nvýstup 9 V= 0,3 A', in: 'ac 220 50Hz 8VA', out: '9 dc 0.3A' },
   { text: 'Napájení: síť 120/220 V, 50 Hz, příkon 35 W, pojistka 0,4 A', in: 'ac 120 220 50Hz 35W', fuse: '0,4 A' },
   { text: 'Transformátor 220V/2x15V 60VA', in: '? 220', out: '15 ?; 15 ?' },
   { text: 'VÝSTUP 3 až 12 V ss, 1 A', out: '3..12 dc 1A' },
   { text: 'Adaptér 230V/50Hz 12V/500mA', in: 'ac 230 50Hz', out: '12 ? 0.5A' },
-  { text: 'Výstupy +5 V/4 A, +12 V/1 A, celkový výkon 30 W', out: '5 ? 4A; 12 ? 1A', totalW: 30 },
+  { text: 'Výstupy +5 V/4 A, +12 V/1 A, celkový výkon 30 W', out: '5 dc 4A; 12 dc 1A', totalW: 30 },
   {
     text: 'БЛОК ПИТАНИЯ БП2-3\n~220 В 50 Гц 10 ВА\n=9 В 0,3 А\nГОСТ 12.2.006-87',
     in: 'ac 220 50Hz 10VA',
@@ -37,7 +37,7 @@ export const eastern: Plate[] = [
   { text: 'Адаптер сетевой ВХОД 230V~50Hz ВЫХОД 7.5V 800mA', in: 'ac 230 50Hz', out: '7.5 ? 0.8A' },
   { text: 'от 3 до 12 В, 1 А', out: '3..12 ? 1A' },
   { text: 'Пр. 0,5 А  ~220 В  50 Гц  40 Вт', in: 'ac 220 50Hz 40W', fuse: '0,5 А' },
-  { text: 'Суммарная мощность 75 Вт Выходы +5В 8А +12В 3А', out: '5 ? 8A; 12 ? 3A', totalW: 75 },
+  { text: 'Суммарная мощность 75 Вт Выходы +5В 8А +12В 3А', out: '5 dc 8A; 12 dc 3A', totalW: 75 },
   {
     text: 'ＩＮＰＵＴ　１００Ｖ〜　５０／６０Ｈｚ　１２ＶＡ\nＯＵＴＰＵＴ　６Ｖ⎓　１Ａ',
     in: 'ac 100 50/60Hz 12VA',
@@ -46,7 +46,7 @@ export const eastern: Plate[] = [
   {
     text: '入力　ＡＣ１００Ｖ　５０－６０Ｈｚ　２５Ｗ\n出力　＋５Ｖ　３Ａ　＋１２Ｖ　０．５Ａ　－１２Ｖ　０．３Ａ',
     in: 'ac 100 50/60Hz 25W',
-    out: '5 ? 3A; 12 ? 0.5A; -12 ? 0.3A',
+    out: '5 dc 3A; 12 dc 0.5A; -12 dc 0.3A',
   },
   { text: '定格 AC100V 50/60Hz 8VA DC9V 300mA', in: 'ac 100 50/60Hz 8VA', out: '9 dc 0.3A' },
   {
@@ -65,7 +65,7 @@ export const eastern: Plate[] = [
     in: 'ac 100..240 50/60Hz 0.4A',
     out: '5 dc 2A 10W',
   },
-  { text: '出力 +5V 10A, +12V 4A, -12V 0.5A 総合出力 100W以下', out: '5 ? 10A; 12 ? 4A; -12 ? 0.5A', totalW: 100 },
+  { text: '出力 +5V 10A, +12V 4A, -12V 0.5A 総合出力 100W以下', out: '5 dc 10A; 12 dc 4A; -12 dc 0.5A', totalW: 100 },
   { text: '電源電圧 AC100V±10% 50/60Hz 消費電流 1.2A ヒューズ 2A', in: 'ac 100 50/60Hz 1.2A', fuse: '2A' },
   { text: '変圧器 一次 100/110V 二次 24V 50VA', in: '? 100 110', out: '24 ? 50VA' },
   { text: '乾電池 1.5V×4 又は ACアダプター DC6V', of: 'device', takes: '6 dc' },
@@ -80,7 +80,7 @@ export const eastern: Plate[] = [
   {
     text: '开关电源 输入 220V 输出 +5V 5A +12V 2A -12V 0.5A 总功率 55W',
     in: '? 220',
-    out: '5 ? 5A; 12 ? 2A; -12 ? 0.5A',
+    out: '5 dc 5A; 12 dc 2A; -12 dc 0.5A',
     totalW: 55,
   },
   { text: '保险丝 0.5A 电源 220V~ 50Hz 功率 40W', in: 'ac 220 50Hz 40W', fuse: '0.5A' },
@@ -96,5 +96,5 @@ export const eastern: Plate[] = [
     out: '19 dc 1.7A',
   },
   { text: '소비전력 45W 전원 AC220V 60Hz 퓨즈 1A', in: 'ac 220 60Hz 45W', fuse: '1A' },
-  { text: '출력 +5V 8A +12V 3A 총출력 70W', out: '5 ? 8A; 12 ? 3A', totalW: 70 },
+  { text: '출력 +5V 8A +12V 3A 총출력 70W', out: '5 dc 8A; 12 dc 3A', totalW: 70 },
 ]

@@ -14,7 +14,11 @@ export const european: Plate[] = [
     out: '5 dc 3A; 12 dc 1A',
     totalW: 25,
   },
-  { text: 'Ausgang +5V 6A +12V 3A -12V 0,5A  Gesamtleistung max. 65W', out: '5 ? 6A; 12 ? 3A; -12 ? 0.5A', totalW: 65 },
+  {
+    text: 'Ausgang +5V 6A +12V 3A -12V 0,5A  Gesamtleistung max. 65W',
+    out: '5 dc 6A; 12 dc 3A; -12 dc 0.5A',
+    totalW: 65,
+  },
   {
     text: 'Umschaltbar 3 / 4,5 / 6 / 7,5 / 9 / 12 V= 800 mA\nNetz 230 V~ 50 Hz',
     in: 'ac 230 50Hz',
@@ -72,7 +76,7 @@ export const european: Plate[] = [
   {
     text: 'ENTREE 110/220V 50HZ 0,25A\nSORTIES : 5V 4A ; 12V 1A ; -12V 0,2A\nPUISSANCE TOTALE 35W',
     in: 'ac 110 220 50Hz 0.25A',
-    out: '5 ? 4A; 12 ? 1A; -12 ? 0.2A',
+    out: '5 ? 4A; 12 ? 1A; -12 dc 0.2A',
     totalW: 35,
   },
   { text: 'TENSION DE SORTIE 3 à 12 V continu, 500 mA maxi', out: '3..12 dc 0.5A' },
@@ -130,7 +134,7 @@ export const european: Plate[] = [
     in: 'ac 100..240 50/60Hz 0.15A',
     out: '3.7 dc 0.355A',
   },
-  { text: 'POTENCIA TOTAL DE SALIDA 60W. SALIDAS: +5V 6A, +12V 2A', out: '5 ? 6A; 12 ? 2A', totalW: 60 },
+  { text: 'POTENCIA TOTAL DE SALIDA 60W. SALIDAS: +5V 6A, +12V 2A', out: '5 dc 6A; 12 dc 2A', totalW: 60 },
   { text: 'Tensión 125-220 V corriente alterna 50 períodos 55 W', in: 'ac 125 220 50Hz 55W' },
   { text: 'ESTABILIZADOR ENTRADA 220V SALIDA 125-220V 250W', in: '? 220', out: '125 ? 250W; 220 ? 250W' },
   {

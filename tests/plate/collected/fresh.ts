@@ -25,17 +25,17 @@ export const fresh: Plate[] = [
   {
     text: 'MAXIMUM TOTAL POWER 110W. +5V 11A, +12V 4.5A, -12V 1A, 90-130V/180-260V 47-63Hz',
     in: 'ac 90..130 180..260 47/63Hz',
-    out: '5 ? 11A; 12 ? 4.5A; -12 ? 1A',
+    out: '5 dc 11A; 12 dc 4.5A; -12 dc 1A',
     totalW: 110,
   },
   {
     text: 'TOTAL OUTPUT POWER SHALL NOT EXCEED 250W\n+5V 25A +12V 10A -5V 0.5A -12V 0.5A',
-    out: '5 ? 25A; 12 ? 10A; -5 ? 0.5A; -12 ? 0.5A',
+    out: '5 dc 25A; 12 dc 10A; -5 dc 0.5A; -12 dc 0.5A',
     totalW: 250,
   },
   {
     text: '+5V AND +3.3V COMBINED OUTPUT 150W MAX\n+3.3V 20A +5V 21A +12V 10A\nTOTAL 250W',
-    out: '3.3 ? 20A; 5 ? 21A; 12 ? 10A',
+    out: '3.3 dc 20A; 5 dc 21A; 12 dc 10A',
     totalW: 250,
   },
   {
@@ -80,7 +80,7 @@ export const fresh: Plate[] = [
   },
   { text: 'Alimentation réglable de 3 à 30 V / 0 à 2,5 A, secteur 220 V', in: '? 220', out: '3..30 ? 2.5A' },
   { text: 'Tension 230 V ~ Fréquence 50 Hz Puissance absorbée 22 W', in: 'ac 230 50Hz 22W' },
-  { text: 'Sortie + 5 V 2 A, + 12 V 1 A, − 12 V 0,3 A', out: '5 ? 2A; 12 ? 1A; -12 ? 0.3A' },
+  { text: 'Sortie + 5 V 2 A, + 12 V 1 A, − 12 V 0,3 A', out: '5 ? 2A; 12 ? 1A; -12 dc 0.3A' },
   { text: 'Fusible 100 mA temporisé secteur 220 V 50 Hz', in: 'ac 220 50Hz', fuse: '100 mA' },
   { text: 'Uscita: 6V 9V 12V 1A selezionabile. Ingresso: 230V', in: '? 230', out: '6 ? 1A; 9 ? 1A; 12 ? 1A' },
   { text: 'TENSIONE 220V - FREQUENZA 50Hz - POTENZA 30W', in: 'ac 220 50Hz 30W' },
@@ -122,7 +122,7 @@ export const fresh: Plate[] = [
   { text: '定格出力 DC 3V 500mA センター(+)', out: '3 dc 0.5A', polarity: '+' },
   { text: '消費電力 25W(AC100V 50/60Hz)', in: 'ac 100 50/60Hz 25W' },
   { text: 'ＤＣ　ＩＮ　１２Ｖ　１．５Ａ', of: 'device', takes: '12 dc 1.5A' },
-  { text: '出力 ±15V 0.5A +5V 2A 入力 100V', in: '? 100', out: '15 ? 0.5A; -15 ? 0.5A; 5 ? 2A' },
+  { text: '出力 ±15V 0.5A +5V 2A 入力 100V', in: '? 100', out: '15 dc 0.5A; -15 dc 0.5A; 5 dc 2A' },
   { text: '输入：AC 220V±10% 50Hz 输出：AC 12V 2A', in: 'ac 220 50Hz', out: '12 ac 2A' },
   { text: '额定电压 220V 额定频率 50Hz 额定功率 60W', in: 'ac 220 50Hz 60W' },
   { text: '輸入電壓 110V 60Hz 輸出電壓 DC 12V 輸出電流 1A', in: 'ac 110 60Hz', out: '12 dc 1A' },

@@ -16,9 +16,9 @@ export const last: Plate[] = [
     out: '5 ? 5A; 12 ? 2A',
     totalW: 45,
   },
-  { text: '5V 12A, 15V 2A, -15V 1A. Max. 90W total', out: '5 ? 12A; 15 ? 2A; -15 ? 1A', totalW: 90 },
+  { text: '5V 12A, 15V 2A, -15V 1A. Max. 90W total', out: '5 ? 12A; 15 ? 2A; -15 dc 1A', totalW: 90 },
   { text: 'OUT1 24V 3A OUT2 24V 3A MAX. TOTAL 100W', out: '24 ? 3A; 24 ? 3A', totalW: 100 },
-  { text: '+12V and -12V total 30W: +12V 2A -12V 1A +5V 4A', out: '12 ? 2A; -12 ? 1A; 5 ? 4A' },
+  { text: '+12V and -12V total 30W: +12V 2A -12V 1A +5V 4A', out: '12 dc 2A; -12 dc 1A; 5 dc 4A' },
   {
     text: 'Netz 220V~ 50Hz / Ausgang 1,5-3-4,5-6-7,5-9-12V= 300mA',
     in: 'ac 220 50Hz',
@@ -64,12 +64,12 @@ export const last: Plate[] = [
   {
     text: 'Выход +5В 3А; +12В 1А; -12В 0,2А. Вход ~220В 50Гц 40ВА',
     in: 'ac 220 50Hz 40VA',
-    out: '5 ? 3A; 12 ? 1A; -12 ? 0.2A',
+    out: '5 dc 3A; 12 dc 1A; -12 dc 0.2A',
   },
   {
     text: '入力 AC100-120V／200-240V 50/60Hz 4A／2A 出力 +5V 20A +12V 8A',
     in: 'ac 100..120 200..240 50/60Hz 4A',
-    out: '5 ? 20A; 12 ? 8A',
+    out: '5 dc 20A; 12 dc 8A',
   },
   {
     text: '出力 DC9V 850mA センターマイナス 入力 AC100V 14VA 50/60Hz',
@@ -80,7 +80,7 @@ export const last: Plate[] = [
   {
     text: '输出 +5V/3A +12V/1A 总功率25W 输入 AC100-240V 50/60Hz',
     in: 'ac 100..240 50/60Hz',
-    out: '5 ? 3A; 12 ? 1A',
+    out: '5 dc 3A; 12 dc 1A',
     totalW: 25,
   },
   { text: '출력: 12V⎓ 3A 36W 입력: 100-240V~ 50/60Hz 1A', in: 'ac 100..240 50/60Hz 1A', out: '12 dc 3A 36W' },

@@ -30,7 +30,7 @@ export const modern: Plate[] = [
   },
   { text: 'OUTPUT1: 12V⎓ 3A OUTPUT2: 5V⎓ 2A TOTAL 46W', out: '12 dc 3A; 5 dc 2A', totalW: 46 },
   { text: 'CH1 12V 2A CH2 5V 1A CH3 3.3V 1A', out: '12 ? 2A; 5 ? 1A; 3.3 ? 1A' },
-  { text: 'V1 +5V 0.5-6A V2 +12V 0-2A V3 -12V 0-0.5A', out: '5 ? 6A; 12 ? 2A; -12 ? 0.5A' },
+  { text: 'V1 +5V 0.5-6A V2 +12V 0-2A V3 -12V 0-0.5A', out: '5 dc 6A; 12 dc 2A; -12 dc 0.5A' },
   { text: 'VO: 24V IO: 2.1A INPUT 100-240VAC 1.3A', in: 'ac 100..240 1.3A', out: '24 ? 2.1A' },
   {
     text: 'LED DRIVER INPUT 220-240V~ 50/60Hz OUTPUT 350mA 9-36V⎓ 12W',
@@ -86,11 +86,11 @@ export const modern: Plate[] = [
   { text: 'OUTPUT: DC5V1A×2 INPUT: AC100-240V', in: 'ac 100..240', out: '5 dc 1A; 5 dc 1A' },
   { text: 'OUT 5VDC 1.0A + 12VDC 1.5A', out: '5 dc 1A; 12 dc 1.5A' },
   { text: '5V/2A & 12V/2A dual output, 34W total', out: '5 ? 2A; 12 ? 2A', totalW: 34 },
-  { text: '+3.3V & +5V total 100W; +3.3V 14A; +5V 16A; +12V 10A', out: '3.3 ? 14A; 5 ? 16A; 12 ? 10A' },
+  { text: '+3.3V & +5V total 100W; +3.3V 14A; +5V 16A; +12V 10A', out: '3.3 dc 14A; 5 dc 16A; 12 dc 10A' },
   { text: 'MAX. COMBINED POWER ON +3.3V & +5V: 100W' },
   {
     text: 'TOTAL POWER 300W MAX +3.3V 20A +5V 30A +12V 15A -12V 0.8A +5VSB 2A (+3.3V & +5V COMBINED 180W)',
-    out: '3.3 ? 20A; 5 ? 30A; 12 ? 15A; -12 ? 0.8A; 5 ? 2A',
+    out: '3.3 dc 20A; 5 dc 30A; 12 dc 15A; -12 dc 0.8A; 5 dc 2A',
     totalW: 300,
   },
   {
@@ -120,7 +120,7 @@ export const machinePlates: Plate[] = [
   { text: 'POWER SUPPLY: 12-24V DC, 6W', of: 'device', takes: '12..24 dc 6W' },
   { text: 'EXT. POWER 9V DC CENTER NEGATIVE 100mA', of: 'device', takes: '9 dc 0.1A', polarity: '-' },
   { text: 'USE ADAPTER 9V AC 1A ONLY', of: 'device', takes: '9 ac 1A' },
-  { text: '+5V 1.2A +12V 0.9A', of: 'device', takes: '5 ? 1.2A; 12 ? 0.9A' },
+  { text: '+5V 1.2A +12V 0.9A', of: 'device', takes: '5 dc 1.2A; 12 dc 0.9A' },
   { text: 'DISK DRIVE +5V DC 0.7A +12V DC 1.5A (2.5A START)', of: 'device', takes: '5 dc 0.7A; 12 dc 1.5A' },
   { text: '5V=1A 12V=0.6A', of: 'device', takes: '5 dc 1A; 12 dc 0.6A' },
   { text: 'TERMINAL 100-120/200-240V~ 50/60Hz 1.2/0.6A', of: 'device', in: 'ac 100..120 200..240 50/60Hz 1.2A' },

@@ -51,17 +51,17 @@ export const oldSupplies: Plate[] = [
   {
     text: 'DUAL POWER SUPPLY\n230V 50Hz 60VA\n+15V 1A\n-15V 1A\n+5V 3A',
     in: 'ac 230 50Hz 60VA',
-    out: '15 ? 1A; -15 ? 1A; 5 ? 3A',
+    out: '15 dc 1A; -15 dc 1A; 5 dc 3A',
   },
   {
     text: 'INPUT 95-130/190-260V 47-63Hz 350W\nOUTPUT #1 +5V 30A #2 +12V 5A #3 -12V 2A',
     in: 'ac 95..130 190..260 47/63Hz 350W',
-    out: '5 ? 30A; 12 ? 5A; -12 ? 2A',
+    out: '5 dc 30A; 12 dc 5A; -12 dc 2A',
   },
   {
     text: 'SWITCHING POWER SUPPLY 150W\nINPUT: 115V/4A 230V/2A 50/60HZ\nOUTPUT: +5V/15A +12V/4.2A -5V/0.3A -12V/0.25A',
     in: 'ac 115 230 50/60Hz 4A',
-    out: '5 ? 15A; 12 ? 4.2A; -5 ? 0.3A; -12 ? 0.25A',
+    out: '5 dc 15A; 12 dc 4.2A; -5 dc 0.3A; -12 dc 0.25A',
   },
   {
     text: 'DC OUTPUT: +5V 20A  +12V 8A  -5V 0.5A  -12V 0.5A\nTOTAL OUTPUT 200W MAX\nAC INPUT: 115/230V 6/3.5A 60/50Hz',
@@ -69,7 +69,7 @@ export const oldSupplies: Plate[] = [
     out: '5 dc 20A; 12 dc 8A; -5 dc 0.5A; -12 dc 0.5A',
     totalW: 200,
   },
-  { text: '+5V 20A  +12V 8A  -12V 0.5A  TOTAL OUTPUT 150W MAX', out: '5 ? 20A; 12 ? 8A; -12 ? 0.5A', totalW: 150 },
+  { text: '+5V 20A  +12V 8A  -12V 0.5A  TOTAL OUTPUT 150W MAX', out: '5 dc 20A; 12 dc 8A; -12 dc 0.5A', totalW: 150 },
   {
     text: 'AC INPUT 115/230V~ 8/4A 50-60Hz\nDC OUTPUT +3.3V 14A +5V 22A +12V 8A -5V 0.3A -12V 0.8A +5VSB 2A\nMAX. COMBINED POWER ON +3.3V & +5V: 125W\nTOTAL POWER 235W',
     in: 'ac 115 230 50/60Hz 8A',
@@ -78,7 +78,7 @@ export const oldSupplies: Plate[] = [
   },
   { text: 'DC OUTPUT +5V 10A +3.3V 12A (+5V & +3.3V = 80W MAX) +12V 6A', out: '5 dc 10A; 3.3 dc 12A; 12 dc 6A' },
   { text: 'OUTPUT: 5V 8A, 12V 2.5A. MAX TOTAL OUTPUT POWER: 65 WATTS', out: '5 ? 8A; 12 ? 2.5A', totalW: 65 },
-  { text: 'OUTPUT POWER 40W MAX TOTAL\n+5V 5A +12V 2A -12V 0.3A', out: '5 ? 5A; 12 ? 2A; -12 ? 0.3A', totalW: 40 },
+  { text: 'OUTPUT POWER 40W MAX TOTAL\n+5V 5A +12V 2A -12V 0.3A', out: '5 dc 5A; 12 dc 2A; -12 dc 0.3A', totalW: 40 },
   { text: 'VARIABLE TRANSFORMER INPUT 240V 50Hz OUTPUT 0-270V 8A', in: 'ac 240 50Hz', out: '0..270 ? 8A' },
   { text: 'ISOLATING TRANSFORMER PRIMARY 240V 50Hz SECONDARY 110V 500VA', in: 'ac 240 50Hz', out: '110 ? 500VA' },
   { text: 'BELL TRANSFORMER 230V 50Hz 8V 1A 12V 0.66A', in: 'ac 230 50Hz', out: '8 ? 1A; 12 ? 0.66A' },
@@ -99,7 +99,7 @@ export const oldSupplies: Plate[] = [
   },
   { text: 'SEC 12V+12V 1A', out: '12 ? 1A; 12 ? 1A' },
   { text: 'PRI 230V 50Hz  SEC 2x12V 20VA', in: 'ac 230 50Hz', out: '12 ?; 12 ?' },
-  { text: 'OUTPUT ±12V 0.5A', out: '12 ? 0.5A; -12 ? 0.5A' },
+  { text: 'OUTPUT ±12V 0.5A', out: '12 dc 0.5A; -12 dc 0.5A' },
   { text: 'INPUT 220-240V DC OUTPUT 12V 1A', in: '? 220..240', out: '12 dc 1A' },
   { text: '240V 50~ 12W EARTHED MODEL 12V-500', in: 'ac 240 50Hz 12W' },
   {
