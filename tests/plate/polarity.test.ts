@@ -313,6 +313,7 @@ describe('a sentence on the polarity', () => {
     ['Nothing to repair. Centre positive', P],
     ['Barrel jack, center-positive', P],
     ['barrel plug, barrel positive', N],
+    ['2.5mm barrel, tip positive', P],
   ])('“%s” is %s', (text, polarity) => {
     expect(read(text)).toBe(polarity)
   })

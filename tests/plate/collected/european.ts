@@ -153,7 +153,12 @@ export const european: Plate[] = [
   },
   { text: 'SAÍDA 5V=3A 12V=1A POTÊNCIA TOTAL 27W', out: '5 dc 3A; 12 dc 1A', totalW: 27 },
   { text: 'VOEDING 220V 50Hz\nUITGANG 6-9-12V= 400mA', in: 'ac 220 50Hz', out: '6 dc 0.4A; 9 dc 0.4A; 12 dc 0.4A' },
-  { text: 'Ingang: 220V~ 50Hz 45mA  Uitgang: 7,5V= 500mA  kern is +', in: 'ac 220 50Hz 0.045A', out: '7.5 dc 0.5A' },
+  {
+    text: 'Ingang: 220V~ 50Hz 45mA  Uitgang: 7,5V= 500mA  kern is +',
+    in: 'ac 220 50Hz 0.045A',
+    out: '7.5 dc 0.5A',
+    polarity: '+',
+  },
   { text: 'NETSPANNING 220 V WISSELSTROOM, VERMOGEN 65 W, ZEKERING 0,8 A TRAAG', in: 'ac 220 65W', fuse: '0,8 A' },
   { text: 'UITGANG 3 tot 12 V gelijkspanning max. 1 A', out: '3..12 dc 1A' },
   { text: 'TOTAAL VERMOGEN 50 W UITGANGEN 5V= 5A 12V= 2A', out: '5 dc 5A; 12 dc 2A', totalW: 50 },
