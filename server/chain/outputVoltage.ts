@@ -1,5 +1,5 @@
 import { percent } from '../physics/quantity.js'
-import { outputToleranceRegulated, outputToleranceWidest } from '../reference/thresholds.js'
+import { outputToleranceRegulated, outputToleranceWidest } from '../tables/thresholds.js'
 import { compareVoltage } from './comparedVoltage.js'
 import { wanting } from './example.js'
 import { type Judgement, stop, type Text, together, unknown } from './judgement.js'

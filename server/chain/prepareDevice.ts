@@ -1,6 +1,6 @@
 import type { LabelInput, LabelReading } from '../plate/labelReading.js'
-import { plateLimits } from '../reference/plateLimits.js'
-import { extraLowVoltageMostV } from '../reference/thresholds.js'
+import { plateLimits } from '../tables/plateLimits.js'
+import { extraLowVoltageMostV } from '../tables/thresholds.js'
 import { knownReading } from './knownReading.js'
 import { deviceContradictions } from './plateAgainstEntry.js'
 import { fromLabel, preparePlug, type ReadPlate, readLabel } from './prepareSupply.js'
