@@ -79,7 +79,7 @@ export async function sourcesDocument(): Promise<string> {
   return [
     '# Sources',
     '',
-    'Where the values come from that the program decides by, one section for each table in server/reference.',
+    'Where the values come from that the program decides by, one section for each table in server/tables.',
     'Published: the document was read, or quoted where it says so. Common practice: a habit of the trade or a rule made here,',
     'with its reason. From memory: remembered of the document named, and not looked up.',
     '',

