@@ -17,6 +17,6 @@ export interface Case {
 export const prepareCase = (request: CheckRequest): Case => ({
   request,
   site: prepareSite(request.site),
-  supply: prepareSupply(request.supply, readPlate, request.readings?.confirmed),
-  device: prepareDevice(request.device, readPlate, request.readings?.confirmed),
+  supply: prepareSupply(request.supply, readPlate, request.readings),
+  device: prepareDevice(request.device, readPlate, request.readings),
 })

@@ -1,9 +1,12 @@
+import { charging } from './charging.js'
 import { converter } from './converter.js'
 import { cord } from './cord.js'
 import { dcPlug } from './dcPlug.js'
 import { earthing } from './earthing.js'
 import { fuse } from './fuse.js'
+import { hazardWords } from './hazardWords.js'
 import { inlet } from './inlet.js'
+import { isolation } from './isolation.js'
 import { leadDrop } from './leadDrop.js'
 import { mainsFrequency } from './mainsFrequency.js'
 import { mainsVoltage } from './mainsVoltage.js'
@@ -12,12 +15,33 @@ import { outputKind } from './outputKind.js'
 import { outputVoltage } from './outputVoltage.js'
 import { polarity } from './polarity.js'
 import { socket } from './socket.js'
+import { speed } from './speed.js'
 
 /** Topics between the wall and the supply, in chain order. */
-export const mainsTopics = [mainsVoltage, mainsFrequency, converter, earthing, socket, cord, inlet, fuse] as const
+export const mainsTopics = [
+  mainsVoltage,
+  mainsFrequency,
+  speed,
+  converter,
+  earthing,
+  socket,
+  cord,
+  inlet,
+  fuse,
+] as const
 
 /** Topics between the supply and the machine, in chain order. */
-export const pairTopics = [outputKind, outputVoltage, outputCurrent, polarity, dcPlug, leadDrop] as const
+export const pairTopics = [
+  isolation,
+  charging,
+  hazardWords,
+  outputKind,
+  outputVoltage,
+  outputCurrent,
+  polarity,
+  dcPlug,
+  leadDrop,
+] as const
 
 /** Every topic, from the wall to the machine. */
 export const topics = [...mainsTopics, ...pairTopics] as const

@@ -1,8 +1,8 @@
 import { fluxRatio } from '../physics/flux.js'
 import { decimal, hertz, percent } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
-import { commonPractice } from '../tables/source.js'
-import { fluxClear, fluxStopAbove, frequencyMatch, speedFollowsFrequency } from '../tables/thresholds.js'
+import { commonPractice } from '../reference/source.js'
+import { fluxClear, fluxStopAbove, frequencyMatch, speedFollowsFrequency } from '../reference/thresholds.js'
 import { caution, type Judgement, stop, type Text, unknown } from './judgement.js'
 import { ends, matchRails } from './matchRails.js'
 import type { DeviceRail, MainsSituation, Rail } from './situation.js'
@@ -18,7 +18,7 @@ const voltageOnly = commonPractice(
  * alone. Only what speaks against it is a judgement; a machine whose plate names no frequency, or this one, adds nothing.
  */
 export function machineFrequency({ device, supply, reach }: MainsSituation): Judgement[] {
-  const listedHz = device?.reading?.input?.frequenciesHz ?? []
+  const listedHz = device?.frequenciesHz ?? []
   if (!device || listedHz.length === 0) return []
   const pairs = acPairs(supply.rails, device.rails)
   if (pairs.length === 0) return []
@@ -35,7 +35,10 @@ export function machineFrequency({ device, supply, reach }: MainsSituation): Jud
 }
 
 /** What the machine takes that may be AC, each with the output that serves it, where that may be AC too. */
-const acPairs = (supplies: readonly Rail[], devices: readonly DeviceRail[]): { wanted: DeviceRail; given: Rail }[] =>
+export const acPairs = (
+  supplies: readonly Rail[],
+  devices: readonly DeviceRail[],
+): { wanted: DeviceRail; given: Rail }[] =>
   matchRails(supplies, devices).flatMap(({ device: wanted, supply: given }) =>
     wanted.kind === 'dc' || given === null || given.kind === 'dc' ? [] : [{ wanted, given }],
   )

@@ -1,4 +1,4 @@
-import { commonPractice } from '../tables/source.js'
+import { commonPractice } from '../reference/source.js'
 import { wanting } from './example.js'
 import { clear, type Judgement, stop, type Text, unknown } from './judgement.js'
 import { kindText, railText } from './railText.js'
@@ -32,13 +32,16 @@ export const outputKind = pairTopic({
     if (pairs.length === 0 || supply.rails.length === 0)
       return [unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
     return pairs.map((pair) =>
-      supply.chopped && pair.supply?.kind !== 'dc' ? stop(() => choppedWords(pair)) : judgePair(pair),
+      supply.chopped && pair.supply?.kind !== 'dc'
+        ? stop(() => choppedWords(pair))
+        : judgePair(pair, device.takesEither),
     )
   },
 })
 
-function judgePair(pair: RailPair): Judgement {
+function judgePair(pair: RailPair, takesEither: boolean): Judgement {
   const { device, supply } = pair
+  if (takesEither && device.kind === null && supply?.kind) return clear(() => eitherTaken(pair))
   if (device.kind === null || supply?.kind == null) return unknown(() => kindMissing(pair))
   const wanted = device.kind
   if (wanted === supply.kind)
@@ -60,6 +63,14 @@ function judgePair(pair: RailPair): Judgement {
     sources: [kinds, ratingPlate],
   }))
 }
+
+const eitherTaken = ({ device, supply }: RailPair): Text => ({
+  title: `The machine’s plate says AC or DC for ${railText(device)}; the supply gives ${supply ? railText(supply) : 'none'}`,
+  why: 'A machine marked for either has a rectifier behind its socket.',
+  working: [],
+  action: null,
+  sources: [ratingPlate],
+})
 
 const lampChopper = commonPractice(
   'Electronic transformers',

@@ -1,5 +1,6 @@
 import { percent } from '../physics/quantity.js'
-import { outputToleranceRegulated, outputToleranceWidest } from '../tables/thresholds.js'
+import { outputToleranceRegulated, outputToleranceWidest } from '../reference/thresholds.js'
+import { voltageNotHeld } from './charging.js'
 import { compareVoltage } from './comparedVoltage.js'
 import { wanting } from './example.js'
 import { type Judgement, stop, type Text, together, unknown } from './judgement.js'
@@ -43,7 +44,7 @@ export const outputVoltage = pairTopic({
     if (pairs.length === 0 || supply.rails.length === 0)
       return [unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
     return [
-      ...pairs.flatMap((pair) => judgePair(situation, pair)),
+      ...pairs.flatMap((pair) => together([...judgePair(situation, pair), ...voltageNotHeld(situation)])),
       ...(supply.railsMayBePositions ? [unknown(() => positionOpen(situation))] : []),
       ...strayReading(situation),
     ]

@@ -1,5 +1,5 @@
-import { plateLimits } from '../tables/plateLimits.js'
-import { usbFixedVoltages } from '../tables/usbPower.js'
+import { plateLimits } from '../reference/plateLimits.js'
+import { usbFixedVoltages } from '../reference/usbPower.js'
 import { isWide } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
 import type { Rail } from './situation.js'
@@ -83,4 +83,22 @@ function areUsbVoltages(rails: readonly Rail[]): boolean {
     offered.includes(first) &&
     offered.some((fixed) => fixed !== first && fixed?.always)
   )
+}
+
+const eitherKind =
+  /(?<!\p{L})(?:AC\s*(?:\/|&|\+|or|and|oder|und|ou|et|o|of|eller|tai|lub|nebo|vagy|или|または|或|또는)\s*DC|DC\s*(?:\/|&|or|oder|ou|o|of|eller|tai|lub|nebo|vagy|или|または|或|또는)\s*AC)(?!\p{L})|交直両用|交直流两用|交直流/iu
+
+/** Whether a machine's plate says that it takes AC as well as DC. */
+export const saysEitherKind = (label: string | null | undefined): boolean =>
+  label != null && eitherKind.test(label.slice(0, plateLimits.mostCharacters.value))
+
+const printedHertz = /(?<![\d.,])(\d{2})(?:\s*(?:Hz)?\s*[/-]\s*(\d{2}))?\s*(?:Hz|c\/s|cps|cycles?|Гц|ヘルツ|赫兹)/giu
+/** Frequencies that a mains has [Hz]. */
+const mainsHertz = { least: 45, most: 65 }
+
+/** Frequencies of a mains that stand on a plate, whatever the voltage beside them [Hz]. */
+export function hertzOn(label: string | null | undefined): number[] {
+  const text = label?.slice(0, plateLimits.mostCharacters.value) ?? ''
+  const found = [...text.matchAll(printedHertz)].flatMap(([, one, other]) => [one, other])
+  return [...new Set(found.map(Number))].filter((hz) => hz >= mainsHertz.least && hz <= mainsHertz.most)
 }

@@ -1,5 +1,6 @@
-import { commonPractice, fromMemory } from '../tables/source.js'
+import { commonPractice, fromMemory } from '../reference/source.js'
 import { dcInvolved } from './dcInvolved.js'
+import { hazardsOf, judgeHazard } from './hazardFinding.js'
 import { clear, stop, type Text, unknown } from './judgement.js'
 import type { Polarity } from './request.js'
 import type { PairSituation } from './situation.js'
@@ -48,6 +49,8 @@ export const polarity = pairTopic({
     if (measured && printed && measured !== printed) return [stop(() => disagreement(measured, printed))]
     if (!given || !wanted) return [unknown(() => missing(given, wanted))]
     if (!measured && given === 'centre-positive' && readsNegative(situation)) return [unknown(minusSign)]
+    const [tips] = hazardsOf(situation, ['interchangeable or reversible tips'])
+    if (tips && given === wanted) return judgeHazard(tips, measured ? 'caution' : 'unknown')
     const from = measured ? 'measured' : 'as printed'
     const sources = [measured ? measuredThere : ratingPlate, symbols]
     if (given === wanted)

@@ -1,24 +1,26 @@
 import type { LabelInput, LabelReading } from '../plate/labelReading.js'
-import { plateLimits } from '../tables/plateLimits.js'
-import { extraLowVoltageMostV } from '../tables/thresholds.js'
+import { openPhrases } from '../plate/openPhrases.js'
+import { plateLimits } from '../reference/plateLimits.js'
+import { extraLowVoltageMostV } from '../reference/thresholds.js'
 import { knownReading } from './knownReading.js'
 import { deviceContradictions } from './plateAgainstEntry.js'
+import { hertzOn, saysEitherKind } from './plateSays.js'
 import { fromLabel, preparePlug, type ReadPlate, readLabel } from './prepareSupply.js'
-import type { Device, DeviceInput } from './request.js'
+import type { Device, DeviceInput, Readings } from './request.js'
 import type { DeviceRail, PreparedDevice } from './situation.js'
 
 /**
  * What is known of a machine: what the plate beside its power socket says, with the fields that were filled in by hand in front of it.
  * A machine whose plate names mains and no low voltage is taken to want that mains voltage itself.
  *
- * @param confirmed  keys of the doubtful figures that a person confirmed
+ * @param readings  which doubtful figures a person confirmed, and which unread phrases do not matter
  */
-export function prepareDevice(device: Device, read: ReadPlate, confirmed?: readonly string[] | null): PreparedDevice {
+export function prepareDevice(device: Device, read: ReadPlate, readings?: Readings): PreparedDevice {
   const reading = readLabel(device.label, 'device', read)
-  const { known, doubts } = knownReading(reading, 'device', confirmed)
+  const { known, doubts } = knownReading(reading, 'device', readings?.confirmed)
   const prepared = prepareBy(device, known, (reading?.takes.length ?? 0) > 0)
   const proposed = doubts.length > 0 ? { situation: prepareBy(device, reading, false), doubts } : null
-  return { ...prepared, reading, proposed }
+  return { ...prepared, reading, openPhrases: openPhrases(reading, readings?.dismissed ?? []), proposed }
 }
 
 /** @param takesLow  its plate names low volts, known or doubtful: it does not want the mains itself */
@@ -31,6 +33,9 @@ function prepareBy(device: Device, reading: LabelReading | null, takesLow: boole
   const prepared: PreparedDevice = {
     facts: device,
     reading,
+    openPhrases: [],
+    takesEither: saysEitherKind(device.label),
+    frequenciesHz: reading?.input?.frequenciesHz.length ? reading.input.frequenciesHz : hertzOn(device.label),
     rails,
     takesMains: !device.inputs?.length && takes.length === 0 && rails.length > 0,
     regulatedNeeded: device.regulatedNeeded ?? null,

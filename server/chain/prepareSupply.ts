@@ -1,11 +1,12 @@
 import type { LabelRail, LabelReading } from '../plate/labelReading.js'
-import { dcPlugByName, dcPlugsBySize } from '../tables/dcPlugs.js'
-import { plateLimits } from '../tables/plateLimits.js'
-import { extraLowVoltageMostV } from '../tables/thresholds.js'
+import { openPhrases } from '../plate/openPhrases.js'
+import { dcPlugByName, dcPlugsBySize } from '../reference/dcPlugs.js'
+import { plateLimits } from '../reference/plateLimits.js'
+import { extraLowVoltageMostV } from '../reference/thresholds.js'
 import { knownReading } from './knownReading.js'
 import { supplyContradictions } from './plateAgainstEntry.js'
 import { mayBePositions, plateSays, saysClassZero, saysElectronicTransformer } from './plateSays.js'
-import type { DcPlug, Output, Supply, VoltageWindow } from './request.js'
+import type { DcPlug, Output, Readings, Supply, VoltageWindow } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
 
 /** Reads a plate's text; `server/plate` has the one that is used. */
@@ -15,14 +16,14 @@ export type ReadPlate = (text: string, of: 'supply' | 'device') => LabelReading
  * What is known of a supply: what its plate says, with the fields that were filled in by hand in front of it.
  * Made once per supply; nothing later reads text again.
  *
- * @param confirmed  keys of the doubtful figures that a person confirmed
+ * @param readings  which doubtful figures a person confirmed, and which unread phrases do not matter
  */
-export function prepareSupply(supply: Supply, read: ReadPlate, confirmed?: readonly string[] | null): PreparedSupply {
+export function prepareSupply(supply: Supply, read: ReadPlate, readings?: Readings): PreparedSupply {
   const reading = readLabel(supply.label, 'supply', read)
-  const { known, doubts } = knownReading(reading, 'supply', confirmed)
+  const { known, doubts } = knownReading(reading, 'supply', readings?.confirmed)
   const prepared = prepareBy(supply, known)
   const proposed = doubts.length > 0 ? { situation: prepareBy(supply, reading), doubts } : null
-  return { ...prepared, reading, proposed }
+  return { ...prepared, reading, openPhrases: openPhrases(reading, readings?.dismissed ?? []), proposed }
 }
 
 function prepareBy(supply: Supply, reading: LabelReading | null): PreparedSupply {
@@ -37,6 +38,7 @@ function prepareBy(supply: Supply, reading: LabelReading | null): PreparedSupply
   const prepared: PreparedSupply = {
     facts: supply,
     reading,
+    openPhrases: [],
     input: {
       kind:
         entered.some(({ max }) => max > extraLowVoltageMostV.value) && printed?.kind === 'dc'

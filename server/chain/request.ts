@@ -8,6 +8,7 @@ export type {
   Lead,
   Measured,
   Output,
+  Readings,
   Site,
   Supply,
   SupplyInput,

@@ -1,6 +1,6 @@
 import type { LabelReading } from '../plate/labelReading.js'
-import type { DcPlugRow } from '../tables/dcPlugs.js'
-import type { Source } from '../tables/source.js'
+import type { DcPlugRow } from '../reference/dcPlugs.js'
+import type { Source } from '../reference/source.js'
 import type { Contradiction } from './contradiction.js'
 import type {
   Converter,
@@ -77,6 +77,8 @@ export interface PreparedSupply {
   /** what was entered, for a topic that needs no more */
   facts: Supply
   reading: LabelReading | null
+  /** phrases of its plate that were not read and not dismissed */
+  openPhrases: readonly string[]
   input: PreparedInput
   technology: 'switch-mode' | 'transformer' | null
   regulated: boolean | null
@@ -106,6 +108,12 @@ export interface PreparedDevice {
   /** what was entered, for a topic that needs no more */
   facts: Device
   reading: LabelReading | null
+  /** phrases of its plate that were not read and not dismissed */
+  openPhrases: readonly string[]
+  /** its plate says that it takes AC as well as DC */
+  takesEither: boolean
+  /** frequencies on its plate, those of low voltage among them [Hz] */
+  frequenciesHz: readonly number[]
   rails: readonly DeviceRail[]
   /** true: its plate names mains, not a low voltage */
   takesMains: boolean

@@ -22,6 +22,8 @@ function written(fact: Fact, value: unknown): string {
         .join('/')
     case 'keys':
       return ((value ?? []) as string[]).join(' ')
+    case 'phrases':
+      return ((value ?? []) as string[]).map((phrase) => phrase.replace(/\s+/g, ' ')).join('\n')
     case 'choice':
       return wordOf(fact.choices.find((choice) => choice.value === (value ?? null)))
     default:

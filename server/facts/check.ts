@@ -20,6 +20,7 @@ export const checkSchema = z.strictObject({
 })
 
 export type CheckRequest = z.output<typeof checkSchema>
+export type Readings = CheckRequest['readings']
 export type Site = CheckRequest['site']
 export type Supply = CheckRequest['supply']
 export type Device = CheckRequest['device']

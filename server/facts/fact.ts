@@ -108,6 +108,8 @@ export type Kind<Value = unknown> =
   | { kind: 'plate' }
   /** names of other facts, with spaces between */
   | { kind: 'keys' }
+  /** pieces of a plate's words, one on each line */
+  | { kind: 'phrases' }
   | { kind: 'country' }
   /** voltages, each one value or a range */
   | { kind: 'windows'; unit: 'V'; min: number; max: number }

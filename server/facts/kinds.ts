@@ -98,6 +98,22 @@ export function keys(row: About<string[]>): Known<string[]> {
   return { ...row, kind: 'keys', value, schema: value.nullish() }
 }
 
+/** The most phrases of plates that one fact holds. */
+const mostPhrases = 100
+
+/** Pieces of the words of a plate, as printed. */
+export function phrases(row: About<string[]>): Known<string[]> {
+  const phrase = z
+    .string()
+    .min(1)
+    .max(longest.plate)
+    .refine((words) => !controlExceptLines.test(words), {
+      error: 'A phrase must not hold control characters other than line ends and tabs',
+    })
+  const value = z.array(phrase).max(mostPhrases)
+  return { ...row, kind: 'phrases', value, schema: value.nullish() }
+}
+
 /** Voltages, each one value or a range: "100-240", "115/230". */
 export function windows(row: About<{ min: number; max: number }[]>): Known<{ min: number; max: number }[]> {
   const bounds = { unit: 'V', min: leastTaken.voltageV, max: 1000 } as const

@@ -29,6 +29,7 @@ export function says(fact: Fact, value: unknown): string[] {
         min === max ? volts(min) : `${volts(min)} to ${volts(max)}`,
       )
     case 'keys':
+    case 'phrases':
       return value as string[]
     case 'choice':
       return fact.choices.filter((choice) => choice.value === value).map(choiceSays)

@@ -5,7 +5,7 @@ import {
   characteristics,
   type FuseScheme,
   type NoLink,
-} from '../tables/fuseMarks.js'
+} from '../reference/fuseMarks.js'
 import {
   bs1362BreakingA,
   bs1362LargestA,
@@ -13,7 +13,7 @@ import {
   bs1362Ratings,
   iecBreakingCapacity,
   plausibleRatedA,
-} from '../tables/fuseRatings.js'
+} from '../reference/fuseRatings.js'
 import { damagedPiece } from './fuseDamage.js'
 import { type Draft, scan, tidy } from './fuseMarkingScan.js'
 import { noLinkOf } from './noFuseLink.js'

@@ -1,3 +1,5 @@
+import type { HazardDecides, HazardLanguage, HazardMeaning } from '../reference/hazardWords.js'
+
 /** Kind of current as printed; null where the plate does not say. Never assumed. */
 export type PrintedKind = 'ac' | 'dc' | null
 
@@ -32,6 +34,15 @@ export interface LabelRail {
   powerW: number | null
 }
 
+/** A word of hazard that stands on a plate. */
+export interface Hazard {
+  meaning: HazardMeaning
+  /** as printed */
+  words: string
+  language: HazardLanguage
+  decides: HazardDecides
+}
+
 /** What a rating plate says. Anything it does not say is null; what found no place stands in `unread`. */
 export interface LabelReading {
   input: LabelInput | null
@@ -46,6 +57,7 @@ export interface LabelReading {
   fuse: string | null
   /** of the lead to the machine: sizes [mm] and polarity, as far as they are printed */
   plug: LabelPlug | null
+  hazards: Hazard[]
   unread: string[]
   /** for every field that has a value, the words it was read from */
   from: { field: string; words: string }[]
@@ -72,6 +84,7 @@ export const nothingRead: LabelReading = {
   protectionClass: null,
   fuse: null,
   plug: null,
+  hazards: [],
   unread: [],
   from: [],
   unsure: [],

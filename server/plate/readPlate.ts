@@ -1,8 +1,9 @@
-import { plateLimits } from '../tables/plateLimits.js'
+import { plateLimits } from '../reference/plateLimits.js'
 import { claimsOf } from './claims.js'
 import { type Folded, fold } from './fold.js'
 import type { LabelReading, PlateOf, ProtectionClass } from './labelReading.js'
 import { lex } from './lexer.js'
+import { plateHazards } from './plateHazards.js'
 import { printedPlug } from './plugSize.js'
 import { type PolarityClause, polarityWords } from './polarityWords.js'
 import { readRatings } from './ratings.js'
@@ -43,6 +44,7 @@ export function explainPlate(text: string, of: PlateOf = 'supply'): { reading: L
   for (const [first, last] of fuses) mark(tokens, first, last, 'fuse')
   const protectionClass = readClass(tokens)
   const sized = printed?.stretches.map(({ start, end }) => markStretch(tokens, start, end)) ?? []
+  const hazards = plateHazards(folded, text, tokens, ratings)
   const original = (first: Token, last: Token): string =>
     text.slice(folded.origin[first.start], folded.origin[last.end]).replace(/\s+/g, ' ').trim()
   const plug = printed && { ...printed.plug, polarity }
@@ -59,6 +61,7 @@ export function explainPlate(text: string, of: PlateOf = 'supply'): { reading: L
       protectionClass,
       fuse,
       plug,
+      hazards,
       unread: [...unread(tokens, original), ...tail(text.slice(head.length))],
       ...claims,
     },

@@ -47,6 +47,8 @@ function values(fact: Fact): string {
       return fact.choices.map((choice) => code(wordOf(choice))).join(', ')
     case 'text':
       return fact.choices ? `one line, such as ${code(fact.choices[1]?.value ?? '')}` : 'one line'
+    case 'phrases':
+      return 'phrases, one on each line'
     case 'plate':
       return 'words, with their line ends'
     case 'keys':

@@ -227,6 +227,7 @@ describe('hostile text', () => {
       protectionClass: null,
       fuse: null,
       plug: null,
+      hazards: [],
       unread: [],
       from: [],
       unsure: [],

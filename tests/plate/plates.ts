@@ -399,7 +399,7 @@ const traps: Plate[] = [
     out: '9 dc 1A',
     unread: ['FOR USE WITH 12V 3A RECORDERS ONLY'],
   },
-  { text: 'BATTERY 6V 4Ah\nOUTPUT 9V⎓ 1A', out: '9 dc 1A', unread: ['BATTERY 6V 4Ah'] },
+  { text: 'BATTERY 6V 4Ah\nOUTPUT 9V⎓ 1A', out: '9 dc 1A', unread: ['BATTERY 6V'] },
   { text: '12V⎓ 2000mAh', out: '12 dc', unread: ['2000mAh'] },
   { text: 'PLUG 5.5x2.1mm 12V⎓ 1A', out: '12 dc 1A', unread: ['PLUG'] },
   { text: 'OUTPUT 5V⎓ 3A 12V⎓ 2A TOTAL POWER 30W', out: '5 dc 3A; 12 dc 2A', totalW: 30 },

@@ -47,7 +47,8 @@ describe('reading a plate', () => {
       totalW: undefined,
       ...expected,
     })
-    const left = reading.unread.join('\n')
+    // what is no rating is left over, or a word of hazard
+    const left = [...reading.unread, ...reading.hazards.map(({ words }) => words)].join('\n')
     for (const piece of unread) expect(left).toContain(piece)
   })
 

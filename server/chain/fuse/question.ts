@@ -11,7 +11,7 @@ import type { FuseRequest } from './fuseRequest.js'
  * Null where no fuse marking is entered or read, or no voltage is known; of several mains systems the highest voltage is taken.
  */
 export function fuseQuestion(request: CheckRequest): FuseRequest | null {
-  const supply = prepareSupply(request.supply, readPlate, request.readings?.confirmed)
+  const supply = prepareSupply(request.supply, readPlate, request.readings)
   if (supply.fuse.fitted === null && supply.fuse.prescribed === null) return null
   const [mains] = prepareSite(request.site).systems.toSorted(
     (one, other) => (other.voltageV ?? 0) - (one.voltageV ?? 0),

@@ -9,17 +9,17 @@ import {
   radiationSource,
   resistivitySource,
   tungstenRows,
-} from '../../tables/filament.js'
-import { type GlowWord, glowRows } from '../../tables/glow.js'
-import { heatContentVoltageExponent, lampSizeRows, tableLampV } from '../../tables/lamps.js'
+} from '../../reference/filament.js'
+import { type GlowWord, glowRows } from '../../reference/glow.js'
+import { heatContentVoltageExponent, lampSizeRows, tableLampV } from '../../reference/lamps.js'
 import {
   bodyCurrentSource,
   lampOverVoltage,
   loadLineSource,
   noIsolationSource,
   unequalSeriesRatio,
-} from '../../tables/seriesLamp.js'
-import type { Source } from '../../tables/source.js'
+} from '../../reference/seriesLamp.js'
+import type { Source } from '../../reference/source.js'
 
 /** Lamps in the line conductor of a mains. */
 export interface LampSetup {

@@ -26,7 +26,7 @@ export const checkNames: readonly string[] = boxes.map(({ name }) => name)
 const asGoodAsZero = 1
 
 /** Kinds of boxes that hold more than a line. */
-const severalLines: readonly Fact['kind'][] = ['plate', 'keys']
+const severalLines: readonly Fact['kind'][] = ['plate', 'keys', 'phrases']
 
 /** What was sent, with the names of boxes that were ticked one by one in one text. */
 function withKeysJoined(sent: unknown): unknown {
@@ -132,6 +132,10 @@ class CheckReader extends FormReader {
         return this.numbers(fact, name)
       case 'keys':
         return this.keys(fact, name)
+      case 'phrases':
+        return this.text(name)
+          ?.split(/\s*[\r\n]+\s*/)
+          .filter((phrase) => phrase !== '')
       default:
         return this.text(name)?.replace(/\r\n?/g, '\n')
     }

@@ -79,6 +79,14 @@ export const labelAnswer = z
         name: text.nullable(),
       })
       .nullable(),
+    hazards: z.array(
+      z.object({
+        meaning: text,
+        words: text,
+        language: text,
+        decides: z.enum(['stop', 'unknown', 'caution', 'step']),
+      }),
+    ),
     unread: lines,
     from: z.array(z.object({ field: text, words: text })),
     unsure: lines,

@@ -32,7 +32,7 @@ export interface CheckPage {
   empty: boolean
   examples: readonly Example[]
   countries: readonly CountryName[]
-  sections: Record<'site' | 'supply' | 'device' | 'cord' | 'converter', FactSection>
+  sections: Record<'site' | 'supply' | 'device' | 'cord' | 'converter' | 'readings', FactSection>
   readings: { supply: ReadingView | null; machine: ReadingView | null }
   plateFields: { name: string; value: string; typed: boolean }[]
   result: ResultView | null
@@ -97,6 +97,7 @@ export function checkView({ form, readings, response }: Checked): CheckPage {
       device: factSection('device', state, true),
       cord: factSection('cord', state, true),
       converter: factSection('converter', state, true),
+      readings: factSection('readings', state, true),
     },
     readings: {
       supply: readingView(readings.supply, 'supply', confirmed),

@@ -48,7 +48,7 @@ export interface FactSection {
 
 const as = (fact: Fact): FactField['as'] => {
   if (fact.kind === 'number') return 'number'
-  if (fact.kind === 'plate') return 'area'
+  if (fact.kind === 'plate' || fact.kind === 'phrases') return 'area'
   return 'choices' in fact && fact.choices ? 'choice' : 'line'
 }
 
@@ -70,6 +70,7 @@ function fieldOf({ name, fact, row }: Box, reads: boolean): FactField {
       ...((fact.kind === 'windows' || fact.kind === 'numbers') && { figures: true }),
       ...(fact.kind === 'country' && { list: 'countries' }),
       ...(fact.kind === 'plate' && { rows: 5 }),
+      ...(fact.kind === 'phrases' && { rows: 2 }),
       ...(reads && { reads: (fact.printed ?? fact.printedRow) !== undefined, typed: fact.kind === 'text' }),
     },
   }
@@ -82,7 +83,7 @@ export const factFields = (...names: readonly string[]): FactField[] =>
     return box ? [fieldOf(box, false)] : []
   })
 
-/** A part of the form: what is not asked ahead goes to the fold that has the longest beginning of its key. */
+/** A part of the form: what is not asked ahead goes to the first fold whose key its own begins with. */
 interface Layout {
   legend: string
   hint?: string
@@ -100,7 +101,6 @@ const layouts = {
     legend: 'The supply',
     key: 'supply',
     folds: [
-      { summary: 'Correct or add: mains side', hint: 'An empty box leaves it as the plate says.', keys: ['supply'] },
       {
         summary: 'Correct or add: outputs',
         hint: 'Rows given here count instead of the plate’s. Write a negative rail with its sign, as −12.',
@@ -111,6 +111,7 @@ const layouts = {
         hint: 'Only what was measured already. If it was not, leave it empty.',
         keys: ['supply.measured', 'supply.lead', 'supply.plug'],
       },
+      { summary: 'Correct or add: mains side', hint: 'An empty box leaves it as the plate says.', keys: ['supply'] },
     ],
   },
   device: {
@@ -131,6 +132,11 @@ const layouts = {
     hint: 'Only if one stands between the wall and the supply.',
     key: 'converter',
   },
+  readings: {
+    legend: 'What was read',
+    key: 'readings.dismissed',
+    folds: [{ summary: 'Words that were not read', keys: ['readings'] }],
+  },
 } satisfies Record<string, Layout>
 
 const within = (key: string, of: string): boolean => key === of || key.startsWith(`${of}.`)
@@ -148,12 +154,7 @@ export function factSection(part: keyof typeof layouts, { values, errors }: Form
   const plate = own.find(({ fact }) => fact.kind === 'plate')
   const ahead = own.filter(({ fact }) => fact.ahead)
   const folded = own.filter((box) => box !== plate && !box.fact.ahead)
-  const depth = (fold: NonNullable<Layout['folds']>[number], box: Box): number =>
-    Math.max(0, ...fold.keys.map((one) => (within(box.key, one) ? one.length : 0)))
-  const foldOf = (box: Box): number => {
-    const depths = folds.map((fold) => depth(fold, box))
-    return depths.indexOf(Math.max(...depths))
-  }
+  const foldOf = (box: Box): number => folds.findIndex(({ keys }) => keys.some((one) => within(box.key, one)))
   const holds = ({ name }: Box): boolean => (values[name] ?? '').trim() !== '' || errors[name] !== undefined
   return {
     legend,

@@ -1,0 +1,73 @@
+import type { HazardMeaning } from '../reference/hazardWords.js'
+import { hazardsOf, judgeHazard, type PrintedHazard } from './hazardFinding.js'
+import { type Judgement, together } from './judgement.js'
+import type { PairSituation, PreparedSupply } from './situation.js'
+import { pairTopic } from './topic.js'
+
+const constantCurrent: HazardMeaning = 'constant current, LED driver'
+const chargers = [
+  'charger: for batteries only',
+  'charger for one named battery',
+] as const satisfies readonly HazardMeaning[]
+
+/** What the charging topic weighs; the topic of hazard words leaves it out. */
+export const chargingMeanings = [constantCurrent, ...chargers, 'battery inside'] as const
+
+/** Whether the supply is one: not a charger, and not a source of constant current. */
+export const charging = pairTopic({
+  name: 'charging',
+  words: 'chargers and constant current',
+  link: 'supply',
+  when: {
+    stop: {
+      rule: 'One of the two is for constant current, and the other is not.',
+      example: { supply: { label: 'CONSTANT CURRENT' } },
+    },
+    unknown: { rule: 'The supply is a charger for batteries.', example: { supply: { label: 'BATTERY CHARGER' } } },
+    caution: {
+      rule: 'The machine holds or charges a battery; or both are for constant current.',
+      example: { device: { label: 'INTERNAL BATTERY' } },
+    },
+    clear: { never: 'Nothing is said where neither plate speaks of it.' },
+  },
+  judge(situation) {
+    return together(hazardsOf(situation, chargingMeanings).flatMap((hazard) => judgeOne(situation, hazard)))
+  },
+})
+
+function judgeOne(situation: PairSituation, hazard: PrintedHazard): Judgement[] {
+  const { meaning, on } = hazard
+  if (meaning === constantCurrent) return currentSource(situation, hazard)
+  if (on === 'machine' && meaning !== 'battery inside')
+    return judgeHazard(hazard, 'caution', {
+      why: 'A machine that charges takes more while its battery is empty, and an old battery may be shorted or leaking.',
+      action: 'Take the battery out, or disconnect it, before first power.',
+    })
+  return judgeHazard(hazard)
+}
+
+function currentSource(situation: PairSituation, hazard: PrintedHazard): Judgement[] {
+  const both = hazardsOf(situation, [constantCurrent]).length === 2
+  if (both)
+    return judgeHazard(hazard, 'caution', {
+      action: 'Compare the constant current of both in milliamperes, and the range of voltage.',
+    })
+  if (hazard.on === 'machine')
+    return judgeHazard(hazard, 'stop', {
+      why: 'What is made for constant current has nothing that limits it: on a constant voltage it takes what the supply can give, and burns.',
+      action: 'Use a driver of the printed current.',
+    })
+  return judgeHazard(hazard, holdsVoltage(situation.supply) ? 'caution' : 'stop')
+}
+
+/** An LED driver that says it holds its voltage, and nowhere that it holds a current. */
+const holdsVoltage = ({ reading }: PreparedSupply): boolean =>
+  (reading?.hazards ?? []).some(({ meaning }) => meaning === 'constant voltage') &&
+  !(reading?.hazards ?? []).some(({ meaning, words }) => meaning === constantCurrent && !/LED/i.test(words))
+
+/** Why what is printed is no voltage that the supply holds: a charger, or a source of current. */
+export const voltageNotHeld = (situation: PairSituation): Judgement[] =>
+  hazardsOf(situation, [constantCurrent, ...chargers])
+    .filter(({ on }) => on === 'supply')
+    .flatMap((hazard) => judgeOne(situation, hazard))
+    .filter(({ outcome }) => outcome === 'stop' || outcome === 'unknown')

@@ -1,0 +1,66 @@
+import type { Hazard } from '../plate/labelReading.js'
+import { type HazardDecides, type HazardMeaning, hazardMeanings, hazardRule } from '../reference/hazardWords.js'
+import type { Outcome } from './finding.js'
+import type { Judgement, Text } from './judgement.js'
+import type { PairSituation } from './situation.js'
+import { ratingPlate } from './words.js'
+
+/** A hazard with the plate it stands on. */
+export interface PrintedHazard extends Hazard {
+  on: 'supply' | 'machine'
+}
+
+/** A shelf asks a million pairs, most of them without any. */
+const none: PrintedHazard[] = []
+
+/** Words of hazard with one of some meanings, on either plate, each meaning once a plate. */
+export function hazardsOf({ supply, device }: PairSituation, meanings: readonly HazardMeaning[]): PrintedHazard[] {
+  const { reading } = supply
+  if (!reading?.hazards.length && !device.reading?.hazards.length) return none
+  const printed = [
+    ...(reading?.hazards ?? []).map((one): PrintedHazard => ({ ...one, on: 'supply' })),
+    ...(device.reading?.hazards ?? []).map((one): PrintedHazard => ({ ...one, on: 'machine' })),
+  ]
+  return printed.filter(
+    ({ meaning, on }, index) =>
+      meanings.includes(meaning) &&
+      printed.findIndex((other) => other.meaning === meaning && other.on === on) === index,
+  )
+}
+
+/** Every meaning that decides something. */
+export const decidingMeanings = (Object.keys(hazardMeanings) as HazardMeaning[]).filter(
+  (meaning) => decidesOf(meaning) !== 'step',
+)
+
+/** What a meaning decides by itself. */
+export function decidesOf(meaning: HazardMeaning): HazardDecides {
+  return hazardMeanings[meaning].decides
+}
+
+/** "The supply’s plate says “KB 5 MIN”: short-time or intermittent duty". */
+export const hazardTitle = ({ on, words, meaning }: PrintedHazard): string =>
+  `The ${on}’s plate says “${words}”: ${meaning}`
+
+/** A hazard as a judgement; its outcome is what its meaning decides, where nothing else is known. */
+export function judgeHazard(
+  hazard: PrintedHazard,
+  outcome: Outcome | 'step' = decidesOf(hazard.meaning),
+  words: Partial<Text> = {},
+): Judgement[] {
+  if (outcome === 'step') return []
+  const { why, action } = hazardMeanings[hazard.meaning]
+  return [
+    {
+      outcome,
+      say: () => ({
+        title: hazardTitle(hazard),
+        why,
+        working: [],
+        action,
+        sources: [ratingPlate, hazardRule],
+        ...words,
+      }),
+    },
+  ]
+}

@@ -1,0 +1,170 @@
+import { type HazardWords, hazardMeanings, hazardWords } from '../reference/hazardWords.js'
+import { isDigit, isIdeograph, isLetter } from './characters.js'
+import { type Folded, foldWord } from './fold.js'
+import { type HazardText, hazardText } from './hazardText.js'
+import type { Hazard } from './labelReading.js'
+import { WordTree } from './wordTree.js'
+
+/** A hazard with its place in the folded text. */
+export interface FoundHazard extends Omit<Hazard, 'words'> {
+  start: number
+  end: number
+  /** "not a charger": the place includes the denial */
+  denied: boolean
+}
+
+type Row = Pick<HazardWords, 'meaning' | 'language'>
+
+/** Phrases by their first part; `tail` is what has to follow within a short distance, empty where nothing has to. */
+interface Phrases {
+  /** whether they may begin, and end, within a word */
+  inside: boolean
+  open: boolean
+  tree: WordTree<Row>
+}
+
+interface Split {
+  tail: string
+  row: Row
+}
+
+interface Searched {
+  phrases: readonly Phrases[]
+  /** "NUR MIT … VERWENDEN" */
+  split: WordTree<Split[]>
+}
+
+/** A current, as it stands in a phrase. */
+const figure = /^# M?A(?: |$)/
+
+/** How far the second part of a phrase may stand from the first [characters]. */
+const longestGap = 40
+
+const normal = (words: string): string => hazardText(foldWord(words)).text
+
+function build(): Searched {
+  const phrases = [false, true].flatMap((inside) =>
+    [false, true].map((open): Phrases => ({ inside, open, tree: new WordTree<Row>() })),
+  )
+  const splits = new Map<string, Split[]>()
+  for (const { meaning, language, words } of hazardWords) {
+    const row = { meaning, language }
+    for (const phrase of words) {
+      const [head = '', tail] = phrase.split('…')
+      const key = normal(head.replaceAll('*', ''))
+      if (tail !== undefined) splits.set(key, [...(splits.get(key) ?? []), { tail: normal(tail), row }])
+      else
+        phrases
+          .find(({ inside, open }) => inside === phrase.startsWith('*') && open === phrase.endsWith('*'))
+          ?.tree.add(key, row)
+    }
+  }
+  const split = new WordTree<Split[]>()
+  for (const [key, list] of splits) split.add(key, list)
+  return { phrases, split }
+}
+
+let built: Searched | undefined
+
+/** Whether a word may begin, or end, between two characters. */
+const isEdge = (before: string, after: string): boolean => !(isPart(before) && isPart(after))
+const isPart = (one: string): boolean => isLetter(one) || isDigit(one)
+
+/**
+ * Words of hazard in a text, by the longest wording that fits at each place.
+ *
+ * The time is proportional to the length of the text.
+ */
+export function findHazards(folded: Folded): FoundHazard[] {
+  built ??= build()
+  const searched = hazardText(folded.upper)
+  const { text, from } = searched
+  const found: FoundHazard[] = []
+  let at = 0
+  while (at < text.length) {
+    const best = longestAt(built, text, at)
+    if (!best) {
+      at += 1
+      continue
+    }
+    if (best.row.meaning === 'peak current' && figure.test(text.slice(at)) && figure.test(text.slice(best.end + 1))) {
+      // "2A PEAK 4.5A": the peak is the second
+      at += 1
+      continue
+    }
+    const { start, end, denied } = denialOf(searched, folded.upper, at, best.end)
+    found.push({
+      meaning: best.row.meaning,
+      language: best.row.language,
+      decides: hazardMeanings[best.row.meaning].decides,
+      start: from[start]!,
+      end: endOf(searched, folded.upper, end),
+      denied,
+    })
+    at = end
+  }
+  return found
+}
+
+function longestAt({ phrases, split }: Searched, text: string, at: number): { row: Row; end: number } | null {
+  const one = text.charAt(at)
+  if (one === ' ') return null
+  const begins = isEdge(text.charAt(at - 1), one)
+  let best: { row: Row; end: number } | null = null
+  for (const { inside, open, tree } of phrases) {
+    if (!inside && !begins) continue
+    const hit = tree.longest(text, at, (index) => open || isEdge(text.charAt(index - 1), text.charAt(index)))
+    if (hit && hit.end > (best?.end ?? 0)) best = { row: hit.value, end: open ? wordEnd(text, hit.end) : hit.end }
+  }
+  if (!begins) return best
+  const head = split.longest(text, at, (index) => isEdge(text.charAt(index - 1), text.charAt(index)))
+  for (const { tail, row } of head?.value ?? []) {
+    const place = text.slice(head!.end, head!.end + longestGap + tail.length).indexOf(tail)
+    const end = place < 0 ? 0 : head!.end + place + tail.length
+    if (end > (best?.end ?? 0)) best = { row, end }
+  }
+  return best
+}
+
+/** Where the letters of a word that goes on end. */
+function wordEnd(text: string, from: number): number {
+  let end = from
+  while (end < text.length && isLetter(text.charAt(end - 1)) && isLetter(text.charAt(end))) end += 1
+  return end
+}
+
+/** The end in the folded text: behind the whole of a figure. */
+function endOf({ from }: HazardText, upper: string, end: number): number {
+  let last = from[end - 1]! + 1
+  while (isDigit(upper.charAt(last - 1)) && /[\d.,/]/.test(upper.charAt(last)) && isDigit(upper.charAt(last + 1)))
+    last += 1
+  if (isDigit(upper.charAt(last - 1))) while (isDigit(upper.charAt(last))) last += 1
+  return last
+}
+
+/** "NOT A", "DO NOT USE AS", "KEIN", "NICHT ALS", "PAS UN"; with nothing but such small words up to the hazard. */
+const denial =
+  /(?:^| )(?:(?:DO|MUST|IS|DARF|IST) )?(?:NOT|NO|NEVER|WITHOUT|KEIN|KEINE|KEINEN|NICHT|OHNE|PAS|SANS|NON|SIN|NAO|SEM|SENZA|GEEN|NIET|ZONDER|EJ|INTE|ICKE|UTAN|IKKE|UDEN|UTEN|EI|NIE|BEZ|NENI|NEM|НЕ|НЕТ|БЕЗ)(?: (?:A|AN|THE|ANY|AS|FOR|USE|USED|BE|TO|IN|WITH|FUR|ALS|ZUM|ZUR|MIT|UN|UNE|DE|POUR|COMO|COME|PARA|PER|UNA|UM|UMA|EEN|VOOR|SOM|EN|ET|JAKO|DO|AZ|EGY|КАК|ДЛЯ))* $/
+const deniedBefore = /(?:非|不是|并非|沒有|没有|无|無)$/
+// folded: without the marks of voiced syllables
+const deniedAfter = /^(?:てはありません|てはない|てない|が아닙니다|가아닙니다|이아닙니다|아님|아닙니다|없음)/
+/** How far a denial is looked for [characters]. */
+const longestDenial = 40
+
+/** Where a hazard that is denied begins and ends with its denial. */
+function denialOf(
+  { text, from }: HazardText,
+  upper: string,
+  start: number,
+  end: number,
+): { start: number; end: number; denied: boolean } {
+  const after = deniedAfter.exec(text.slice(end, end + longestDenial))
+  if (after) return { start, end: end + after[0].length, denied: true }
+  const before = text.slice(Math.max(0, start - longestDenial), start)
+  const denied = isIdeograph(text.charAt(start)) ? deniedBefore.exec(before) : denial.exec(before)
+  if (!denied) return { start, end, denied: false }
+  const first = start - before.length + denied.index + (denied[0].startsWith(' ') ? 1 : 0)
+  // "MODEL NO. CHARGER 2": a stop, a colon or a new line ends what is denied
+  if (/[.:;!?\n]/.test(upper.slice(from[first]!, from[start]!))) return { start, end, denied: false }
+  return { start: first, end, denied: true }
+}

@@ -1,0 +1,107 @@
+import { identityWords } from '../reference/identityWords.js'
+import { isDigit, isIdeograph, isLetter } from './characters.js'
+import { foldWord } from './fold.js'
+import { hazardText } from './hazardText.js'
+import type { LabelReading } from './labelReading.js'
+import { lexicon } from './lexicon.js'
+import { WordTree } from './wordTree.js'
+
+/** Words of fewer letters say nothing by themselves. */
+const shortestWord = 3
+/** Characters of a script without spaces that are a word; more of them are a phrase. */
+const longestIdeographicWord = 4
+/** Most words of the name of a company. */
+const longestName = 6
+
+interface Trees {
+  closed: WordTree<true>
+  open: WordTree<true>
+  companies: ReadonlySet<string>
+  labels: ReadonlySet<string>
+}
+
+let built: Trees | undefined
+
+function build(): Trees {
+  const closed = new WordTree<true>()
+  const open = new WordTree<true>()
+  for (const word of identityWords.flatMap(({ words }) => words))
+    (word.endsWith('*') ? open : closed).add(normal(word.replace('*', '')), true)
+  const ofKind = (wanted: string): ReadonlySet<string> =>
+    new Set(identityWords.flatMap(({ kind, words }) => (kind === wanted ? words.map(normal) : [])))
+  return { closed, open, companies: ofKind('company'), labels: ofKind('label') }
+}
+
+const normal = (words: string): string => hazardText(foldWord(words)).text
+
+/**
+ * Phrases of a plate that were not read, are not identity text, and were not dismissed. As long as there is one, nobody knows whether
+ * it takes away what the figures promise.
+ *
+ * A piece is such a phrase where two words or more stay that no table of identity text has; a single word or a code stands where a
+ * name stands.
+ *
+ * @param dismissed  pieces that a person said do not matter; case and spaces do not count
+ */
+export function openPhrases(reading: LabelReading | null, dismissed: readonly string[]): string[] {
+  if (!reading || reading.unread.length === 0) return []
+  const settled = new Set(dismissed.map(normal))
+  return [...new Set(reading.unread)].filter((piece) => !settled.has(normal(piece)) && !isIdentity(piece))
+}
+
+/** Whether a piece only names the thing, its maker, its marks or its size. */
+export function isIdentity(piece: string): boolean {
+  built ??= build()
+  const text = normal(piece)
+  const words = text.split(' ')
+  if (words.length <= longestName && words.some((word) => built?.companies.has(word))) return true
+  return openWords(built, text) < 2
+}
+
+/** How many words of a text no table has. */
+function openWords({ closed, open, labels }: Trees, text: string): number {
+  const { words } = lexicon()
+  let count = 0
+  let at = 0
+  /** a name may follow a label such as MODEL */
+  let named = false
+  const edge = (index: number): boolean =>
+    !(isPart(text.charAt(index - 1)) && isPart(text.charAt(index))) || isIdeograph(text.charAt(index - 1))
+  while (at < text.length) {
+    if (text.charAt(at) === ' ') {
+      at += 1
+      continue
+    }
+    const known = Math.max(
+      closed.longest(text, at, edge)?.end ?? 0,
+      words.longest(text, at, edge)?.end ?? 0,
+      wordEnd(text, open.longest(text, at, () => true)?.end ?? 0),
+    )
+    if (known > at) {
+      named = labels.has(text.slice(at, known).trim())
+      at = known
+      continue
+    }
+    const end = wordEnd(text, at + 1)
+    const word = text.slice(at, end)
+    if (isIdeograph(word.charAt(0))) count += word.length > longestIdeographicWord ? 2 : 1
+    else if (word.length >= shortestWord && [...word].every(isLetter) && !named) count += 1
+    named = false
+    at = end
+  }
+  return count
+}
+
+const isPart = (one: string): boolean => isLetter(one) || isDigit(one)
+
+/** Where the letters and figures of a word end, or the characters of a script without spaces. */
+function wordEnd(text: string, from: number): number {
+  if (from === 0) return 0
+  let end = from
+  const ideographs = isIdeograph(text.charAt(from - 1))
+  while (end < text.length && (ideographs ? isIdeograph(text.charAt(end)) : isPart(text.charAt(end)))) {
+    if (!ideographs && !isPart(text.charAt(end - 1))) break
+    end += 1
+  }
+  return end
+}

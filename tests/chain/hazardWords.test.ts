@@ -1,0 +1,152 @@
+import { describe, expect, it } from 'vitest'
+import { assess } from '../../server/chain/assess.js'
+import { byWorst, type Verdict } from '../../server/chain/finding.js'
+import { type HazardMeaning, hazardMeanings, hazardWords } from '../../server/reference/hazardWords.js'
+import { changed, matching, outcomesOn } from './cases.js'
+
+const ac = changed({
+  supply: { outputs: [{ kind: 'ac', voltageV: 9, currentA: 1 }], technology: 'transformer', plug: { polarity: null } },
+  device: {
+    inputs: [{ kind: 'ac', voltageV: 9, currentA: 0.8 }],
+    regulatedNeeded: false,
+    jack: { polarity: null },
+  },
+})
+const complete = { 'a dc pair': matching, 'an ac pair': ac }
+const printed = (phrase: string): string => phrase.replaceAll('*', '').replaceAll('#', '5').replace('…', 'RX 7')
+const decides = (meaning: HazardMeaning) => hazardMeanings[meaning].decides
+const best: Verdict = 'no-conflict-found'
+
+/** Every wording is asked, some thousands [ms]. */
+const patience = 60_000
+
+describe.each(Object.entries(complete))('words that decide, added to %s that is complete', (name, request) => {
+  it('was without conflict', () => {
+    expect(assess(request).verdict).toBe(best)
+  })
+
+  it.each(['supply', 'device'] as const)(
+    'never leave it without conflict, on the plate of the %s',
+    (side) => {
+      const harmless = hazardWords
+        .filter(({ meaning }) => decides(meaning) !== 'step')
+        // a tip that turns round harms no alternating current
+        .filter(({ meaning }) => name === 'a dc pair' || meaning !== 'interchangeable or reversible tips')
+        .flatMap(({ words }) =>
+          words.filter((phrase) => assess(changed({ [side]: { label: printed(phrase) } }, request)).verdict === best),
+        )
+      expect(harmless).toEqual([])
+    },
+    patience,
+  )
+
+  it(
+    'change nothing where they only warn',
+    () => {
+      // a voltage selector, a peak and an earthed minus are weighed with what else is known
+      const warning = hazardWords.filter(({ meaning }) => decides(meaning) === 'step' && meaning !== 'peak current')
+      const changing = warning.flatMap(({ words }) =>
+        words.filter((phrase) => {
+          const { findings } = assess(changed({ supply: { label: printed(phrase) } }, request))
+          return findings.some(({ outcome }) => outcome === 'stop' || outcome === 'unknown')
+        }),
+      )
+      expect(changing).toEqual([])
+    },
+    patience,
+  )
+})
+
+describe('phrases that were not read', () => {
+  const phrase = 'NEVER LEAVE UNATTENDED'
+  const withPhrase = changed({ supply: { label: phrase } })
+
+  it('hold the verdict at care, and are named', () => {
+    const { verdict, findings } = assess(withPhrase)
+    expect(verdict).toBe('take-care')
+    expect(findings.find(({ topic }) => topic === 'hazard-words')?.title).toContain(phrase)
+  })
+
+  it('do not once they were dismissed', () => {
+    expect(assess({ ...withPhrase, readings: { dismissed: [phrase] } }).verdict).toBe(best)
+  })
+
+  it('never better a verdict', () => {
+    for (const base of [
+      matching,
+      changed({ device: { inputs: null } }),
+      changed({ supply: { outputs: [{ kind: 'dc', voltageV: 19, currentA: 2 }] } }),
+    ])
+      for (const words of ['QUAXEL', phrase, '必须保持通风良好']) {
+        const outcomes = [base, changed({ supply: { label: words } }, base)].map((one) => assess(one).findings[0]!)
+        expect(byWorst(outcomes[1]!, outcomes[0]!)).toBeLessThanOrEqual(0)
+      }
+  })
+})
+
+describe('isolation', () => {
+  it('lets an autotransformer feed a machine that takes mains, with care', () => {
+    const request = changed({
+      supply: { label: 'AUTOTRANSFORMER', outputs: [{ kind: 'ac', voltageV: 120, currentA: 2 }] },
+      device: { label: 'INPUT 120V~ 50Hz 40W', inputs: null },
+    })
+    expect(outcomesOn('isolation', request)).toEqual(['caution'])
+  })
+  it('stops an autotransformer for a jack that can be touched', () => {
+    expect(outcomesOn('isolation', changed({ supply: { label: 'SPARTRAFO' } }))).toEqual(['stop'])
+  })
+  it('asks where the two join other poles to earth', () => {
+    const request = changed({ supply: { label: '-VE GROUNDED' }, device: { label: '+VE CHASSIS' } })
+    expect(outcomesOn('isolation', request)).toEqual(['unknown'])
+  })
+  it('says nothing of a minus on earth alone', () => {
+    expect(outcomesOn('isolation', changed({ supply: { label: '-VE GROUNDED' } }))).toEqual([])
+  })
+})
+
+describe('charging', () => {
+  it.each([
+    ['a charger', 'BATTERY CHARGER', null, 'unknown'],
+    ['constant current', 'CONSTANT CURRENT', null, 'stop'],
+    ['an LED driver of constant voltage', 'LED DRIVER CONSTANT VOLTAGE', null, 'caution'],
+    ['one that says both', 'LED DRIVER CONSTANT CURRENT, CONSTANT VOLTAGE', null, 'stop'],
+    ['constant current on both', 'CONSTANT CURRENT', 'CONSTANT CURRENT', 'caution'],
+    ['a machine for constant current alone', null, 'CONSTANT CURRENT', 'stop'],
+    ['a battery in the machine', null, 'INTERNAL BATTERY', 'caution'],
+  ] as const)('%s', (_, supply, device, outcome) => {
+    expect(outcomesOn('charging', changed({ supply: { label: supply }, device: { label: device } }))).toEqual([outcome])
+  })
+  it('leaves no voltage that is held', () => {
+    expect(outcomesOn('output-voltage', changed({ supply: { label: 'BATTERY CHARGER' } }))).toEqual(['unknown'])
+    expect(outcomesOn('output-voltage', changed({ supply: { label: 'CONSTANT CURRENT' } }))).toEqual(['stop'])
+  })
+})
+
+describe('tips that turn round', () => {
+  const tips = { label: 'REVERSIBLE POLARITY PLUG' }
+  it('leave the polarity to be measured', () => {
+    expect(outcomesOn('polarity', changed({ supply: tips }))).toEqual(['unknown'])
+  })
+  it('want care once it was', () => {
+    const measured = { ...tips, measured: { polarity: 'centre-positive' as const } }
+    expect(outcomesOn('polarity', changed({ supply: measured }))).toEqual(['caution'])
+  })
+})
+
+describe('speed', () => {
+  const clock = (label: string) => changed({ device: { label, inputs: null } }, ac)
+  it.each([
+    ['60 Hz on 50 Hz', 'CLOCK 9V AC 60Hz 0.8A', ['caution']],
+    ['its own frequency', 'CLOCK 9V AC 50Hz 0.8A', ['clear']],
+    ['one of two', 'CLOCK 9V AC 50/60Hz 0.8A', ['clear']],
+    ['no frequency printed', 'CLOCK 9V AC 0.8A', []],
+    ['nothing that turns', 'MODEM 9V AC 60Hz 0.8A', []],
+  ])('%s', (_, label, outcomes) => {
+    expect(outcomesOn('speed', clock(label))).toEqual(outcomes)
+  })
+  it('says by how much: 50 / 60 = 0.833, ten minutes lost in each hour', () => {
+    const finding = assess(clock('CLOCK 9V AC 60Hz 0.8A')).findings.find(({ topic }) => topic === 'speed')
+    expect(finding?.title).toContain('0.833')
+    expect(finding?.why).toContain('10')
+  })
+})

@@ -1,0 +1,68 @@
+import { readFileSync } from 'node:fs'
+import { parse } from 'csv-parse/sync'
+import { describe, expect, it } from 'vitest'
+import { openPhrases } from '../../server/plate/openPhrases.js'
+import { readPlate } from '../../server/plate/readPlate.js'
+import { benches } from './collected/benches.js'
+import { eastern } from './collected/eastern.js'
+import { european } from './collected/european.js'
+import { fresh } from './collected/fresh.js'
+import { last } from './collected/last.js'
+import { modern } from './collected/modern.js'
+import { oldSupplies } from './collected/oldSupplies.js'
+
+const open = (text: string, dismissed: string[] = []): string[] => openPhrases(readPlate(text), dismissed)
+
+const textsOf = (file: string): string[] =>
+  (parse(readFileSync(new URL(file, import.meta.url), 'utf8'), { columns: true, bom: true }) as { text: string }[]).map(
+    ({ text }) => text.replaceAll('\\n', '\n'),
+  )
+
+/** Most plates without a deciding word that may have a phrase that matters unread. */
+const most = 0.1
+
+describe('phrases that matter unread', () => {
+  it.each([
+    ['the published corpus', textsOf('../published/labelCorpus.csv')],
+    ['the further plates', textsOf('furtherPlates.csv')],
+    [
+      'the collected plates',
+      [oldSupplies, european, eastern, modern, fresh, last, benches].flat().map(({ text }) => text),
+    ],
+  ])('stand on at most one in ten plates without a deciding word: %s', (name, plates) => {
+    const plain = plates.filter((text) => readPlate(text).hazards.every(({ decides }) => decides === 'step'))
+    const gating = plain.filter((text) => open(text).length > 0)
+    console.log(`${name}: ${gating.length} of ${plain.length} plates without a deciding word have an open phrase`)
+    expect(plain.length).toBeGreaterThan(90)
+    expect(gating.length / plain.length).toBeLessThanOrEqual(most)
+  })
+
+  // invented: words that no table has, as a warning in a language that is not known would be
+  it.each([
+    ['OUTPUT 12V⎓ 1A\nZAKAZ BRUDNYCH PODLEWEK', 'ZAKAZ BRUDNYCH PODLEWEK'],
+    ['OUTPUT 12V⎓ 1A\nNEVER LEAVE UNATTENDED', 'NEVER LEAVE UNATTENDED'],
+    ['OUTPUT 12V⎓ 1A\nЗАПРЕЩЕНО НАКРЫВАТЬ', 'ЗАПРЕЩЕНО НАКРЫВАТЬ'],
+    ['OUTPUT 12V⎓ 1A\n必须保持通风良好', '必须保持通风良好'],
+  ])('are seen in %s', (text, phrase) => {
+    expect(open(text)).toEqual([phrase])
+  })
+
+  it.each([
+    ['AC ADAPTER\nOUTPUT 12V⎓ 1A'],
+    ['БЛОК ПИТАНИЯ\nВЫХОД 12В⎓ 1А'],
+    ['OUTPUT 12V⎓ 1A\nMADE IN JAPAN'],
+    ['OUTPUT 12V⎓ 1A\nMODEL QX-12 SERIAL NO. 40071'],
+    ['TESTWORK ELECTRONICS CO., LTD.\nOUTPUT 12V⎓ 1A'],
+    ['OUTPUT 12V⎓ 1A\nFOR INDOOR USE ONLY'],
+    ['OUTPUT 12V⎓ 1A\nWeight 1.4 kg, operating temperature 0-40 °C'],
+    ['OUTPUT 12V⎓ 1A\nQUAXELON'],
+  ])('are none in %s', (text) => {
+    expect(open(text)).toEqual([])
+  })
+
+  it('are gone once dismissed, whatever their case and spaces', () => {
+    const text = 'OUTPUT 12V⎓ 1A\nNEVER LEAVE UNATTENDED'
+    expect(open(text, ['never  leave unattended'])).toEqual([])
+    expect(open(text, ['never leave'])).toHaveLength(1)
+  })
+})
