@@ -78,8 +78,6 @@ export interface About<Value = unknown> {
   printedRow?: (row: RowPrinted) => Value | null
   /** what the plate says in words, where a value alone does not hold it */
   printedText?: (row: RowPrinted) => string
-  /** how an entry against the plate weighs: one that can destroy at once wants care, others are told only */
-  weighs?: 'caution' | 'remark'
 }
 
 /** How the value of a fact is written and read. */

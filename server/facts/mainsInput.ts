@@ -16,7 +16,6 @@ export const mainsInput = group({
     hint: 'As 230, 100-240 or 115/230.',
     findOut: [onPlate],
     printed: (plate) => plate.input?.voltages,
-    weighs: 'caution',
   }),
   frequenciesHz: numbers({
     unit: 'Hz',
@@ -30,7 +29,6 @@ export const mainsInput = group({
     hint: 'As 50/60.',
     findOut: [onPlate],
     printed: (plate) => plate.input?.frequenciesHz,
-    weighs: 'caution',
   }),
   currentA: number({
     unit: 'A',
@@ -43,7 +41,6 @@ export const mainsInput = group({
     question: 'How much current does the supply take from the mains?',
     findOut: [onPlate],
     printed: (plate) => plate.input?.currentA,
-    weighs: 'remark',
   }),
   powerVA: number({
     ...power,
@@ -55,7 +52,6 @@ export const mainsInput = group({
     question: 'How many volt-amperes does the supply take?',
     findOut: [onPlate],
     printed: (plate) => plate.input?.powerVA,
-    weighs: 'remark',
   }),
   powerW: number({
     ...power,
@@ -67,7 +63,6 @@ export const mainsInput = group({
     question: 'How many watts does the supply take?',
     findOut: [onPlate],
     printed: (plate) => plate.input?.powerW,
-    weighs: 'remark',
   }),
   selectorV: number({
     unit: 'V',

@@ -28,7 +28,6 @@ export const outputs = list(
         question: 'Is this output direct or alternating?',
         findOut: [onPlate],
         printedRow: ({ kind }) => kind,
-        weighs: 'caution',
       }),
     ),
     voltageV: required(
@@ -40,7 +39,6 @@ export const outputs = list(
         findOut: [onPlate],
         printedRow: ({ voltageV }) => voltageV,
         printedText,
-        weighs: 'caution',
       }),
     ),
     currentA: number({
@@ -53,7 +51,6 @@ export const outputs = list(
       question: 'How much current may be taken from this output?',
       findOut: [onPlate],
       printedRow: ({ currentA }) => currentA,
-      weighs: 'remark',
     }),
     powerW: number({
       unit: 'W',
@@ -65,7 +62,6 @@ export const outputs = list(
       question: 'How much power may be taken from this output?',
       findOut: [onPlate],
       printedRow: ({ powerW }) => powerW,
-      weighs: 'remark',
     }),
     leastA: number({
       unit: 'A',
@@ -96,7 +92,6 @@ export const inputs = list(
         question: 'Does this input want direct or alternating voltage?',
         findOut: [onMachine],
         printedRow: ({ kind }) => kind,
-        weighs: 'caution',
       }),
     ),
     voltageV: required(
@@ -108,7 +103,6 @@ export const inputs = list(
         findOut: [onMachine],
         printedRow: ({ voltageV }) => voltageV,
         printedText,
-        weighs: 'caution',
       }),
     ),
     currentA: number({
@@ -121,7 +115,6 @@ export const inputs = list(
       question: 'How much current does the machine draw here?',
       findOut: [onMachine],
       printedRow: ({ currentA }) => currentA,
-      weighs: 'remark',
     }),
     currentIs: choice({
       choices: [

@@ -50,7 +50,6 @@ export const plug = group({
       ),
     ],
     printed: (plate) => plate.polarity,
-    weighs: 'caution',
   }),
   name: text({
     link: 'plug',
@@ -98,7 +97,6 @@ export const jack = group({
       ),
     ],
     printed: (plate) => plate.polarity,
-    weighs: 'caution',
   }),
   name: text({
     link: 'jack',

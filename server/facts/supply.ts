@@ -110,7 +110,6 @@ export const supply = thing('Supply', {
       ),
     ],
     printed: (plate) => plate.technology,
-    weighs: 'caution',
   }),
   regulated: yesNo({
     choices: [
@@ -129,7 +128,6 @@ export const supply = thing('Supply', {
       withMeter('Its voltage with nothing connected stands well above its plate where it is not.'),
     ],
     printed: (plate) => plate.regulated,
-    weighs: 'caution',
   }),
   protectionClass: choice({
     choices: [
@@ -145,7 +143,6 @@ export const supply = thing('Supply', {
     term: 'protection-class',
     findOut: [look('From the symbol on the plate: a square in a square is class II, III in a diamond is class III.')],
     printed: (plate) => plate.protectionClass,
-    weighs: 'caution',
   }),
   inlet: text({
     choices: [captive, ...namesOnce(inletPairs.map(({ inlet, nicknames }) => ({ name: inlet, nicknames })))],
@@ -174,7 +171,6 @@ export const supply = thing('Supply', {
     question: 'How much power may all outputs give together?',
     findOut: [look('From the plate, where it names a total or a maximum for several outputs.')],
     printed: (plate) => plate.outputsTotalW,
-    weighs: 'remark',
   }),
   plug,
   lead,
