@@ -1,4 +1,4 @@
-import type { HazardMeaning } from '../reference/hazardWords.js'
+import type { HazardMeaning } from '../tables/hazardWords.js'
 import { hazardsOf, judgeHazard, type PrintedHazard } from './hazardFinding.js'
 import { type Judgement, together } from './judgement.js'
 import type { PairSituation, PreparedSupply } from './situation.js'

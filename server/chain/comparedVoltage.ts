@@ -1,6 +1,6 @@
 import { percent, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
-import { outputToleranceWidest } from '../reference/thresholds.js'
+import { outputToleranceWidest } from '../tables/thresholds.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, type Text, unknown } from './judgement.js'
 import { distanceV, ends } from './matchRails.js'

@@ -1,4 +1,4 @@
-import { commonPractice } from '../reference/source.js'
+import { commonPractice } from '../tables/source.js'
 import { byWorst } from './finding.js'
 import { allOf, type Judgement, type Text, uniqueSources, worstFirst } from './judgement.js'
 

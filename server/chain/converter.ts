@@ -1,13 +1,13 @@
 import { decimal, voltAmperes, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
-import { commonPractice } from '../reference/source.js'
+import { commonPractice } from '../tables/source.js'
 import {
   converterLeast,
   converterReserve,
   converterSizesVA,
   extraLowVoltageMostV,
   voltageStopAbove,
-} from '../reference/thresholds.js'
+} from '../tables/thresholds.js'
 import { american, converterOf, plateOf } from './example.js'
 import { type InputPower, inputPower } from './inputPower.js'
 import { type Judgement, stop, type Text, together, unknown } from './judgement.js'

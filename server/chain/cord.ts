@@ -1,19 +1,19 @@
 import { awgAreaMm2 } from '../physics/conductor.js'
 import { amperes, decimal, plain, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
-import { minimumAreaRows } from '../reference/cordRows.js'
-import { largestPlugFuseFor, minimumAreaFor } from '../reference/cords.js'
-import { bs1362Ratings } from '../reference/fuseRatings.js'
-import { connectorByName } from '../reference/inlets.js'
-import { type PlugType, plugByName } from '../reference/sockets.js'
-import { commonPractice, published, type Source } from '../reference/source.js'
+import { minimumAreaRows } from '../tables/cordRows.js'
+import { largestPlugFuseFor, minimumAreaFor } from '../tables/cords.js'
+import { bs1362Ratings } from '../tables/fuseRatings.js'
+import { connectorByName } from '../tables/inlets.js'
+import { type PlugType, plugByName } from '../tables/sockets.js'
+import { commonPractice, published, type Source } from '../tables/source.js'
 import {
   europlugMostA,
   highVoltageCordV,
   lowClassMostV,
   lowVoltageCordMostV,
   smallestPlugFuseA,
-} from '../reference/thresholds.js'
+} from '../tables/thresholds.js'
 import { classOne, earthedCord } from './example.js'
 import { fitsAt } from './fitsAt.js'
 import { allOf, caution, clear, type Judgement, stop, together, unknown } from './judgement.js'

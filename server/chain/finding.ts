@@ -1,5 +1,5 @@
 import type { LabelReading } from '../plate/labelReading.js'
-import type { Source } from '../reference/source.js'
+import type { Source } from '../tables/source.js'
 import type { TopicName } from './index.js'
 
 export type { TopicName }

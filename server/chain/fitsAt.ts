@@ -1,5 +1,5 @@
-import { mainsOf } from '../reference/mains.js'
-import { countriesOfFit, type Fit, fits } from '../reference/sockets.js'
+import { mainsOf } from '../tables/mains.js'
+import { countriesOfFit, type Fit, fits } from '../tables/sockets.js'
 import type { Mains, PreparedSite } from './situation.js'
 
 /**

@@ -1,5 +1,5 @@
 import { readFuseMarking } from '../plate/fuseMarking.js'
-import { plugByName } from '../reference/sockets.js'
+import { plugByName } from '../tables/sockets.js'
 import type { FuseRequest } from './fuse/fuseRequest.js'
 import { judgeFuse } from './fuse/review.js'
 import { type Judgement, type Text, together, unknown } from './judgement.js'

@@ -1,5 +1,5 @@
 import type { Hazard } from '../plate/labelReading.js'
-import { type HazardDecides, type HazardMeaning, hazardMeanings, hazardRule } from '../reference/hazardWords.js'
+import { type HazardDecides, type HazardMeaning, hazardMeanings, hazardRule } from '../tables/hazardWords.js'
 import type { Outcome } from './finding.js'
 import type { Judgement, Text } from './judgement.js'
 import type { PairSituation } from './situation.js'

@@ -1,4 +1,4 @@
-import { commonPractice } from '../reference/source.js'
+import { commonPractice } from '../tables/source.js'
 import { chargingMeanings } from './charging.js'
 import { decidingMeanings, hazardsOf, judgeHazard } from './hazardFinding.js'
 import { isolationMeanings } from './isolation.js'

@@ -1,5 +1,5 @@
-import { connectorByName, connectorFits, inletByName } from '../reference/inlets.js'
-import { commonPractice, fromMemory } from '../reference/source.js'
+import { connectorByName, connectorFits, inletByName } from '../tables/inlets.js'
+import { commonPractice, fromMemory } from '../tables/source.js'
 import { classOne, earthedCord } from './example.js'
 import { clear, stop, type Text, unknown } from './judgement.js'
 import { isCaptive, isPlugIn } from './protectionClass.js'

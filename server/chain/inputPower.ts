@@ -1,8 +1,8 @@
 import { apparentFromActiveVA, apparentPowerVA, inputFromOutputW } from '../physics/apparentPower.js'
 import { amperes, decimal, voltAmperes, volts, watts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
-import type { Source } from '../reference/source.js'
-import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../reference/thresholds.js'
+import type { Source } from '../tables/source.js'
+import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../tables/thresholds.js'
 import type { PreparedSupply, Rail } from './situation.js'
 import { ratingPlate } from './words.js'
 

@@ -1,4 +1,4 @@
-import type { HazardMeaning } from '../reference/hazardWords.js'
+import type { HazardMeaning } from '../tables/hazardWords.js'
 import { hazardsOf, hazardTitle, judgeHazard } from './hazardFinding.js'
 import { type Judgement, together } from './judgement.js'
 import type { PairSituation } from './situation.js'

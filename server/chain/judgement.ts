@@ -1,4 +1,4 @@
-import type { Source } from '../reference/source.js'
+import type { Source } from '../tables/source.js'
 import { byWorst, type Finding, type Outcome, outcomes, type TopicName } from './finding.js'
 import { qualifiedHands } from './words.js'
 

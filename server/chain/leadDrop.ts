@@ -1,7 +1,7 @@
 import { awgAreaMm2, dropV, loopResistanceOhm } from '../physics/conductor.js'
 import { amperes, decimal, ohms, percent, plain, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
-import { copperResistivity, leadDropStopAbove } from '../reference/thresholds.js'
+import { copperResistivity, leadDropStopAbove } from '../tables/thresholds.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, type Text, unknown } from './judgement.js'
 import { drawnA, ends } from './matchRails.js'

@@ -1,7 +1,7 @@
 import { dropV as dropOf, loopResistanceOhm } from '../physics/conductor.js'
 import { amperes, decimal, ohms, percent, plain, volts, watts } from '../physics/quantity.js'
-import type { Source } from '../reference/source.js'
-import { copperResistivity, leadDropStopAbove } from '../reference/thresholds.js'
+import type { Source } from '../tables/source.js'
+import { copperResistivity, leadDropStopAbove } from '../tables/thresholds.js'
 import { leadArea } from './leadDrop.js'
 
 export interface LeadLossRequest {

@@ -1,5 +1,5 @@
 import { amperes, ohms, volts, watts } from '../physics/quantity.js'
-import { commonPractice, published } from '../reference/source.js'
+import { commonPractice, published } from '../tables/source.js'
 import { caution, type Judgement } from './judgement.js'
 import { drawnA } from './matchRails.js'
 import { railText } from './railText.js'

@@ -1,5 +1,5 @@
 import { amperes, voltAmperes, volts } from '../physics/quantity.js'
-import type { Source } from '../reference/source.js'
+import type { Source } from '../tables/source.js'
 import { inputPower } from './inputPower.js'
 import type { MainsSituation } from './situation.js'
 

@@ -1,8 +1,8 @@
 import { fluxRatio, voltageAtRatedFlux } from '../physics/flux.js'
 import { decimal, hertz, percent, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
-import { homeFrequencySource } from '../reference/homeFrequencies.js'
-import { commonPractice } from '../reference/source.js'
+import { homeFrequencySource } from '../tables/homeFrequencies.js'
+import { commonPractice } from '../tables/source.js'
 import {
   fluxClear,
   fluxStopAbove,
@@ -10,7 +10,7 @@ import {
   speedFollowsFrequency,
   usualFrequencyLeastHz,
   usualFrequencyMostHz,
-} from '../reference/thresholds.js'
+} from '../tables/thresholds.js'
 import { american, converterOf, plateOf } from './example.js'
 import type { Outcome } from './finding.js'
 import { clear, type Judgement, type Text, together, uniqueSources, unknown } from './judgement.js'

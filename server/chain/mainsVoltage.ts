@@ -6,7 +6,7 @@ import {
   voltageCautionBelow,
   voltageStopAbove,
   voltageStopBelow,
-} from '../reference/thresholds.js'
+} from '../tables/thresholds.js'
 import { plateOf } from './example.js'
 import { stop, type Text, uniqueSources, unknown } from './judgement.js'
 import { windowsInUse } from './plateWindow.js'

@@ -1,5 +1,5 @@
 import { atMost } from '../physics/tolerance.js'
-import { outputToleranceWidest } from '../reference/thresholds.js'
+import { outputToleranceWidest } from '../tables/thresholds.js'
 import type { DeviceRail, Rail, RailPair } from './situation.js'
 
 /**

@@ -1,4 +1,4 @@
-import { converterOutputsV } from '../reference/thresholds.js'
+import { converterOutputsV } from '../tables/thresholds.js'
 import type { VoltageWindow } from './request.js'
 
 /**

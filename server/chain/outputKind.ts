@@ -1,4 +1,4 @@
-import { commonPractice } from '../reference/source.js'
+import { commonPractice } from '../tables/source.js'
 import { wanting } from './example.js'
 import { clear, type Judgement, stop, type Text, unknown } from './judgement.js'
 import { kindText, railText } from './railText.js'

@@ -1,5 +1,5 @@
-import { commonPractice, type Source } from '../reference/source.js'
-import { outputToleranceRegulated, outputToleranceWidest } from '../reference/thresholds.js'
+import { commonPractice, type Source } from '../tables/source.js'
+import { outputToleranceRegulated, outputToleranceWidest } from '../tables/thresholds.js'
 import type { DeviceRail, PreparedDevice } from './situation.js'
 
 const ownTolerance = commonPractice('The machine’s own tolerance', 'as its maker states it, or as entered')

@@ -1,5 +1,5 @@
 import { percent } from '../physics/quantity.js'
-import { outputToleranceRegulated, outputToleranceWidest } from '../reference/thresholds.js'
+import { outputToleranceRegulated, outputToleranceWidest } from '../tables/thresholds.js'
 import { voltageNotHeld } from './charging.js'
 import { compareVoltage } from './comparedVoltage.js'
 import { wanting } from './example.js'

@@ -1,5 +1,5 @@
 import { hertz } from '../physics/quantity.js'
-import { homeFrequenciesOf } from '../reference/homeFrequencies.js'
+import { homeFrequenciesOf } from '../tables/homeFrequencies.js'
 import type { VoltageWindow } from './request.js'
 import { listText } from './words.js'
 

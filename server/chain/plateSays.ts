@@ -1,5 +1,5 @@
-import { plateLimits } from '../reference/plateLimits.js'
-import { usbFixedVoltages } from '../reference/usbPower.js'
+import { plateLimits } from '../tables/plateLimits.js'
+import { usbFixedVoltages } from '../tables/usbPower.js'
 import { isWide } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
 import type { Rail } from './situation.js'

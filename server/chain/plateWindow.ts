@@ -1,5 +1,5 @@
 import { atMost } from '../physics/tolerance.js'
-import { nominalMatch, voltageCautionBelow, voltageStopAbove, wideWindowRatio } from '../reference/thresholds.js'
+import { nominalMatch, voltageCautionBelow, voltageStopAbove, wideWindowRatio } from '../tables/thresholds.js'
 import type { VoltageWindow } from './request.js'
 import type { PreparedInput } from './situation.js'
 

@@ -1,4 +1,4 @@
-import { commonPractice, fromMemory } from '../reference/source.js'
+import { commonPractice, fromMemory } from '../tables/source.js'
 import { dcInvolved } from './dcInvolved.js'
 import { hazardsOf, judgeHazard } from './hazardFinding.js'
 import { clear, stop, type Text, unknown } from './judgement.js'

@@ -1,5 +1,5 @@
-import { inletByName } from '../reference/inlets.js'
-import type { Source } from '../reference/source.js'
+import { inletByName } from '../tables/inlets.js'
+import type { Source } from '../tables/source.js'
 import type { ProtectionClass } from './request.js'
 import type { PreparedSupply } from './situation.js'
 import { ratingPlate } from './words.js'

@@ -1,6 +1,6 @@
 import type { LabelReading } from '../plate/labelReading.js'
-import type { DcPlugRow } from '../reference/dcPlugs.js'
-import type { Source } from '../reference/source.js'
+import type { DcPlugRow } from '../tables/dcPlugs.js'
+import type { Source } from '../tables/source.js'
 import type { Contradiction } from './contradiction.js'
 import type {
   Converter,

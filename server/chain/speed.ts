@@ -1,5 +1,5 @@
 import { decimal, hertz, percent } from '../physics/quantity.js'
-import { frequencyMatch, speedFollowsFrequency } from '../reference/thresholds.js'
+import { frequencyMatch, speedFollowsFrequency } from '../tables/thresholds.js'
 import { caution, clear } from './judgement.js'
 import { acPairs } from './machineFrequency.js'
 import type { MainsSituation } from './situation.js'

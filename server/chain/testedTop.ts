@@ -1,5 +1,5 @@
-import { type RatingTest, ratingTestFor, widerTestV } from '../reference/ratingTests.js'
-import type { Source } from '../reference/source.js'
+import { type RatingTest, ratingTestFor, widerTestV } from '../tables/ratingTests.js'
+import type { Source } from '../tables/source.js'
 import type { VoltageWindow } from './request.js'
 
 /**

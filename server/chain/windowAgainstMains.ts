@@ -1,5 +1,5 @@
 import { atMost } from '../physics/tolerance.js'
-import { nominalMatch, voltageCautionBelow, voltageStopAbove, voltageStopBelow } from '../reference/thresholds.js'
+import { nominalMatch, voltageCautionBelow, voltageStopAbove, voltageStopBelow } from '../tables/thresholds.js'
 import type { Outcome } from './finding.js'
 import type { VoltageWindow } from './request.js'
 import { testedTop } from './testedTop.js'

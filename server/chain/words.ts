@@ -1,5 +1,5 @@
 import { hertz, volts } from '../physics/quantity.js'
-import { commonPractice, type Source } from '../reference/source.js'
+import { commonPractice, type Source } from '../tables/source.js'
 import type { Mains } from './situation.js'
 
 /** Stands in every action that touches mains wiring. */

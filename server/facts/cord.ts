@@ -1,5 +1,5 @@
-import { inletPairs } from '../reference/inletPairs.js'
-import { plugTypes } from '../reference/plugTypes.js'
+import { inletPairs } from '../tables/inletPairs.js'
+import { plugTypes } from '../tables/plugTypes.js'
 import { look } from './fact.js'
 import { choice, group, maybe, number, stated, text, thing, yesNo } from './kinds.js'
 import { leastTaken } from './leastTaken.js'

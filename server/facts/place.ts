@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { mainsOf } from '../reference/mains.js'
-import { socketLetters } from '../reference/socketLetters.js'
+import { mainsOf } from '../tables/mains.js'
+import { socketLetters } from '../tables/socketLetters.js'
 import { type Fact, look, measure } from './fact.js'
 import { number, thing } from './kinds.js'
 import { leastTaken } from './leastTaken.js'

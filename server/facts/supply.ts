@@ -1,4 +1,4 @@
-import { inletPairs } from '../reference/inletPairs.js'
+import { inletPairs } from '../tables/inletPairs.js'
 import { look, measure } from './fact.js'
 import { choice, group, number, plate, required, signedVolts, text, thing, yesNo } from './kinds.js'
 import { leastTaken } from './leastTaken.js'

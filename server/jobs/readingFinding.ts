@@ -1,6 +1,6 @@
 import type { Finding, TopicName } from '../chain/finding.js'
 import { quantity, quantityRange } from '../physics/quantity.js'
-import { commonPractice } from '../reference/source.js'
+import { commonPractice } from '../tables/source.js'
 import type { ReadingLimits } from './job.js'
 
 const prefixes: Record<string, number> = { '': 1, n: 1e-9, µ: 1e-6, μ: 1e-6, u: 1e-6, m: 1e-3, k: 1e3, M: 1e6, G: 1e9 }

@@ -1,4 +1,4 @@
-import type { Source } from '../reference/source.js'
+import type { Source } from '../tables/source.js'
 
 /** Signal words with their ANSI Z535.4 meanings: will kill, could kill, minor injury, property only. */
 export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE'

@@ -1,4 +1,4 @@
-import { iecPreferred } from '../reference/fuseRatings.js'
+import { iecPreferred } from '../tables/fuseRatings.js'
 
 const figure = String.raw`\d{1,5}(?:[.,]\d{1,4})?`
 const between = String.raw`[\s.,;:'’·_*\-/]`

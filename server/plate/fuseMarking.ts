@@ -5,7 +5,7 @@ import {
   characteristics,
   type FuseScheme,
   type NoLink,
-} from '../reference/fuseMarks.js'
+} from '../tables/fuseMarks.js'
 import {
   bs1362BreakingA,
   bs1362LargestA,
@@ -13,7 +13,7 @@ import {
   bs1362Ratings,
   iecBreakingCapacity,
   plausibleRatedA,
-} from '../reference/fuseRatings.js'
+} from '../tables/fuseRatings.js'
 import { damagedPiece } from './fuseDamage.js'
 import { type Draft, scan, tidy } from './fuseMarkingScan.js'
 import { noLinkOf } from './noFuseLink.js'

@@ -9,8 +9,8 @@ import {
   shortForms,
   sizeNames,
   speedWords,
-} from '../reference/fuseMarks.js'
-import { bareNumber, iecBetween, iecPreferred, linkVoltages } from '../reference/fuseRatings.js'
+} from '../tables/fuseMarks.js'
+import { bareNumber, iecBetween, iecPreferred, linkVoltages } from '../tables/fuseRatings.js'
 
 /** A value of current found in a marking. */
 export interface Current {

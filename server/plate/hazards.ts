@@ -1,4 +1,4 @@
-import { type HazardWords, hazardMeanings, hazardWords } from '../reference/hazardWords.js'
+import { type HazardWords, hazardMeanings, hazardWords } from '../tables/hazardWords.js'
 import { isDigit, isIdeograph, isLetter } from './characters.js'
 import { type Folded, foldWord } from './fold.js'
 import { type HazardText, hazardText } from './hazardText.js'

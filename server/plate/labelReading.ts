@@ -1,4 +1,4 @@
-import type { HazardDecides, HazardLanguage, HazardMeaning } from '../reference/hazardWords.js'
+import type { HazardDecides, HazardLanguage, HazardMeaning } from '../tables/hazardWords.js'
 
 /** Kind of current as printed; null where the plate does not say. Never assumed. */
 export type PrintedKind = 'ac' | 'dc' | null

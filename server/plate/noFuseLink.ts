@@ -1,5 +1,5 @@
-import { type NoLink, noLinkWords } from '../reference/fuseMarks.js'
-import { cutOffFromC } from '../reference/fuseRatings.js'
+import { type NoLink, noLinkWords } from '../tables/fuseMarks.js'
+import { cutOffFromC } from '../tables/fuseRatings.js'
 import { fold, phrasePattern } from './fuseMarkingScan.js'
 
 const things: readonly NoLink[] = ['resettable protector', 'thermal cut-off', 'fusible resistor']

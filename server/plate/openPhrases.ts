@@ -1,4 +1,4 @@
-import { identityWords } from '../reference/identityWords.js'
+import { identityWords } from '../tables/identityWords.js'
 import { isDigit, isIdeograph, isLetter } from './characters.js'
 import { foldWord } from './fold.js'
 import { hazardText } from './hazardText.js'

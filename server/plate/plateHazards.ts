@@ -1,5 +1,5 @@
-import type { HazardMeaning } from '../reference/hazardWords.js'
-import { usbFixedVoltages } from '../reference/usbPower.js'
+import type { HazardMeaning } from '../tables/hazardWords.js'
+import { usbFixedVoltages } from '../tables/usbPower.js'
 import type { Folded } from './fold.js'
 import { type FoundHazard, findHazards } from './hazards.js'
 import type { Hazard, LabelInput, LabelRail } from './labelReading.js'

@@ -1,6 +1,6 @@
-import { dcPlugsBySize } from '../reference/dcPlugs.js'
-import { plateLimits } from '../reference/plateLimits.js'
-import { plugWords } from '../reference/plugWords.js'
+import { dcPlugsBySize } from '../tables/dcPlugs.js'
+import { plateLimits } from '../tables/plateLimits.js'
+import { plugWords } from '../tables/plugWords.js'
 import { foldWord } from './fold.js'
 import type { LabelPlug } from './labelReading.js'
 

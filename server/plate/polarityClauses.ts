@@ -1,4 +1,4 @@
-import { type PolarityPart, polarityTerms } from '../reference/polarityTerms.js'
+import { type PolarityPart, polarityTerms } from '../tables/polarityTerms.js'
 import { isDigit, isIdeograph, isLetter, isSpace } from './characters.js'
 import type { Folded } from './fold.js'
 import type { Token } from './token.js'

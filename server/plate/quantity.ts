@@ -1,5 +1,5 @@
-import { plateLimits } from '../reference/plateLimits.js'
-import type { UnitDimension } from '../reference/plateWords.js'
+import { plateLimits } from '../tables/plateLimits.js'
+import type { UnitDimension } from '../tables/plateWords.js'
 import type { NumberToken, Token } from './token.js'
 
 export type Joint = 'range' | 'list'

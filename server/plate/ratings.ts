@@ -1,4 +1,4 @@
-import { componentVoltages, mainsFrequencies, mainsVoltages, plateLimits } from '../reference/plateLimits.js'
+import { componentVoltages, mainsFrequencies, mainsVoltages, plateLimits } from '../tables/plateLimits.js'
 import type { LabelInput, LabelRail, PlateOf, PrintedKind, VoltageWindow } from './labelReading.js'
 import { areSettings, type Quantity, type StatedKind } from './quantity.js'
 import type { Group } from './sides.js'

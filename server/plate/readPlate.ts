@@ -1,4 +1,4 @@
-import { plateLimits } from '../reference/plateLimits.js'
+import { plateLimits } from '../tables/plateLimits.js'
 import { claimsOf } from './claims.js'
 import { type Folded, fold } from './fold.js'
 import type { LabelReading, PlateOf, ProtectionClass } from './labelReading.js'

@@ -1,4 +1,4 @@
-import { plateLimits } from '../reference/plateLimits.js'
+import { plateLimits } from '../tables/plateLimits.js'
 import type { Element, Quantity, StatedKind } from './quantity.js'
 import { areSettings, both } from './quantity.js'
 import type { QuantityStatement, Section, Statement, Statements } from './statements.js'

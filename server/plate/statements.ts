@@ -1,5 +1,5 @@
-import { plateLimits } from '../reference/plateLimits.js'
-import type { PlateMeaning } from '../reference/plateWords.js'
+import { plateLimits } from '../tables/plateLimits.js'
+import type { PlateMeaning } from '../tables/plateWords.js'
 import type { PlateOf } from './labelReading.js'
 import { both, listEnd, type Quantity, readQuantity, type StatedKind } from './quantity.js'
 import type { Token, WordToken } from './token.js'

@@ -1,4 +1,4 @@
-import type { PlateMeaning, UnitDimension } from '../reference/plateWords.js'
+import type { PlateMeaning, UnitDimension } from '../tables/plateWords.js'
 import type { Polarity } from './labelReading.js'
 
 /** Place of a token in the folded text. */

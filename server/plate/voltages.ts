@@ -1,4 +1,4 @@
-import { plateLimits } from '../reference/plateLimits.js'
+import { plateLimits } from '../tables/plateLimits.js'
 import type { VoltageWindow } from './labelReading.js'
 import type { Element, Quantity } from './quantity.js'
 

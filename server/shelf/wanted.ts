@@ -3,8 +3,8 @@ import { kindText } from '../chain/railText.js'
 import type { Polarity, VoltageWindow } from '../chain/request.js'
 import type { DeviceRail, PreparedDevice, PreparedPlug, PreparedSite } from '../chain/situation.js'
 import { amperes, decimal, millimetres, plain, volts } from '../physics/quantity.js'
-import { type PlateLanguage, type PlateMeaning, plateWords } from '../reference/plateWords.js'
-import { measuredDemandHeadroom, plateDemandHeadroom } from '../reference/thresholds.js'
+import { type PlateLanguage, type PlateMeaning, plateWords } from '../tables/plateWords.js'
+import { measuredDemandHeadroom, plateDemandHeadroom } from '../tables/thresholds.js'
 
 /** What to look for, for one rail of a machine. What is not known of the machine is null. */
 export interface Wanted {

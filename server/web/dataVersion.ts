@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import * as values from '../reference/values.js'
+import * as values from '../tables/values.js'
 
 /**
  * Stands for the rules that read the tables. One more wherever a change of code changes an outcome or a limit;

@@ -1,8 +1,8 @@
 import { readdirSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Source } from '../../server/reference/source.js'
+import type { Source } from '../../server/tables/source.js'
 
-const folder = join(import.meta.dirname, '../../server/reference')
+const folder = join(import.meta.dirname, '../../server/tables')
 
 /** Files that only gather what others hold. */
 const gathering = ['index.ts', 'validate.ts']

@@ -6,6 +6,7 @@ import { columnAt } from '../../server/facts/cells.js'
 import { checkSchema } from '../../server/facts/check.js'
 import { says } from '../../server/facts/says.js'
 import { factAnswer } from '../../server/web/schemas/answers.js'
+import { factSection } from '../../server/web/viewModels/factFields.js'
 import { testApp } from '../web/testApp.js'
 
 const fact = (key: string) => {
@@ -112,5 +113,19 @@ it('no view names a box of a check by hand', () => {
     const text = readFileSync(new URL(`../../views/${view}`, import.meta.url), 'utf8')
     const named = [...text.matchAll(/Field\(form, '(\w+)'/g)].map(([, name = '']) => name)
     expect(named.filter((name) => names.includes(name))).toEqual([])
+  }
+})
+
+it('every box of a thing stands in one place of its form', () => {
+  const form = { values: {}, errors: {}, shown: {}, read: {} }
+  for (const part of ['site', 'supply', 'device', 'cord', 'converter'] as const) {
+    const { plate, ahead, folds } = factSection(part, form, true)
+    const shown = [
+      ...(plate ? [plate] : []),
+      ...ahead,
+      ...folds.flatMap(({ rows, fields }) => [...rows.flatMap((row) => row.fields), ...fields]),
+    ].map(({ name }) => name)
+    const own = boxes.filter(({ key }) => key.startsWith(`${part}.`)).map(({ name }) => name)
+    expect(shown.toSorted()).toEqual(own.toSorted())
   }
 })

@@ -2,8 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { benchStages, minimumResistance, overVoltage, readResistance } from '../../server/physics/benchSupply.js'
 import { usbMatch } from '../../server/physics/usbPowerDelivery.js'
-import { benchRules } from '../../server/reference/benchSupply.js'
-import { usbCable, usbFixedVoltages } from '../../server/reference/usbPower.js'
+import { benchRules } from '../../server/tables/benchSupply.js'
+import { usbCable, usbFixedVoltages } from '../../server/tables/usbPower.js'
 
 describe('bench supply', () => {
   it('never limits above the plate current nor sets above the rail, and never steps down', () => {

@@ -2,8 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type DummyLoadRules, dummyLoad } from '../../server/physics/dummyLoad.js'
 import { timeToRise } from '../../server/physics/resistorHeat.js'
-import { loadPoints, powerMargin, resistorWarming } from '../../server/reference/dummyLoad.js'
-import { e12, resistorRatings } from '../../server/reference/preferredValues.js'
+import { loadPoints, powerMargin, resistorWarming } from '../../server/tables/dummyLoad.js'
+import { e12, resistorRatings } from '../../server/tables/preferredValues.js'
 
 const rules: DummyLoadRules = {
   fractions: loadPoints.fractions,

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { nearest, nextDown, nextUp, standardRating } from '../../server/physics/eSeries.js'
-import { e12, e24, resistorRatings } from '../../server/reference/preferredValues.js'
+import { e12, e24, resistorRatings } from '../../server/tables/preferredValues.js'
 
 describe('preferred values', () => {
   // IEC 60063: the whole decade from the printed list, nothing computed

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { glow } from '../../server/physics/glow.js'
-import { glowRows } from '../../server/reference/glow.js'
+import { glowRows } from '../../server/tables/glow.js'
 
 describe('the glow in words', () => {
   // 798 K is the Draper point; the colours of hot bodies: 853 K dark red, 1203 K bright orange (encyclopaedia, Draper point);

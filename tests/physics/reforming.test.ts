@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { leakageLimit, reformingResistor, reformingStages, squareRootLeakage } from '../../server/physics/reforming.js'
-import { reformingRules } from '../../server/reference/capacitors.js'
-import { e12 } from '../../server/reference/preferredValues.js'
+import { reformingRules } from '../../server/tables/capacitors.js'
+import { e12 } from '../../server/tables/preferredValues.js'
 
 const rules = { ...reformingRules, decade: e12.values }
 

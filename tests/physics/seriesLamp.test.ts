@@ -7,7 +7,7 @@ import { lampChoice } from '../../server/plan/firstPower/lampChoice.js'
 import { lampReading } from '../../server/plan/firstPower/lampReading.js'
 import { type LampSetup, lampsFault, lampsOf } from '../../server/plan/firstPower/lamps.js'
 import { seriesLamp } from '../../server/plan/firstPower/seriesLamp.js'
-import { bridgeDiode, settledBand } from '../../server/reference/seriesLamp.js'
+import { bridgeDiode, settledBand } from '../../server/tables/seriesLamp.js'
 
 const lamp = fc.record({
   ratedV: fc.double({ min: 90, max: 260, noNaN: true }),

@@ -3,7 +3,7 @@ import { foldWord } from '../../server/plate/fold.js'
 import { hazardText } from '../../server/plate/hazardText.js'
 import type { LabelReading } from '../../server/plate/labelReading.js'
 import { readPlate } from '../../server/plate/readPlate.js'
-import { type HazardMeaning, hazardMeanings, hazardWords } from '../../server/reference/hazardWords.js'
+import { type HazardMeaning, hazardMeanings, hazardWords } from '../../server/tables/hazardWords.js'
 
 const meanings = (text: string): HazardMeaning[] => [...new Set(readPlate(text).hazards.map(({ meaning }) => meaning))]
 const charger: HazardMeaning = 'charger: for batteries only'

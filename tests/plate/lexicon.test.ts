@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { fold, foldWord } from '../../server/plate/fold.js'
 import { lex } from '../../server/plate/lexer.js'
-import { plateSymbols } from '../../server/reference/plateSymbols.js'
-import { plateUnits, plateWords } from '../../server/reference/plateWords.js'
+import { plateSymbols } from '../../server/tables/plateSymbols.js'
+import { plateUnits, plateWords } from '../../server/tables/plateWords.js'
 
 const tokensOf = (text: string) => lex(fold(text))
 

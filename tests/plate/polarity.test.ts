@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Polarity } from '../../server/plate/labelReading.js'
 import { readPlate } from '../../server/plate/readPlate.js'
-import { polarityTerms } from '../../server/reference/polarityTerms.js'
+import { polarityTerms } from '../../server/tables/polarityTerms.js'
 
 const P = 'centre-positive'
 const N = 'centre-negative'

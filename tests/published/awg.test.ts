@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { awgRow, awgRows } from '../../server/reference/awg.js'
+import { awgRow, awgRows } from '../../server/tables/awg.js'
 
 const footM = 0.3048
 const inchMm = 25.4

@@ -2,7 +2,7 @@ import { type ResultType, Simulation } from 'eecircuit-engine'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { dischargeTime, voltageAfter } from '../../server/physics/discharge.js'
 import { reservoirSupply } from '../../server/physics/reservoirSupply.js'
-import { reformingRules } from '../../server/reference/capacitors.js'
+import { reformingRules } from '../../server/tables/capacitors.js'
 
 // ngspice, through its WebAssembly build, as the independent reference
 const simulation = new Simulation()

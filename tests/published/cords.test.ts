@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { cordRatingFor, cordRatingForAwg, largestPlugFuseFor, minimumAreaFor } from '../../server/reference/cords.js'
+import { cordRatingFor, cordRatingForAwg, largestPlugFuseFor, minimumAreaFor } from '../../server/tables/cords.js'
 
 /** IEC 60335-1 table 11 as reproduced in a pump manual, p. 87; the area in a short cord by BS EN 60950-1 table 3B and IEC 60799. */
 describe('the smallest conductor', () => {

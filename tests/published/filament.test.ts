@@ -4,9 +4,9 @@ import { along } from '../../server/physics/interpolate.js'
 import { switchOn } from '../../server/physics/transient.js'
 import { tungstenFrom } from '../../server/physics/tungsten.js'
 import { lampsOf } from '../../server/plan/firstPower/lamps.js'
-import { heatCapacityRows, lampExponentRows, tungstenRows } from '../../server/reference/filament.js'
-import { coldRatioRows, lampSizeRows } from '../../server/reference/lamps.js'
-import { bridgeDiode, settledBand } from '../../server/reference/seriesLamp.js'
+import { heatCapacityRows, lampExponentRows, tungstenRows } from '../../server/tables/filament.js'
+import { coldRatioRows, lampSizeRows } from '../../server/tables/lamps.js'
+import { bridgeDiode, settledBand } from '../../server/tables/seriesLamp.js'
 import { measuredLamp as measured } from '../support/measuredLamp.js'
 
 const tungsten = tungstenFrom(tungstenRows, heatCapacityRows)

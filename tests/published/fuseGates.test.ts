@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { fittedLink } from '../../server/chain/fuse/fuseLink.js'
 import { gatesOf } from '../../server/chain/fuse/linkGates.js'
 import { meltingRange } from '../../server/chain/fuse/meltingRange.js'
-import { iecBetween, iecPreferred } from '../../server/reference/fuseRatings.js'
+import { iecBetween, iecPreferred } from '../../server/tables/fuseRatings.js'
 
 /** Written off the data sheets: [multiple, min s, max s], null where none is printed. Where sheets disagree: the wider band. */
 type Row = readonly [number, number | null, number | null]

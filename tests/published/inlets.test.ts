@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { connectorByName, connectorFits, inletByName } from '../../server/reference/inlets.js'
+import { connectorByName, connectorFits, inletByName } from '../../server/tables/inlets.js'
 
 /** AS/NZS 60320.1:2004 as tabulated by accesscomms.com.au, "IEC 320": class, highest pin temperature, amperes. */
 const table = [

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { inrush, inrushLimiter } from '../../server/physics/inrush.js'
-import { bridgeDiode } from '../../server/reference/seriesLamp.js'
+import { bridgeDiode } from '../../server/tables/seriesLamp.js'
 import { meanFrom, rmsFrom, simulate } from '../support/simulator.js'
 
 const s17 = {

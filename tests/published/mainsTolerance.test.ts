@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { bandFor, mainsOf } from '../../server/reference/mains.js'
-import { ratingTestFor } from '../../server/reference/ratingTests.js'
+import { bandFor, mainsOf } from '../../server/tables/mains.js'
+import { ratingTestFor } from '../../server/tables/ratingTests.js'
 
 describe('the band of the mains', () => {
   it.each([

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { fits, plugByName } from '../../server/reference/sockets.js'
+import { fits, plugByName } from '../../server/tables/sockets.js'
 
 const museum = 'Museum of Plugs and Sockets'
 const wikipedia = 'Wikipedia, AC power plugs and sockets'

@@ -5,7 +5,7 @@ import { rectifiedThrough, rectifierCurve, rectifierLoad } from '../../server/ph
 import { constantPowerPoints, largestPower, operatingPoint } from '../../server/physics/seriesLamp.js'
 import { switchOn } from '../../server/physics/transient.js'
 import { glowOf, lampsOf } from '../../server/plan/firstPower/lamps.js'
-import { bridgeDiode, bridgeDropV, settledBand } from '../../server/reference/seriesLamp.js'
+import { bridgeDiode, bridgeDropV, settledBand } from '../../server/tables/seriesLamp.js'
 
 const one = (ratedV: number, ratedW: number) => lampsOf({ lamps: [{ ratedV, ratedW }], arrangement: 'series' })
 

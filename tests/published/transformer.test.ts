@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { regulationFor } from '../../server/reference/transformerRegulation.js'
+import { regulationFor } from '../../server/tables/transformerRegulation.js'
 
 describe('regulation of small transformers', () => {
   it.each([

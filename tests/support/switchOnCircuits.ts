@@ -2,9 +2,9 @@ import type { LampRating } from '../../server/physics/filament.js'
 import type { Arrangement } from '../../server/physics/lampString.js'
 import type { switchOn } from '../../server/physics/transient.js'
 import { lampsOf } from '../../server/plan/firstPower/lamps.js'
-import { ambientK, heatCapacityRows, tungstenRows } from '../../server/reference/filament.js'
-import { lampSizeRows } from '../../server/reference/lamps.js'
-import { bridgeDiode, settledBand } from '../../server/reference/seriesLamp.js'
+import { ambientK, heatCapacityRows, tungstenRows } from '../../server/tables/filament.js'
+import { lampSizeRows } from '../../server/tables/lamps.js'
+import { bridgeDiode, settledBand } from '../../server/tables/seriesLamp.js'
 
 type SwitchOn = Parameters<typeof switchOn>[0]
 type BulkLoad = SwitchOn['load']

@@ -1,7 +1,7 @@
 import { amperes, percent } from '../../physics/quantity.js'
-import { schemeComparison } from '../../reference/fuseGatesOther.js'
-import { bs646Note, iecBetween, iecExtensions, iecPreferred } from '../../reference/fuseRatings.js'
-import { likeWithLike, notInterchangeable } from '../../reference/fuseSelection.js'
+import { schemeComparison } from '../../tables/fuseGatesOther.js'
+import { bs646Note, iecBetween, iecExtensions, iecPreferred } from '../../tables/fuseRatings.js'
+import { likeWithLike, notInterchangeable } from '../../tables/fuseSelection.js'
 import { caution, stop, unknown } from '../judgement.js'
 import { familyName, fitThis, type Rule } from './fuseSituation.js'
 

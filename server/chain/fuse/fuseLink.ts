@@ -9,14 +9,14 @@ import {
   slowness,
 } from '../../plate/fuseMarking.js'
 import { splitPrescription } from '../../plate/fusePrescription.js'
-import type { Characteristic } from '../../reference/fuseMarks.js'
+import type { Characteristic } from '../../tables/fuseMarks.js'
 import {
   bs1362LargestA,
   bs1362RatedV,
   ulInterruptingAt125V,
   ulInterruptingAt250V,
   ulRatedV,
-} from '../../reference/fuseRatings.js'
+} from '../../tables/fuseRatings.js'
 import { isFor } from '../plateWindow.js'
 import type { FuseRequest } from './fuseRequest.js'
 

@@ -1,5 +1,5 @@
 import type { FittedFuse } from '../../plate/fuseMarking.js'
-import type { BreakingLetter, Characteristic } from '../../reference/fuseMarks.js'
+import type { BreakingLetter, Characteristic } from '../../tables/fuseMarks.js'
 import type { Finding } from '../finding.js'
 
 export const fusePositions = ['mains', 'plug', 'low-voltage'] as const

@@ -1,4 +1,4 @@
-import { likeWithLike, sourceOfPrescription } from '../../reference/fuseSelection.js'
+import { likeWithLike, sourceOfPrescription } from '../../tables/fuseSelection.js'
 import type { Judgement } from '../judgement.js'
 import { describe, type FuseLink, type Prescription } from './fuseLink.js'
 import type { FuseRequest } from './fuseRequest.js'

@@ -1,9 +1,9 @@
 import { type BandPoint, mergeGates, widestBand } from '../../physics/fuseCurve.js'
 import { amperes } from '../../physics/quantity.js'
-import { type FuseGateRow, fuseGateRows } from '../../reference/fuseGates.js'
-import { bs1362GateRows, type OtherGateRow, ulGateRows } from '../../reference/fuseGatesOther.js'
-import type { BreakingLetter, Characteristic } from '../../reference/fuseMarks.js'
-import type { Source } from '../../reference/source.js'
+import { type FuseGateRow, fuseGateRows } from '../../tables/fuseGates.js'
+import { bs1362GateRows, type OtherGateRow, ulGateRows } from '../../tables/fuseGatesOther.js'
+import type { BreakingLetter, Characteristic } from '../../tables/fuseMarks.js'
+import type { Source } from '../../tables/source.js'
 import { describe, type FuseLink } from './fuseLink.js'
 
 interface LinkBand {

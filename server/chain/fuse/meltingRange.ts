@@ -1,6 +1,6 @@
 import type { FittedFuse } from '../../plate/fuseMarking.js'
-import { meltingTables } from '../../reference/fuseMelting.js'
-import type { Source } from '../../reference/source.js'
+import { meltingTables } from '../../tables/fuseMelting.js'
+import type { Source } from '../../tables/source.js'
 
 interface MeltingRange {
   lowI2t: number

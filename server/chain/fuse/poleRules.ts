@@ -1,4 +1,4 @@
-import { bothPoles, likeWithLike } from '../../reference/fuseSelection.js'
+import { bothPoles, likeWithLike } from '../../tables/fuseSelection.js'
 import { caution, clear } from '../judgement.js'
 import type { Rule } from './fuseSituation.js'
 

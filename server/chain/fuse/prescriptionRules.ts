@@ -1,7 +1,7 @@
 import { scaledRating } from '../../physics/fuseRating.js'
 import { amperes, decimal, volts } from '../../physics/quantity.js'
-import { plugFuseSmall } from '../../reference/fuseRatings.js'
-import { dualVoltage, likeWithLike } from '../../reference/fuseSelection.js'
+import { plugFuseSmall } from '../../tables/fuseRatings.js'
+import { dualVoltage, likeWithLike } from '../../tables/fuseSelection.js'
 import { caution, clear, type Judgement, stop, unknown } from '../judgement.js'
 import { fitThis, makers, type Rule } from './fuseSituation.js'
 

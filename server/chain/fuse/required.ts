@@ -7,7 +7,7 @@ import {
   iecPreferred,
   northAmerican,
   northAmericanMetric,
-} from '../../reference/fuseRatings.js'
+} from '../../tables/fuseRatings.js'
 import {
   ambientMatchC,
   ambientPoints,
@@ -15,9 +15,9 @@ import {
   iecUpperShare,
   pulseShares,
   referenceAmbientC,
-} from '../../reference/fuseSelection.js'
-import type { Source } from '../../reference/source.js'
-import { lowClassMostV, smallestPlugFuseA } from '../../reference/thresholds.js'
+} from '../../tables/fuseSelection.js'
+import type { Source } from '../../tables/source.js'
+import { lowClassMostV, smallestPlugFuseA } from '../../tables/thresholds.js'
 import type { FuseLink, Prescription } from './fuseLink.js'
 import type { FuseCircuit, FuseRequest, FuseRequired } from './fuseRequest.js'
 import { meltingRange } from './meltingRange.js'

@@ -1,5 +1,5 @@
 import type { FittedFuse } from '../../plate/fuseMarking.js'
-import { nominalMatchOfMains } from '../../reference/fuseSelection.js'
+import { nominalMatchOfMains } from '../../tables/fuseSelection.js'
 import type { Outcome } from '../finding.js'
 import { type Judgement, toFinding, worstFirst } from '../judgement.js'
 import { answerOf, isLargerThanNeeded } from './answer.js'

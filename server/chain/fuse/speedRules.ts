@@ -1,6 +1,6 @@
 import { slowness } from '../../plate/fuseMarking.js'
-import { iecMarking } from '../../reference/fuseMarks.js'
-import { likeWithLike } from '../../reference/fuseSelection.js'
+import { iecMarking } from '../../tables/fuseMarks.js'
+import { likeWithLike } from '../../tables/fuseSelection.js'
 import { caution, clear, stop, unknown } from '../judgement.js'
 import { type FuseSituation, fitThis, makers, type Rule } from './fuseSituation.js'
 

@@ -1,4 +1,4 @@
-import { commonPractice } from '../../reference/source.js'
+import { commonPractice } from '../../tables/source.js'
 import { stop } from '../judgement.js'
 import { blown } from './circuitRules.js'
 import { fitThis, type Rule, who } from './fuseSituation.js'

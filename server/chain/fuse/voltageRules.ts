@@ -1,5 +1,5 @@
 import { volts } from '../../physics/quantity.js'
-import { dcAnyLinkMostV, dcRule, likeWithLike, voltageRule } from '../../reference/fuseSelection.js'
+import { dcAnyLinkMostV, dcRule, likeWithLike, voltageRule } from '../../tables/fuseSelection.js'
 import { caution, clear, type Judgement, stop, unknown } from '../judgement.js'
 import { describe } from './fuseLink.js'
 import type { FuseRequest } from './fuseRequest.js'

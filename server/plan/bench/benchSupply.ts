@@ -18,9 +18,9 @@ import {
   resistanceReadings,
   senseLeads,
   unknownCurrent,
-} from '../../reference/benchSupply.js'
-import { dcTouchLimit } from '../../reference/capacitors.js'
-import { outputToleranceRegulated } from '../../reference/thresholds.js'
+} from '../../tables/benchSupply.js'
+import { dcTouchLimit } from '../../tables/capacitors.js'
+import { outputToleranceRegulated } from '../../tables/thresholds.js'
 import type { Explained } from '../firstPower/lamps.js'
 import { type LeadSize, leadLoss } from './leadLoss.js'
 import { type UsbAnswer, usbSource } from './usbSource.js'

@@ -9,9 +9,9 @@ import {
   measureAfter,
   plugPinRules,
   resistorVoltage,
-} from '../../reference/capacitors.js'
-import { powerMargin } from '../../reference/dummyLoad.js'
-import { e12, e24, resistorRatings } from '../../reference/preferredValues.js'
+} from '../../tables/capacitors.js'
+import { powerMargin } from '../../tables/dummyLoad.js'
+import { e12, e24, resistorRatings } from '../../tables/preferredValues.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export interface DischargeRequest {

@@ -9,9 +9,9 @@ import {
   powerMargin,
   resistorWarming,
   unregulatedBand,
-} from '../../reference/dummyLoad.js'
-import { preferredSeries, resistorRatings } from '../../reference/preferredValues.js'
-import type { Source } from '../../reference/source.js'
+} from '../../tables/dummyLoad.js'
+import { preferredSeries, resistorRatings } from '../../tables/preferredValues.js'
+import type { Source } from '../../tables/source.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export interface DummyLoadRequest {

@@ -1,7 +1,7 @@
 import { byWorst, type Finding } from '../../chain/finding.js'
 import { conductorEarthLimit, steppedEarthLimit } from '../../physics/insulation.js'
 import { amperes, ohms, plain, quantity, quantityRange } from '../../physics/quantity.js'
-import { flexibleCores } from '../../reference/benchSupply.js'
+import { flexibleCores } from '../../tables/benchSupply.js'
 import {
   competentPerson,
   insulationVoltage,
@@ -10,7 +10,7 @@ import {
   type SafetyScheme,
   safetyLimits,
   safetySchemes,
-} from '../../reference/safetyTestLimits.js'
+} from '../../tables/safetyTestLimits.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export interface InsulationRequest {

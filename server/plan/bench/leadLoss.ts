@@ -1,7 +1,7 @@
 import { awgAreaMm2, dropV, loopResistanceOhm } from '../../physics/conductor.js'
 import { amperes, ohms, percent, plain, volts } from '../../physics/quantity.js'
-import type { Source } from '../../reference/source.js'
-import { copperResistivity } from '../../reference/thresholds.js'
+import type { Source } from '../../tables/source.js'
+import { copperResistivity } from '../../tables/thresholds.js'
 
 export interface LeadSize {
   lengthM: number

@@ -1,6 +1,6 @@
 import { capacitorCurrent, largestCapacitor } from '../../physics/leakage.js'
 import { amperes, farads, hertz, volts } from '../../physics/quantity.js'
-import { impregnatedPaper, touchCurrentLimits } from '../../reference/capacitors.js'
+import { impregnatedPaper, touchCurrentLimits } from '../../tables/capacitors.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export interface LeakageRequest {

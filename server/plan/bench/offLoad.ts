@@ -1,7 +1,7 @@
 import { rectifiedCrest, rippleBound, windingVoltage } from '../../physics/offLoad.js'
 import { amperes, decimal, farads, hertz, percent, voltAmperes, volts } from '../../physics/quantity.js'
 import { type ReservoirState, reservoirSupply } from '../../physics/reservoirSupply.js'
-import { unregulatedBand } from '../../reference/dummyLoad.js'
+import { unregulatedBand } from '../../tables/dummyLoad.js'
 import {
   cheapAdaptors,
   diodeDrop,
@@ -9,8 +9,8 @@ import {
   offLoadHigh,
   rippleSource,
   windingCurrents,
-} from '../../reference/rectifiers.js'
-import { regulationFor } from '../../reference/transformerRegulation.js'
+} from '../../tables/rectifiers.js'
+import { regulationFor } from '../../tables/transformerRegulation.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export const rectifiers = ['bridge', 'centre-tap', 'half-wave', 'none'] as const

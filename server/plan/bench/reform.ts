@@ -18,9 +18,9 @@ import {
   reformingRules,
   reformingSteps,
   storageAges,
-} from '../../reference/capacitors.js'
-import { powerMargin } from '../../reference/dummyLoad.js'
-import { e12, resistorRatings } from '../../reference/preferredValues.js'
+} from '../../tables/capacitors.js'
+import { powerMargin } from '../../tables/dummyLoad.js'
+import { e12, resistorRatings } from '../../tables/preferredValues.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export interface ReformRequest {

@@ -1,7 +1,7 @@
 import { amperes, volts, watts } from '../../physics/quantity.js'
 import { usbMatch } from '../../physics/usbPowerDelivery.js'
-import type { Source } from '../../reference/source.js'
-import { usbCable, usbFixedVoltages, usbNoLimiter } from '../../reference/usbPower.js'
+import type { Source } from '../../tables/source.js'
+import { usbCable, usbFixedVoltages, usbNoLimiter } from '../../tables/usbPower.js'
 
 export interface UsbAnswer {
   suits: 'yes' | 'perhaps' | 'no'

@@ -1,8 +1,8 @@
 import { type Inrush, inrush, inrushLimiter } from '../../physics/inrush.js'
 import { amperes, decimal, farads, joules, ohms, seconds, volts } from '../../physics/quantity.js'
-import { bridgeDiode } from '../../reference/seriesLamp.js'
-import type { Source } from '../../reference/source.js'
-import { commonPractice } from '../../reference/source.js'
+import { bridgeDiode } from '../../tables/seriesLamp.js'
+import type { Source } from '../../tables/source.js'
+import { commonPractice } from '../../tables/source.js'
 import type { Explained } from './lamps.js'
 
 export interface InrushAnswer extends Inrush, Explained {

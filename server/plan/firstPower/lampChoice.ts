@@ -2,9 +2,9 @@ import type { LampRating } from '../../physics/filament.js'
 import { type LampOption, type LoadBehindLamps, lampOption } from '../../physics/lampChoice.js'
 import type { Arrangement } from '../../physics/lampString.js'
 import { amperes, volts, watts } from '../../physics/quantity.js'
-import { type GlowWord, glowRows } from '../../reference/glow.js'
-import { standardLampVoltages, standardWattages, unsuitableLamps } from '../../reference/lamps.js'
-import { assuredShare, bridgeDropV, lampFitsMains, seriesLampPractice } from '../../reference/seriesLamp.js'
+import { type GlowWord, glowRows } from '../../tables/glow.js'
+import { standardLampVoltages, standardWattages, unsuitableLamps } from '../../tables/lamps.js'
+import { assuredShare, bridgeDropV, lampFitsMains, seriesLampPractice } from '../../tables/seriesLamp.js'
 import { describeLamps, type Explained, glowOf, type LampSetup, lampCautions, lampSources, lampsOf } from './lamps.js'
 
 /** A choice of equal lamps, worked out. */

@@ -1,6 +1,6 @@
 import { stringAt } from '../../physics/lampString.js'
 import { amperes, plain, voltAmperes, volts } from '../../physics/quantity.js'
-import type { GlowWord } from '../../reference/glow.js'
+import type { GlowWord } from '../../tables/glow.js'
 import { type Explained, glowOf, type LampSetup, lampCautions, lampSources, lampsOf, lampWorking } from './lamps.js'
 
 export interface LampReading extends Explained {

@@ -9,17 +9,17 @@ import {
   radiationSource,
   resistivitySource,
   tungstenRows,
-} from '../../reference/filament.js'
-import { type GlowWord, glowRows } from '../../reference/glow.js'
-import { heatContentVoltageExponent, lampSizeRows, tableLampV } from '../../reference/lamps.js'
+} from '../../tables/filament.js'
+import { type GlowWord, glowRows } from '../../tables/glow.js'
+import { heatContentVoltageExponent, lampSizeRows, tableLampV } from '../../tables/lamps.js'
 import {
   bodyCurrentSource,
   lampOverVoltage,
   loadLineSource,
   noIsolationSource,
   unequalSeriesRatio,
-} from '../../reference/seriesLamp.js'
-import type { Source } from '../../reference/source.js'
+} from '../../tables/seriesLamp.js'
+import type { Source } from '../../tables/source.js'
 
 /** Lamps in the line conductor of a mains. */
 export interface LampSetup {

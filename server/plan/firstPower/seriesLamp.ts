@@ -8,8 +8,8 @@ import {
   operatingPoint,
   type SeriesLoad,
 } from '../../physics/seriesLamp.js'
-import type { GlowWord } from '../../reference/glow.js'
-import { assuredShare, bridgeDropV, drawnCurrents } from '../../reference/seriesLamp.js'
+import type { GlowWord } from '../../tables/glow.js'
+import { assuredShare, bridgeDropV, drawnCurrents } from '../../tables/seriesLamp.js'
 import {
   describeLamps,
   type Explained,

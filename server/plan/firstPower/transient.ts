@@ -2,9 +2,9 @@ import type { BulkLoad } from '../../physics/bulkLoad.js'
 import type { EnergyBalance } from '../../physics/energyBalance.js'
 import { amperes, farads, joules, plain, seconds, volts, watts } from '../../physics/quantity.js'
 import { type SwitchOnRun, switchOn } from '../../physics/transient.js'
-import { type GlowWord, glowRows, glowWords } from '../../reference/glow.js'
-import { heatContentVoltageExponent } from '../../reference/lamps.js'
-import { bridgeDiode, defaultStartShare, restartS, settledBand, stopShare } from '../../reference/seriesLamp.js'
+import { type GlowWord, glowRows, glowWords } from '../../tables/glow.js'
+import { heatContentVoltageExponent } from '../../tables/lamps.js'
+import { bridgeDiode, defaultStartShare, restartS, settledBand, stopShare } from '../../tables/seriesLamp.js'
 import { type Explained, glowOf, type LampSetup, lampCautions, lampSources, lampsOf, lampWorking } from './lamps.js'
 
 /** A supply as seen behind its rectifier. */

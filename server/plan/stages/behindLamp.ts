@@ -1,6 +1,6 @@
 import { volts, watts } from '../../physics/quantity.js'
-import { plannedSwitchOn, reservoirPerWatt } from '../../reference/firstPower.js'
-import { type GlowWord, glowRows } from '../../reference/glow.js'
+import { plannedSwitchOn, reservoirPerWatt } from '../../tables/firstPower.js'
+import { type GlowWord, glowRows } from '../../tables/glow.js'
 import { describeLamps } from '../firstPower/lamps.js'
 import { type SeriesLampAnswer, seriesLamp } from '../firstPower/seriesLamp.js'
 import { type LampTransient, lampTransient } from '../firstPower/transient.js'

@@ -1,5 +1,5 @@
 import { amperes, duration, ohms, percent, volts } from '../../physics/quantity.js'
-import { benchRules, resistanceReadings } from '../../reference/benchSupply.js'
+import { benchRules, resistanceReadings } from '../../tables/benchSupply.js'
 import { type BenchSupplyAnswer, benchSupply, isHazardous } from '../bench/benchSupply.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { hazardousOutput, noMoreCurrent, oldBatteries, reversed, storedCharge } from './cautions.js'

@@ -1,5 +1,5 @@
 import { volts } from '../../physics/quantity.js'
-import { dcTouchLimit } from '../../reference/capacitors.js'
+import { dcTouchLimit } from '../../tables/capacitors.js'
 import type { Caution } from '../firstPowerPlan.js'
 
 /** Before anything goes behind the lamp. */

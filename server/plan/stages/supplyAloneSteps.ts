@@ -1,5 +1,5 @@
 import { duration, volts } from '../../physics/quantity.js'
-import { flashOver, settleTimes } from '../../reference/firstPower.js'
+import { flashOver, settleTimes } from '../../tables/firstPower.js'
 import type { Step } from '../firstPowerPlan.js'
 import { type BehindLamp, lampText, seenAs } from './behindLamp.js'
 import { lampWiring, noConverter, noIsolation, storedCharge } from './cautions.js'

@@ -2,10 +2,10 @@ import { inputPower, outputPowerW } from '../../chain/inputPower.js'
 import type { PreparedSupply } from '../../chain/situation.js'
 import { inputFromOutputW } from '../../physics/apparentPower.js'
 import { decimal, voltAmperes, watts } from '../../physics/quantity.js'
-import { idlePower, leastFigures } from '../../reference/firstPower.js'
-import { assuredShare } from '../../reference/seriesLamp.js'
-import type { Source } from '../../reference/source.js'
-import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../../reference/thresholds.js'
+import { idlePower, leastFigures } from '../../tables/firstPower.js'
+import { assuredShare } from '../../tables/seriesLamp.js'
+import type { Source } from '../../tables/source.js'
+import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../../tables/thresholds.js'
 
 /** A power with where it comes from. */
 export interface PowerFact {

@@ -1,4 +1,4 @@
-import type { FacePart, SocketFace } from '../../reference/socketFaces.js'
+import type { FacePart, SocketFace } from '../../tables/socketFaces.js'
 import { place, svgFrame } from './svgText.js'
 
 /** Drawing units for one millimetre, the same for every face, so that faces can be compared by eye. */

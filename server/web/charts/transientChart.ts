@@ -1,7 +1,7 @@
 import { scaleLinear } from 'd3-scale'
 import { line } from 'd3-shape'
 import { amperes, decimal, plain, seconds, volts } from '../../physics/quantity.js'
-import { type GlowWord, glowRows } from '../../reference/glow.js'
+import { type GlowWord, glowRows } from '../../tables/glow.js'
 import { axes } from './axes.js'
 import { type Drawing, place, svgFrame, svgLabel, svgLine } from './svgText.js'
 

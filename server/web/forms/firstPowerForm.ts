@@ -3,7 +3,7 @@ import { figures } from '../../facts/address.js'
 import { amperes, farads, ohms, plain, volts, watts } from '../../physics/quantity.js'
 import { lampWattRange } from '../../plan/firstPower/lamps.js'
 import type { FirstPowerOptions } from '../../plan/planFirstPower.js'
-import { type SafetyScheme, safetySchemes } from '../../reference/safetyTestLimits.js'
+import { type SafetyScheme, safetySchemes } from '../../tables/safetyTestLimits.js'
 import { addressOf, type CheckForm, checkNames, readCheckForm } from './checkForm.js'
 import { type Choice, type FormFault, FormReader, type FormState } from './formState.js'
 

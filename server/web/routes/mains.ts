@@ -1,5 +1,5 @@
 import { Router } from 'express'
-import { countries, type MainsCountry, mainsOf } from '../../reference/mains.js'
+import { countries, type MainsCountry, mainsOf } from '../../tables/mains.js'
 import { NotFound } from '../errors.js'
 
 /** A country's mains as the API gives it. */

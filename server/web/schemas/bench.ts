@@ -3,7 +3,7 @@ import { checkSchema } from '../../facts/check.js'
 import { schemesNamed } from '../../plan/bench/insulation.js'
 import { rectifiers, regulationKnown } from '../../plan/bench/offLoad.js'
 import { lampWattRange } from '../../plan/firstPower/lamps.js'
-import { safetySchemes } from '../../reference/safetyTestLimits.js'
+import { safetySchemes } from '../../tables/safetyTestLimits.js'
 
 const railV = z
   .number()

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { circuitKinds, fusePositions, fuseSchemes, inrushShapes } from '../../chain/fuse/fuseRequest.js'
-import { breakingLetters, characteristics } from '../../reference/fuseMarks.js'
+import { breakingLetters, characteristics } from '../../tables/fuseMarks.js'
 
 const positive = (max: number, min: number = fuseLimits.least) => z.number().gt(0, { abort: true }).min(min).max(max)
 

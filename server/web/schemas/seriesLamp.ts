@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { lampWattRange } from '../../plan/firstPower/lamps.js'
-import { plannedMains } from '../../reference/firstPower.js'
+import { plannedMains } from '../../tables/firstPower.js'
 
 const mains = z.strictObject({
   voltageV: z.number().min(plannedMains.minV).max(plannedMains.maxV),

@@ -1,4 +1,4 @@
-import { countries } from '../../reference/mains.js'
+import { countries } from '../../tables/mains.js'
 import { byName, language } from '../language.js'
 
 const names = new Intl.DisplayNames([language], { type: 'region' })

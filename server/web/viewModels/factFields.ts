@@ -83,7 +83,7 @@ export const factFields = (...names: readonly string[]): FactField[] =>
     return box ? [fieldOf(box, false)] : []
   })
 
-/** A part of the form: what is not asked ahead goes to the first fold whose key its own begins with. */
+/** A part of the form: what is not asked ahead goes to the fold that has the longest beginning of its key. */
 interface Layout {
   legend: string
   hint?: string
@@ -101,6 +101,7 @@ const layouts = {
     legend: 'The supply',
     key: 'supply',
     folds: [
+      { summary: 'Correct or add: mains side', hint: 'An empty box leaves it as the plate says.', keys: ['supply'] },
       {
         summary: 'Correct or add: outputs',
         hint: 'Rows given here count instead of the plate’s. Write a negative rail with its sign, as −12.',
@@ -111,7 +112,6 @@ const layouts = {
         hint: 'Only what was measured already. If it was not, leave it empty.',
         keys: ['supply.measured', 'supply.lead', 'supply.plug'],
       },
-      { summary: 'Correct or add: mains side', hint: 'An empty box leaves it as the plate says.', keys: ['supply'] },
     ],
   },
   device: {
@@ -154,7 +154,12 @@ export function factSection(part: keyof typeof layouts, { values, errors }: Form
   const plate = own.find(({ fact }) => fact.kind === 'plate')
   const ahead = own.filter(({ fact }) => fact.ahead)
   const folded = own.filter((box) => box !== plate && !box.fact.ahead)
-  const foldOf = (box: Box): number => folds.findIndex(({ keys }) => keys.some((one) => within(box.key, one)))
+  const depth = (fold: NonNullable<Layout['folds']>[number], box: Box): number =>
+    Math.max(0, ...fold.keys.map((one) => (within(box.key, one) ? one.length : 0)))
+  const foldOf = (box: Box): number => {
+    const depths = folds.map((fold) => depth(fold, box))
+    return depths.indexOf(Math.max(...depths))
+  }
   const holds = ({ name }: Box): boolean => (values[name] ?? '').trim() !== '' || errors[name] !== undefined
   return {
     legend,

@@ -7,7 +7,7 @@ import { meltingRange } from '../../chain/fuse/meltingRange.js'
 import { reviewFuse } from '../../chain/fuse/review.js'
 import { amperes, decimal, duration, percent, volts } from '../../physics/quantity.js'
 import { slowness } from '../../plate/fuseMarking.js'
-import { schemeComparison } from '../../reference/fuseGatesOther.js'
+import { schemeComparison } from '../../tables/fuseGatesOther.js'
 import { type CurveLink, type CurveMark, type FuseCurveDrawing, fuseCurve } from '../charts/fuseCurve.js'
 import type { FormState } from '../forms/formState.js'
 import {

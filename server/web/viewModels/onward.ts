@@ -1,7 +1,7 @@
 import type { CheckResponse } from '../../chain/finding.js'
 import type { CheckRequest } from '../../chain/request.js'
 import { figures } from '../../facts/address.js'
-import { mainsOf } from '../../reference/mains.js'
+import { mainsOf } from '../../tables/mains.js'
 import { fuseQuery } from '../forms/fuseForm.js'
 
 /** Where a check leads on to, with its values filled in. */

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { type FuseRequest, fusePositions, fuseSchemes, inrushShapes } from '../../../server/chain/fuse/fuseRequest.js'
 import { reviewFuse } from '../../../server/chain/fuse/review.js'
 import { readFuseMarking } from '../../../server/plate/fuseMarking.js'
-import { breakingLetters, characteristics } from '../../../server/reference/fuseMarks.js'
+import { breakingLetters, characteristics } from '../../../server/tables/fuseMarks.js'
 
 const mains = { position: 'mains', circuit: { voltageV: 230, currentA: 0.5 } } as const
 

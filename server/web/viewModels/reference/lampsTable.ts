@@ -1,7 +1,7 @@
 import { volts, watts } from '../../../physics/quantity.js'
 import { lampsOf } from '../../../plan/firstPower/lamps.js'
-import { resistivitySource } from '../../../reference/filament.js'
-import { lampSizeRows, standardLampVoltages, standardWattages } from '../../../reference/lamps.js'
+import { resistivitySource } from '../../../tables/filament.js'
+import { lampSizeRows, standardLampVoltages, standardWattages } from '../../../tables/lamps.js'
 import { slug, type Table } from './table.js'
 
 /** Rounded as a table prints it: a worked-out figure is no more exact than its sources. */

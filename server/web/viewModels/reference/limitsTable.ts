@@ -1,8 +1,8 @@
 import type { TopicName } from '../../../chain/finding.js'
 import { percent, plain } from '../../../physics/quantity.js'
-import { plateLimits } from '../../../reference/plateLimits.js'
-import type { Source } from '../../../reference/source.js'
-import * as thresholds from '../../../reference/thresholds.js'
+import { plateLimits } from '../../../tables/plateLimits.js'
+import type { Source } from '../../../tables/source.js'
+import * as thresholds from '../../../tables/thresholds.js'
 import { slug, type Table } from './table.js'
 
 interface Limit {

@@ -13,17 +13,17 @@ import {
   volts,
   watts,
 } from '../../../physics/quantity.js'
-import * as bench from '../../../reference/benchSupply.js'
-import * as capacitors from '../../../reference/capacitors.js'
-import * as dummy from '../../../reference/dummyLoad.js'
-import * as first from '../../../reference/firstPower.js'
-import * as ratings from '../../../reference/fuseRatings.js'
-import * as selection from '../../../reference/fuseSelection.js'
-import { heatContentVoltageExponent } from '../../../reference/lamps.js'
-import * as rectifiers from '../../../reference/rectifiers.js'
-import * as lamp from '../../../reference/seriesLamp.js'
-import type { Source } from '../../../reference/source.js'
-import { usbCable, usbNoLimiter } from '../../../reference/usbPower.js'
+import * as bench from '../../../tables/benchSupply.js'
+import * as capacitors from '../../../tables/capacitors.js'
+import * as dummy from '../../../tables/dummyLoad.js'
+import * as first from '../../../tables/firstPower.js'
+import * as ratings from '../../../tables/fuseRatings.js'
+import * as selection from '../../../tables/fuseSelection.js'
+import { heatContentVoltageExponent } from '../../../tables/lamps.js'
+import * as rectifiers from '../../../tables/rectifiers.js'
+import * as lamp from '../../../tables/seriesLamp.js'
+import type { Source } from '../../../tables/source.js'
+import { usbCable, usbNoLimiter } from '../../../tables/usbPower.js'
 import { slug, type Table } from './table.js'
 
 type Rule = readonly [words: string, value: string | null, sources: Source | readonly Source[]]

@@ -1,5 +1,5 @@
 import { decimal } from '../../../physics/quantity.js'
-import type { Source } from '../../../reference/source.js'
+import type { Source } from '../../../tables/source.js'
 import { unbroken } from '../../unbroken.js'
 import type { Cell, Column, Row } from './table.js'
 

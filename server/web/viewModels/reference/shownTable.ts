@@ -10,9 +10,9 @@ import {
   volts,
   watts,
 } from '../../../physics/quantity.js'
-import type { DcPlugRow } from '../../../reference/dcPlugRows.js'
-import { type SocketFace, socketFaces } from '../../../reference/socketFaces.js'
-import { type Column, type Figure, type Said, sourcesOf, type Table, type Unit } from '../../../reference/table.js'
+import type { DcPlugRow } from '../../../tables/dcPlugRows.js'
+import { type SocketFace, socketFaces } from '../../../tables/socketFaces.js'
+import { type Column, type Figure, type Said, sourcesOf, type Table, type Unit } from '../../../tables/table.js'
 import { plugEndDrawing } from '../../charts/plugEnd.js'
 import { socketFaceDrawing } from '../../charts/socketFace.js'
 import { byName, language as ours } from '../../language.js'

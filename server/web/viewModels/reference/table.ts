@@ -1,4 +1,4 @@
-import type { Source } from '../../../reference/source.js'
+import type { Source } from '../../../tables/source.js'
 
 /** Text with an address of its own in the reference. */
 export interface Link {

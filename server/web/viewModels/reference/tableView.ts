@@ -1,4 +1,4 @@
-import type { Source, SourceKind } from '../../../reference/source.js'
+import type { Source, SourceKind } from '../../../tables/source.js'
 import { head, type PageHead } from '../../page.js'
 import { unbroken } from '../../unbroken.js'
 import { cellText, findRows, sourceText, wordsOf } from './search.js'

@@ -1,4 +1,4 @@
-import { groups as dataGroups } from '../../../reference/index.js'
+import { groups as dataGroups } from '../../../tables/index.js'
 import { findingsTable } from './findingsTable.js'
 import { lampsTable } from './lampsTable.js'
 import { limitsTable } from './limitsTable.js'

@@ -1,4 +1,4 @@
-import { commonPractice } from '../../../reference/source.js'
+import { commonPractice } from '../../../tables/source.js'
 import { glossary, type Word } from '../../glossary.js'
 import { byName } from '../../language.js'
 import type { Table } from './table.js'

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { colourProvesNothing, conductorColours } from '../../server/reference/conductorColours.js'
-import { cordRatingFor, cordRatingForAwg, largestPlugFuseFor, minimumAreaFor } from '../../server/reference/cords.js'
-import { dcPlugByName, dcPlugsBySize } from '../../server/reference/dcPlugs.js'
-import { connectorByName, connectorFits, inletByName } from '../../server/reference/inlets.js'
-import { bandFor, countries, mainsOf } from '../../server/reference/mains.js'
-import { socketLetters } from '../../server/reference/socketLetters.js'
-import { fits, plugByName, plugsFor } from '../../server/reference/sockets.js'
-import { regulationFor } from '../../server/reference/transformerRegulation.js'
+import { colourProvesNothing, conductorColours } from '../../server/tables/conductorColours.js'
+import { cordRatingFor, cordRatingForAwg, largestPlugFuseFor, minimumAreaFor } from '../../server/tables/cords.js'
+import { dcPlugByName, dcPlugsBySize } from '../../server/tables/dcPlugs.js'
+import { connectorByName, connectorFits, inletByName } from '../../server/tables/inlets.js'
+import { bandFor, countries, mainsOf } from '../../server/tables/mains.js'
+import { socketLetters } from '../../server/tables/socketLetters.js'
+import { fits, plugByName, plugsFor } from '../../server/tables/sockets.js'
+import { regulationFor } from '../../server/tables/transformerRegulation.js'
 
 describe('plug names', () => {
   it.each([

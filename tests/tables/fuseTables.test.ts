@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { fuseGateRows } from '../../server/reference/fuseGates.js'
-import { bs1362GateRows, ulGateRows } from '../../server/reference/fuseGatesOther.js'
-import { shortForms, speedWords } from '../../server/reference/fuseMarks.js'
-import { meltingTables } from '../../server/reference/fuseMelting.js'
-import { iecPreferred, northAmerican } from '../../server/reference/fuseRatings.js'
+import { fuseGateRows } from '../../server/tables/fuseGates.js'
+import { bs1362GateRows, ulGateRows } from '../../server/tables/fuseGatesOther.js'
+import { shortForms, speedWords } from '../../server/tables/fuseMarks.js'
+import { meltingTables } from '../../server/tables/fuseMelting.js'
+import { iecPreferred, northAmerican } from '../../server/tables/fuseRatings.js'
 
 const gates = [...fuseGateRows, ...ulGateRows, ...bs1362GateRows]
 

@@ -1,9 +1,9 @@
 import { readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
-import * as values from '../../server/reference/values.js'
+import * as values from '../../server/tables/values.js'
 
-const folder = join(import.meta.dirname, '../../server/reference')
+const folder = join(import.meta.dirname, '../../server/tables')
 
 /** Files that hold nothing that is decided by. */
 const withoutValues = ['faults', 'frozen', 'index', 'source', 'sourced', 'table', 'validate', 'values']

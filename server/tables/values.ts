@@ -1,4 +1,4 @@
-/** Every table, threshold and limit that the program decides by, file by file; `tests/reference/values.test.ts` holds it to the folder. */
+/** Every table, threshold and limit that the program decides by, file by file; `tests/tables/values.test.ts` holds it to the folder. */
 export * as awg from './awg.js'
 export * as benchSupply from './benchSupply.js'
 export * as capacitors from './capacitors.js'

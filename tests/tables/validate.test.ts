@@ -1,12 +1,12 @@
 import { readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { countryRows } from '../../server/reference/mainsCountries.js'
-import { plugTypes } from '../../server/reference/plugTypes.js'
-import { validateReference } from '../../server/reference/validate.js'
+import { countryRows } from '../../server/tables/mainsCountries.js'
+import { plugTypes } from '../../server/tables/plugTypes.js'
+import { validateReference } from '../../server/tables/validate.js'
 import { sourcesIn } from '../docs/sourcesDocument.js'
 
-const folder = join(import.meta.dirname, '../../server/reference')
+const folder = join(import.meta.dirname, '../../server/tables')
 const files = readdirSync(folder).filter((name) => name.endsWith('.ts'))
 
 describe('the reference tables', () => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { awgTable } from '../../server/reference/awg.js'
-import { dcPlugsTable } from '../../server/reference/dcPlugRows.js'
-import { faultsOf } from '../../server/reference/faults.js'
-import { inletPairsTable } from '../../server/reference/inletPairs.js'
-import { plugFitsTable } from '../../server/reference/plugFits.js'
-import { rows, type Table, table } from '../../server/reference/table.js'
-import { regulationTable } from '../../server/reference/transformerRegulation.js'
+import { awgTable } from '../../server/tables/awg.js'
+import { dcPlugsTable } from '../../server/tables/dcPlugRows.js'
+import { faultsOf } from '../../server/tables/faults.js'
+import { inletPairsTable } from '../../server/tables/inletPairs.js'
+import { plugFitsTable } from '../../server/tables/plugFits.js'
+import { rows, type Table, table } from '../../server/tables/table.js'
+import { regulationTable } from '../../server/tables/transformerRegulation.js'
 
 const source = { title: 't', detail: 'd', kind: 'published' } as const
 const sources = [source]

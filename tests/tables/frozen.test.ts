@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
 
-const folder = join(import.meta.dirname, '../../server/reference')
+const folder = join(import.meta.dirname, '../../server/tables')
 
 /** The places in a value, functions aside, that could still be changed. */
 const open = (value: unknown, path: string): string[] =>
