@@ -348,6 +348,8 @@ class Lexer {
     const figures = this.#figures(start)
     if (!figures) return false
     if (this.#unit(figures.end)) return true
+    // "AC10 0-240V"
+    if (figures.digits !== null && this.#tornFigures(figures.end, figures.digits)) return true
     // one bound of a range: "AC100-240V"
     const next = this.#char(figures.end)
     return '-~/'.includes(next) && next !== ''
@@ -396,7 +398,13 @@ class Lexer {
       const goesOn = this.#unit(end) !== null || this.#goesOnBehind(end - 1)
       if (worn) return !lookAlike && goesOn ? { end, digits: null, lookAlike } : null
       // "lOOV", "lOO-24OV": letters alone
-      return goesOn && !isSpace(this.#char(end)) && isNominal(Number(digits), 'V') ? { end, digits, lookAlike } : null
+      const before = this.#char(start - 1)
+      const isMember =
+        end - start === 1 &&
+        goesOn &&
+        (digits === '0' ? '-~'.includes(this.#char(end) || 'x') : '/-'.includes(before || 'x'))
+      const isWhole = goesOn && !isSpace(this.#char(end)) && isNominal(Number(digits), 'V')
+      return isMember || isWhole ? { end, digits, lookAlike } : null
     }
     if (!worn && /^0\d/.test(digits)) return null
     if (marks > 1) worn = true
@@ -506,15 +514,16 @@ class Lexer {
     if (joined) ({ end, digits } = joined)
     const unit = this.#ownUnit(end)
     if (unit?.unit.dimension === 'V' && digits !== null && /^[.,]/.test(digits)) digits = this.#withoutMark(digits)
+    const gap = joined ? 'none' : this.#gapBefore(start, end, unit)
+    const from = gap === 'torn' ? this.#tokens.pop()!.start : start
     const isRepaired = joined !== null || figures.lookAlike || digits !== figures.digits || unit?.reads != null
-    if (this.#followsLostFigure(start) || (unit && (this.#followsGap(start, unit) || this.#isTornUnit(unit))))
-      digits = null
+    if (gap === 'torn' || this.#followsLostFigure(start) || (unit && this.#isTornUnit(unit))) digits = null
     if (unit && this.#isNumberedRail(start, unit)) unit.end += 1
     const next = this.#char(end)
     if (!unit && isLetter(next)) {
       // "2x12V" and "5.5x2.1": times; any other letter makes it a code
       if (
-        !(/[xX]/.test(next) && isDigit(this.#char(end + 1))) &&
+        !(/[xX]/.test(next) && isFigure(this.#char(end + 1))) &&
         !(/^[xX]$/.test(next) && isSpace(this.#char(end + 1)))
       ) {
         this.#code(start)
@@ -525,14 +534,14 @@ class Lexer {
       this.#code(start)
       return true
     }
-    if (figures.lookAlike && !unit && !this.#leadsToUnit(end)) return false
+    if (figures.lookAlike && !unit && !this.#leadsToUnit(end) && !this.#beginsList(end)) return false
     this.#push({
       type: 'number',
-      start,
+      start: from,
       end: unit?.end ?? end,
       digits,
       reads: isRepaired && digits !== null ? digits + (unit?.reads ?? this.#text.slice(end, unit?.end ?? end)) : null,
-      doubtful: (unit?.unit.dimension === 'A' && this.#followsStop(start)) || this.#isGlued(start),
+      doubtful: gap === 'doubtful' || this.#followsStop(start, unit) || this.#isGlued(start),
       unit: unit?.unit ?? this.#unitBefore,
     })
     if (!unit && /[xX]/.test(next)) this.#push({ type: 'sign', start: end, end: end + 1, sign: '\u00D7' })
@@ -593,15 +602,12 @@ class Lexer {
   }
 
   /** "9V. 5A": the mark may close the volts, or be what is left of 0.5 A. */
-  #followsStop(start: number): boolean {
+  #followsStop(start: number, unit: FoundUnit | null): boolean {
     const [figure, mark] = this.#tokens.slice(-2)
-    return (
-      mark?.type === 'sign' &&
-      mark.sign === '.' &&
-      figure?.type === 'number' &&
-      figure.end === mark.start &&
-      start > mark.end
-    )
+    if (mark?.type !== 'sign' || mark.sign !== '.' || figure?.end !== mark.start || start <= mark.end) return false
+    // "AC6. 3V"
+    if (figure.type === 'text') return isDigit(this.#char(figure.end - 1))
+    return figure.type === 'number' && unit?.unit.dimension === 'A'
   }
 
   /** "20V A": the letter that was torn off makes it volt-amperes, or the amperes before it are lost. */
@@ -624,31 +630,48 @@ class Lexer {
   }
 
   /**
-   * "1 5A", "1 2V": one or two figures, a gap, and figures with their unit. What stood in the gap, a point or nothing, is worn away,
-   * save where the first figure counts outputs or rows: "OUTPUT 1 5V … OUTPUT 2 12V".
+   * "1 5A", "1 2V", "2 20-240V": figures, a gap, and figures with their unit or the list they begin. What stood in the gap, a point or
+   * nothing, is worn away, save where the first figure counts outputs or rows: "OUTPUT 1 5V … OUTPUT 2 12V". Behind a name it may count, too.
    */
-  #followsGap(start: number, { unit: { dimension } }: FoundUnit): boolean {
-    if (dimension === 'other') return false
-    const [before, single] = this.#tokens.slice(-2)
-    if (single?.type !== 'number' || single.unit || !/^\d{1,2}$/.test(single.digits ?? '')) return false
-    if (!/^[ \t]{1,2}$/.test(this.#text.slice(single.end, start))) return false
-    if (before?.type === 'number' && before.unit === null) return !this.#isSeries(start)
-    if (dimension === 'Hz' && /^[56]0$/.test(single.digits ?? '')) return false
-    if (before?.type === 'sign' && '/-~'.includes(before.sign)) return this.#isFigureList()
-    if (before?.type === 'text' || before?.type === 'drawing' || before?.type === 'fuse') return false
-    if (before?.type === 'word' && unnumbered.includes(before.meaning)) return false
-    return !this.#counts(single, before)
+  #gapBefore(start: number, end: number, unit: FoundUnit | null): 'none' | 'doubtful' | 'torn' {
+    if (unit ? unit.unit.dimension === 'other' : !this.#unitBefore && !this.#beginsList(end)) return 'none'
+    const [before, single] = [this.#tokens.at(-2), this.#tokens.at(-1)]
+    if (!single || !/^[ \t]{1,2}$/.test(this.#text.slice(single.end, start))) return 'none'
+    // "DC1 2V", "T3 15mA", "l 200mA"
+    if (
+      single.type === 'text' &&
+      /^(?:(?:AC|DC|TT?|FF?|M)\d{1,3}|[OoIl])$/.test(this.#text.slice(single.start, single.end))
+    )
+      return 'doubtful'
+    if (single.type !== 'number' || (single.unit && single.unit !== this.#unitBefore)) return 'none'
+    if (single.digits !== null && !/^[.,]?\d{1,2}$|^\d{1,3}[.,]\d{1,2}$/.test(single.digits)) return 'none'
+    if (before?.type === 'number' && before.unit === null) return this.#isSeries(start) ? 'none' : 'torn'
+    if (unit?.unit.dimension === 'Hz' && /^[56]0$/.test(single.digits ?? '')) return 'none'
+    if (before?.type === 'drawing' || before?.type === 'fuse') return 'none'
+    if (before?.type === 'sign' && '/-~'.includes(before.sign)) return this.#figureList()
+    if (this.#counts(single, before)) return 'none'
+    const mayCount = before?.type === 'text' || (before?.type === 'word' && unnumbered.includes(before.meaning))
+    return mayCount ? 'doubtful' : 'torn'
+  }
+
+  /** Whether a joint and another figure follow: "20-240V", "96 to 264V". */
+  #beginsList(end: number): boolean {
+    if (/^[ \t]{1,2}(?:TO|BIS|A|À|OR|ODER|OU|O) {1,2}\d/.test(this.#upper.slice(end, end + 10))) return true
+    if (/^\.{2,3}\d/.test(this.#text.slice(end, end + 4))) return true
+    return !'.,'.includes(this.#char(end) || 'x') && this.#goesOnBehind(end - 1)
   }
 
   /** "9-1 2V", not "DATE 12/93 9V" or "61558-2-6 12V": whether the numbers joined to the last are figures rather than a date or a standard. */
-  #isFigureList(): boolean {
+  #figureList(): 'none' | 'doubtful' | 'torn' {
     let at = this.#tokens.length - 1
     for (; at >= 0; at -= 1) {
       const token = this.#tokens[at]!
-      if (token.type === 'number' ? (token.digits ?? '').length > 3 : token.type !== 'sign') break
+      if (token.type === 'number' ? token.unit !== null : token.type !== 'sign') break
+      if (token.type === 'number' && (token.digits ?? '').length > 3) return 'none'
     }
     const head = this.#tokens[at]
-    return head === undefined || head.type === 'line' || (head.type === 'word' && !unnumbered.includes(head.meaning))
+    if (head?.type === 'text') return 'doubtful'
+    return head?.type === 'word' && unnumbered.includes(head.meaning) ? 'none' : 'torn'
   }
 
   /** "3 6 9V": rising settings of a switched supply with the unit behind the last. */
@@ -666,8 +689,8 @@ class Lexer {
   /** Whether a lone figure counts outputs after their word, or rows that begin with the next figures. */
   #counts(single: Token, before: Token | undefined): boolean {
     const count = Number(this.#text.slice(single.start, single.end))
-    if (before?.type === 'word') {
-      if (before.meaning !== 'output' && before.meaning !== 'secondary') return false
+    if (before?.type === 'word' || before?.type === 'text') {
+      if (before.type === 'word' && before.meaning !== 'output' && before.meaning !== 'secondary') return false
       const word = this.#text.slice(before.start, before.end)
       return this.#text.includes(`${word} ${count === 1 ? 2 : 1}`)
     }
@@ -704,12 +727,12 @@ class Lexer {
     if (fraction?.digits == null && !/^0/.test(found[3]!)) return null
     const figures = fraction?.digits ?? found[3]!
     const unit = this.#unit(torn.lastIndex)
-    if (!unit || unit.unit.dimension === 'other') return null
     const mark = found[1] ?? found[2]!
-    if (mark === ',' && this.#isOfList(whole, figures, unit.unit.dimension)) return null
+    if (unit ? unit.unit.dimension === 'other' : !this.#beginsList(torn.lastIndex)) return null
+    const dimension = unit?.unit.dimension ?? 'V'
+    if (mark === ',' && this.#isOfList(whole, figures, dimension)) return null
     // "5, 12V": two voltages, or one with two decimals
-    const isUndecided =
-      mark === ',' && unit.unit.dimension === 'V' && figures.length > 1 && Number(figures) > Number(whole)
+    const isUndecided = mark === ',' && dimension === 'V' && figures.length > 1 && Number(figures) > Number(whole)
     return { end: torn.lastIndex, digits: isUndecided ? null : `${whole}${mark}${figures}` }
   }
 
@@ -736,12 +759,15 @@ class Lexer {
     if (unit) {
       const { dimension, scale } = unit.unit
       if (fits(head, dimension) && fits(rest, dimension)) return null
-      if (/^\d[.,]\d$/.test(head) && rest.length < 3 && dimension !== 'other') return { end: next, digits: joined }
+      if (/^\d{1,3}[.,]\d{1,2}$/.test(head) && rest.length < 3 && dimension !== 'other')
+        return { end: next, digits: joined }
+      // no number begins with a nought: "3 000 W", "3 0 V"
+      if (/^0/.test(rest) && /^[1-9]\d*$/.test(joined) && dimension !== 'other') return { end: next, digits: joined }
       const isMilli = dimension === 'A' && scale < 1 && /^[1-9]\d{2}$/.test(joined)
       return isMilli || fits(joined, dimension) ? { end: next, digits: joined } : null
     }
     // "10 0-240V", "5 0/60Hz": the second piece begins with a nought, as no number does
-    const goesOn = /^0/.test(rest) && this.#goesOnBehind(next - 1) && '-~/'.includes(this.#char(next) || 'x')
+    const goesOn = /^0/.test(rest) && this.#beginsList(next)
     return goesOn && (fits(joined, 'V') || fits(joined, 'Hz')) ? { end: next, digits: joined } : null
   }
 

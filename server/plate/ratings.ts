@@ -59,6 +59,8 @@ class RatingReader {
   #used: Ratings['used'] = []
   /** an input voltage has a digit that cannot be read */
   #inputWorn = false
+  /** what else of the input has a digit that cannot be read: "15.0A … 1?.0A" has no largest */
+  readonly #wornFields: string[] = []
   /** the low voltages that stand under a word for output */
   #named: ReadonlySet<string> | undefined
   /** watts of all outputs together */
@@ -86,6 +88,7 @@ class RatingReader {
     this.#settleKind()
     if (this.#inputWorn) this.#forgetWindows()
     this.#denyPower()
+    this.#forgetWorn()
     const rails = (list: RailGroup[]): LabelRail[] => list.flatMap((entry) => entry.rails)
     return {
       input: this.#inputSaid ? this.#input : null,
@@ -114,6 +117,17 @@ class RatingReader {
     }
   }
 
+  /** Of several figures one of which is worn the largest is not known, nor are all frequencies. */
+  #forgetWorn(): void {
+    for (const dimension of this.#wornFields) {
+      if (dimension === 'Hz') this.#input.frequenciesHz = []
+      else if (dimension === 'A') this.#input.currentA = null
+      else if (dimension === 'VA') this.#input.powerVA = null
+      else if (dimension === 'W') this.#input.powerW = null
+      this.#used = this.#used.filter(({ as }) => as !== `input ${dimension}`)
+    }
+  }
+
   #use({ quantity }: QuantityStatement, as: string, fields: string[], group: Group, doubted = false): void {
     this.#used.push({ quantity, as, fields, unsure: quantity.unsure || group.sideUnsure || doubted })
   }
@@ -128,6 +142,13 @@ class RatingReader {
     if (quantity.worn) {
       if (group.side !== 'output' && ((group.side === 'input' && this.of === 'supply') || this.#seemsMains(group)))
         this.#inputWorn = true
+      // below the input's voltages, or after outputs, it may as well be an output
+      if (
+        group.side === 'input' &&
+        this.#input.voltages.length > 0 &&
+        (group.lineAfterWord || this.#outputs.length > 0)
+      )
+        return null
       // the figures beside a worn voltage still belong to its side
       if (group.side === 'input') return this.of === 'supply' || this.#seemsMains(group) ? 'input' : null
       return group.side === 'output' ? this.#addRails(group, []) : null
@@ -305,6 +326,7 @@ class RatingReader {
 
   #inputFigure(statement: QuantityStatement, group: Group) {
     const { quantity } = statement
+    if (quantity.worn && quantity.elements.every(({ sign }) => sign === null)) this.#wornFields.push(quantity.dimension)
     if (quantity.worn || (statement.total && quantity.dimension !== 'A')) return
     const value = largest(quantity)
     const { dimension } = quantity
@@ -451,6 +473,8 @@ class RatingReader {
     if (only && !made && group.side === 'input') return this.#railPower(statement, only, home!)
     if (!free || statement.total || statement.title) return
     const total = this.#totalOutput()
+    // the volts or amperes of an output cannot be read: the power may be its own
+    if (this.#outputs.some(({ rails }) => rails.length === 0)) return
     const known = this.#input.powerVA === null && this.#input.powerW === null
     // a supply takes more than it gives: a figure well above volts times amperes is what it takes
     if (

@@ -347,7 +347,10 @@ class StatementReader {
     const last = this.#list.at(-1)
     const [before, mark] = [this.tokens[quantity.first - 2], this.tokens[quantity.first - 1]]
     // "+15 @ 3A": the current of a figure that lacks its unit
-    const isOfAnother = mark?.type === 'sign' && mark.sign === '@' && before?.type === 'number' && before.unit === null
+    const isOfAnother =
+      mark?.type === 'sign' &&
+      mark.sign === '@' &&
+      (before?.type === 'text' || (before?.type === 'number' && before.unit === null))
     // that tilde is the sign of the voltage before
     if (last?.type === 'quantity' && last.quantity.last === quantity.first) quantity.tildeBefore = false
     this.#list.push({
