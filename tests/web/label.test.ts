@@ -20,6 +20,7 @@ const nothing = {
   protectionClass: null,
   fuse: null,
   plug: null,
+  hazards: [],
   unread: [],
   from: [],
   unsure: [],
@@ -49,6 +50,7 @@ describe('POST /api/label', () => {
       protectionClass: 'II',
       fuse: 'T160mA',
       plug: null,
+      hazards: [],
       unread: [],
       from: [
         { field: 'input.voltages', words: '115/230V~' },
