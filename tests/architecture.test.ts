@@ -24,17 +24,18 @@ const folderOf = (file: string): string => (file.includes('/') ? (file.split('/'
 
 /** What each folder may import, itself aside. */
 const allowed: Record<string, string[]> = {
-  tables: [],
-  physics: ['tables'],
-  plate: ['tables'],
-  facts: ['plate', 'physics', 'tables'],
-  chain: ['facts', 'plate', 'physics', 'tables'],
-  plan: ['chain', 'facts', 'plate', 'physics', 'tables'],
+  reference: [],
+  words: [],
+  physics: ['reference'],
+  plate: ['reference'],
+  facts: ['plate', 'physics', 'words', 'reference'],
+  chain: ['facts', 'plate', 'physics', 'words', 'reference'],
+  plan: ['chain', 'facts', 'plate', 'physics', 'words', 'reference'],
   store: [],
-  shelf: ['store', 'chain', 'facts', 'plate', 'physics', 'tables'],
-  jobs: ['store', 'plan', 'chain', 'facts', 'plate', 'physics', 'tables'],
-  web: ['', 'store', 'shelf', 'jobs', 'plan', 'chain', 'facts', 'plate', 'physics', 'tables'],
-  '': ['', 'store', 'web', 'shelf', 'jobs', 'tables'],
+  shelf: ['store', 'chain', 'facts', 'plate', 'physics', 'words', 'reference'],
+  jobs: ['store', 'plan', 'chain', 'facts', 'plate', 'physics', 'words', 'reference'],
+  web: ['', 'store', 'shelf', 'jobs', 'plan', 'chain', 'facts', 'plate', 'physics', 'words', 'reference'],
+  '': ['', 'store', 'web', 'shelf', 'jobs', 'reference'],
 }
 
 const local = imports.filter(({ target }) => target.startsWith('.'))
@@ -50,7 +51,14 @@ describe('the arrows between folders', () => {
     expect(new Set(files.map(folderOf))).toEqual(new Set(Object.keys(allowed)))
   })
 
-  it('go one way: web → plan, jobs, shelf → chain → facts → plate, physics → tables', () => {
+  it('lead to text at the edge alone: whoever tells a phrase writes pages, JSON or kept records', () => {
+    const telling = local.filter(({ target, typeOnly }) => target.endsWith('words/tell.js') && !typeOnly)
+    expect(telling.length).toBeGreaterThan(5)
+    const below = telling.filter(({ file }) => !['web', 'shelf'].includes(folderOf(file)))
+    expect(below).toEqual([])
+  })
+
+  it('go one way: web → plan, jobs, shelf → chain → facts → plate, physics, words → reference', () => {
     const wrong = local.filter(({ file, target }) => {
       const to = folderOf(relative(server, join(server, dirname(file), target)))
       const from = folderOf(file)
@@ -59,14 +67,14 @@ describe('the arrows between folders', () => {
     expect(wrong).toEqual([])
   })
 
-  it('lets physics take from tables only types: table values arrive as arguments', () => {
+  it('lets physics take from reference only types: table values arrive as arguments', () => {
     const wrong = local.filter(
       ({ file, target, typeOnly }) => folderOf(file) === 'physics' && target.includes('../tables/') && !typeOnly,
     )
     expect(wrong).toEqual([])
   })
 
-  it.each(['tables', 'physics', 'plate', 'chain', 'plan'])('keeps every package out of %s', (folder) => {
+  it.each(['reference', 'physics', 'plate', 'chain', 'plan'])('keeps every package out of %s', (folder) => {
     expect(packages.filter(({ file }) => folderOf(file) === folder)).toEqual([])
   })
 
@@ -75,14 +83,17 @@ describe('the arrows between folders', () => {
     expect(new Set(found)).toEqual(new Set(['zod']))
   })
 
-  it.each(['tables', 'physics', 'plate', 'facts', 'chain', 'plan'])('reads no clock and no chance in %s', (folder) => {
-    const wrong = files.filter(
-      (file) =>
-        folderOf(file) === folder &&
-        /\bDate\.now\b|\bnew Date\(\)|\bperformance\.now\b|\bMath\.random\b/.test(
-          readFileSync(join(server, file), 'utf8'),
-        ),
-    )
-    expect(wrong).toEqual([])
-  })
+  it.each(['reference', 'physics', 'plate', 'facts', 'chain', 'plan'])(
+    'reads no clock and no chance in %s',
+    (folder) => {
+      const wrong = files.filter(
+        (file) =>
+          folderOf(file) === folder &&
+          /\bDate\.now\b|\bnew Date\(\)|\bperformance\.now\b|\bMath\.random\b/.test(
+            readFileSync(join(server, file), 'utf8'),
+          ),
+      )
+      expect(wrong).toEqual([])
+    },
+  )
 })

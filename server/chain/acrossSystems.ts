@@ -1,6 +1,9 @@
-import { type Judgement, type Text, unique, uniqueSources, unknown } from './judgement.js'
+import { joined, listed, or, type Phrase, say } from '../words/phrase.js'
+import { isSame, unique } from '../words/unique.js'
+import { actionsOf } from './action.js'
+import { type Judgement, type Text, uniqueSources, unknown } from './judgement.js'
 import type { Mains } from './situation.js'
-import { listText, mainsText } from './words.js'
+import { mainsText } from './words.js'
 
 /**
  * One topic judged for each mains system that may be met, as one: the common outcome where all agree, else unknown.
@@ -30,37 +33,35 @@ function agreed(systems: readonly Mains[], judged: readonly (Judgement | undefin
 function alikeWords(systems: readonly Mains[], judged: readonly Judgement[]): Text {
   const texts = judged.map(({ say }) => say())
   const [first] = texts
-  if (first && texts.every(({ title }) => title === first.title)) return first
-  const actions = unique(texts.flatMap(({ action }) => action ?? []))
+  if (first && texts.every(({ title }) => isSame(title, first.title))) return first
   return {
-    title: `${listText(systems.map(mainsText), 'or')}: ${unique(texts.map(({ title }) => title)).join('; ')}`,
-    why: unique(texts.map(({ why }) => why)).join(' '),
-    working: texts.flatMap(({ working }, index) => working.map((line) => `${nameOf(systems, index)}: ${line}`)),
-    action: actions.length > 0 ? actions.join(' ') : null,
+    title: say`${listed(systems.map(mainsText), or)}: ${joined(unique(texts.map(({ title }) => title)), say`; `)}`,
+    why: joined(unique(texts.map(({ why }) => why))),
+    working: texts.flatMap(({ working }, index) => working.map((line) => say`${nameOf(systems, index)}: ${line}`)),
+    action: texts.flatMap(({ action }) => actionsOf(action)),
     sources: uniqueSources(texts.flatMap(({ sources }) => sources)),
   }
 }
 
 function differentWords(systems: readonly Mains[], judged: readonly (Judgement | undefined)[]): Text {
   const texts = judged.map((judgement) => judgement?.say() ?? null)
-  const line = (index: number): string => {
+  const line = (index: number): Phrase => {
     const judgement = judged[index]
     const text = texts[index]
     return judgement && text
-      ? `${nameOf(systems, index)}: ${judgement.outcome}: ${text.title}`
-      : `${nameOf(systems, index)}: nothing to judge`
+      ? say`${nameOf(systems, index)}: ${judgement.outcome}: ${text.title}`
+      : say`${nameOf(systems, index)}: nothing to judge`
   }
   return {
-    title: `It depends on which mains the socket carries: ${listText(systems.map(mainsText), 'or')}`,
-    why: unique(texts.flatMap((text) => text?.why ?? [])).join(' '),
+    title: say`It depends on which mains the socket carries: ${listed(systems.map(mainsText), or)}`,
+    why: joined(unique(texts.flatMap((text) => text?.why ?? []))),
     working: texts.flatMap((text, index) => [line(index), ...(text?.working ?? [])]),
-    action:
-      'Find out which mains the socket carries before anything is plugged in: ask the electricity company or the house’s licensed electrician, or have it measured by a qualified person, and enter the voltage and frequency.',
+    action: say`Find out which mains the socket carries before anything is plugged in: ask the electricity company or the house’s licensed electrician, or have it measured by a qualified person, and enter the voltage and frequency.`,
     sources: uniqueSources(texts.flatMap((text) => text?.sources ?? [])),
   }
 }
 
-const nameOf = (systems: readonly Mains[], index: number): string => {
+const nameOf = (systems: readonly Mains[], index: number): Phrase => {
   const system = systems[index]
-  return system ? mainsText(system) : 'mains'
+  return system ? mainsText(system) : say`mains`
 }

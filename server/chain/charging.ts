@@ -1,4 +1,5 @@
 import type { HazardMeaning } from '../tables/hazardWords.js'
+import { say } from '../words/phrase.js'
 import { hazardsOf, judgeHazard, type PrintedHazard } from './hazardFinding.js'
 import { type Judgement, together } from './judgement.js'
 import type { PairSituation, PreparedSupply } from './situation.js'
@@ -16,19 +17,19 @@ export const chargingMeanings = [constantCurrent, ...chargers, 'battery inside']
 /** Whether the supply is one: not a charger, and not a source of constant current. */
 export const charging = pairTopic({
   name: 'charging',
-  words: 'chargers and constant current',
+  words: say`chargers and constant current`,
   link: 'supply',
   when: {
     stop: {
-      rule: 'One of the two is for constant current, and the other is not.',
+      rule: say`One of the two is for constant current, and the other is not.`,
       example: { supply: { label: 'CONSTANT CURRENT' } },
     },
-    unknown: { rule: 'The supply is a charger for batteries.', example: { supply: { label: 'BATTERY CHARGER' } } },
+    unknown: { rule: say`The supply is a charger for batteries.`, example: { supply: { label: 'BATTERY CHARGER' } } },
     caution: {
-      rule: 'The machine holds or charges a battery; or both are for constant current.',
+      rule: say`The machine holds or charges a battery; or both are for constant current.`,
       example: { device: { label: 'INTERNAL BATTERY' } },
     },
-    clear: { never: 'Nothing is said where neither plate speaks of it.' },
+    clear: { never: say`Nothing is said where neither plate speaks of it.` },
   },
   judge(situation) {
     return together(hazardsOf(situation, chargingMeanings).flatMap((hazard) => judgeOne(situation, hazard)))
@@ -40,8 +41,8 @@ function judgeOne(situation: PairSituation, hazard: PrintedHazard): Judgement[] 
   if (meaning === constantCurrent) return currentSource(situation, hazard)
   if (on === 'machine' && meaning !== 'battery inside')
     return judgeHazard(hazard, 'caution', {
-      why: 'A machine that charges takes more while its battery is empty, and an old battery may be shorted or leaking.',
-      action: 'Take the battery out, or disconnect it, before first power.',
+      why: say`A machine that charges takes more while its battery is empty, and an old battery may be shorted or leaking.`,
+      action: say`Take the battery out, or disconnect it, before first power.`,
     })
   return judgeHazard(hazard)
 }
@@ -50,12 +51,12 @@ function currentSource(situation: PairSituation, hazard: PrintedHazard): Judgeme
   const both = hazardsOf(situation, [constantCurrent]).length === 2
   if (both)
     return judgeHazard(hazard, 'caution', {
-      action: 'Compare the constant current of both in milliamperes, and the range of voltage.',
+      action: say`Compare the constant current of both in milliamperes, and the range of voltage.`,
     })
   if (hazard.on === 'machine')
     return judgeHazard(hazard, 'stop', {
-      why: 'What is made for constant current has nothing that limits it: on a constant voltage it takes what the supply can give, and burns.',
-      action: 'Use a driver of the printed current.',
+      why: say`What is made for constant current has nothing that limits it: on a constant voltage it takes what the supply can give, and burns.`,
+      action: say`Use a driver of the printed current.`,
     })
   return judgeHazard(hazard, holdsVoltage(situation.supply) ? 'caution' : 'stop')
 }

@@ -1,8 +1,9 @@
 import { fluxRatio, voltageAtRatedFlux } from '../physics/flux.js'
-import { decimal, hertz, voltAmperes, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import type { Source } from '../tables/source.js'
 import { converterReserve, converterSizesVA, fluxClear, fluxStopAbove } from '../tables/thresholds.js'
+import { type Phrase, say } from '../words/phrase.js'
+import { decimal, hertz, voltAmperes, volts } from '../words/quantity.js'
 import { noIsolation, phaseCut, standardSizeVA } from './converter.js'
 import { inputPower } from './inputPower.js'
 import { uniqueSources } from './judgement.js'
@@ -18,7 +19,7 @@ export interface ConverterKind {
   kind: NonNullable<Converter['kind']>
   /** null: it cannot be told from what was entered */
   suits: boolean | null
-  reason: string
+  reason: Phrase
 }
 
 export interface ConverterChoice {
@@ -35,8 +36,8 @@ export interface ConverterChoice {
   /** whether the site's mains needs one at all; null where it cannot be told, or systems differ */
   needed: boolean | null
   kinds: ConverterKind[]
-  working: string[]
-  cautions: string[]
+  working: Phrase[]
+  cautions: Phrase[]
   sources: Source[]
 }
 
@@ -60,25 +61,25 @@ export function chooseConverter(site: PreparedSite, supply: PreparedSupply): Con
       ...(power
         ? [
             ...power.working,
-            `input power from ${power.basis}`,
-            `${decimal(converterReserve.value)} × ${voltAmperes(power.powerVA, 4, 'up')} = ${voltAmperes(neededVA ?? 0, 4, 'up')}`,
+            say`input power from ${power.basis}`,
+            say`${decimal(converterReserve.value)} × ${voltAmperes(power.powerVA, 4, 'up')} = ${voltAmperes(neededVA ?? 0, 4, 'up')}`,
           ]
         : [
-            'what the supply takes cannot be told: neither VA, amperes with a voltage, watts nor outputs with amperes are entered',
+            say`what the supply takes cannot be told: neither VA, amperes with a voltage, watts nor outputs with amperes are entered`,
           ]),
       ...(flux?.working ?? []),
     ],
     cautions: [
-      'The frequency stays that of the mains: no transformer changes it.',
-      'An autotransformer isolates nothing: its output is as dangerous to touch as the mains.',
-      'Read the converter’s own plate: its input has to name the voltage and the frequency of the site’s mains.',
-      'A class I supply needs its earth through the converter: measure it from outlet to plug.',
+      say`The frequency stays that of the mains: no transformer changes it.`,
+      say`An autotransformer isolates nothing: its output is as dangerous to touch as the mains.`,
+      say`Read the converter’s own plate: its input has to name the voltage and the frequency of the site’s mains.`,
+      say`A class I supply needs its earth through the converter: measure it from outlet to plug.`,
       ...(standardVA === null && neededVA !== null
         ? [
-            `${voltAmperes(neededVA, 3, 'up')} is more than the largest usual size of ${voltAmperes(Math.max(...converterSizesVA.value))}.`,
+            say`${voltAmperes(neededVA, 3, 'up')} is more than the largest usual size of ${voltAmperes(Math.max(...converterSizesVA.value))}.`,
           ]
         : []),
-      qualifiedHands,
+      say`${qualifiedHands}`,
     ],
     sources: uniqueSources([
       ...(power?.sources ?? []),
@@ -103,7 +104,7 @@ function needed(site: PreparedSite, supply: PreparedSupply): boolean | null {
 interface Flux {
   ratio: number
   rightV: number
-  working: string[]
+  working: Phrase[]
 }
 
 function highestFlux(systems: readonly Mains[], { input }: PreparedSupply, outputV: number): Flux | null {
@@ -123,7 +124,7 @@ function highestFlux(systems: readonly Mains[], { input }: PreparedSupply, outpu
         ratio,
         rightV,
         working: [
-          `flux ratio r = (${volts(outputV)} / ${hertz(frequencyHz)}) / (${volts(window.max)} / ${hertz(ratedHz)}) = ${decimal(ratio, 4, 'up')}; r = 1 at ${volts(rightV)}`,
+          say`flux ratio r = (${volts(outputV)} / ${hertz(frequencyHz)}) / (${volts(window.max)} / ${hertz(ratedHz)}) = ${decimal(ratio, 4, 'up')}; r = 1 at ${volts(rightV)}`,
           ...(plate.assumed ? [plate.assumed] : []),
         ],
       },
@@ -141,18 +142,17 @@ function kindsFor({ technology }: PreparedSupply, flux: Flux | null, beyond: boo
     {
       kind: 'autotransformer',
       suits,
-      reason: `Changes the voltage and keeps the sine; isolates nothing. ${transformer.reason}${size}`,
+      reason: say`Changes the voltage and keeps the sine; isolates nothing. ${transformer.reason}${size}`,
     },
     {
       kind: 'isolating',
       suits,
-      reason: `Changes the voltage, keeps the sine, and separates the output from the mains; heavier and dearer. ${transformer.reason}${size}`,
+      reason: say`Changes the voltage, keeps the sine, and separates the output from the mains; heavier and dearer. ${transformer.reason}${size}`,
     },
     {
       kind: 'electronic',
       suits: false,
-      reason:
-        'Cuts the sine for heaters and lamps; a supply charges to the crest, which stays as high as the mains. Never with a supply.',
+      reason: say`Cuts the sine for heaters and lamps; a supply charges to the crest, which stays as high as the mains. Never with a supply.`,
     },
   ]
 }
@@ -160,15 +160,16 @@ function kindsFor({ technology }: PreparedSupply, flux: Flux | null, beyond: boo
 function suitsTransformer(
   technology: PreparedSupply['technology'],
   flux: Flux | null,
-): { suits: boolean | null; reason: string } {
-  if (technology === 'switch-mode') return { suits: true, reason: 'A switch-mode supply does not mind the frequency.' }
-  if (!flux) return { suits: null, reason: 'Whether the frequency suits cannot be told from what was entered.' }
+): { suits: boolean | null; reason: Phrase } {
+  if (technology === 'switch-mode')
+    return { suits: true, reason: say`A switch-mode supply does not mind the frequency.` }
+  if (!flux) return { suits: null, reason: say`Whether the frequency suits cannot be told from what was entered.` }
   if (atMost(flux.ratio, fluxClear.value))
-    return { suits: true, reason: 'The flux in a transformer stays at or below the plate’s.' }
-  const over = `At this frequency a transformer gets ${decimal(flux.ratio, 3, 'up')} times its flux; ${volts(flux.rightV, 4, 'down')} would be right`
+    return { suits: true, reason: say`The flux in a transformer stays at or below the plate’s.` }
+  const over = say`At this frequency a transformer gets ${decimal(flux.ratio, 3, 'up')} times its flux; ${volts(flux.rightV, 4, 'down')} would be right`
   if (technology === null)
-    return { suits: null, reason: `${over}. Find out whether the supply is a switch-mode one, which does not mind.` }
+    return { suits: null, reason: say`${over}. Find out whether the supply is a switch-mode one, which does not mind.` }
   return atMost(flux.ratio, fluxStopAbove.value)
-    ? { suits: true, reason: `${over}: it will run warm.` }
-    : { suits: false, reason: `${over}: it would overheat.` }
+    ? { suits: true, reason: say`${over}: it will run warm.` }
+    : { suits: false, reason: say`${over}: it would overheat.` }
 }

@@ -1,6 +1,7 @@
-import { percent, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { outputToleranceWidest } from '../tables/thresholds.js'
+import { say } from '../words/phrase.js'
+import { percent, volts } from '../words/quantity.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, type Text, unknown } from './judgement.js'
 import { distanceV, ends } from './matchRails.js'
@@ -64,60 +65,59 @@ function comparedWords(
   const nearV = above ? low : high
   const given =
     what === 'plate'
-      ? `the supply’s ${railText(rail)}`
+      ? say`the supply’s ${railText(rail)}`
       : what === 'on this mains'
-        ? `the supply’s ${railText(rail)}, about ${volts(nearV, 3)} at full load on this mains,`
-        : `the ${volts(low)} measured ${what} (plate ${railText(rail)})`
+        ? say`the supply’s ${railText(rail)}, about ${volts(nearV, 3)} at full load on this mains,`
+        : say`the ${volts(low)} measured ${what} (plate ${railText(rail)})`
   const working = [
     share === 0
-      ? `${railText(value)} is within what the machine wants: ${railText(device)}`
-      : `|${volts(nearV)} − ${volts(wanted)}| / ${volts(Math.abs(wanted))} = ${percent(share, 3, 'up')}`,
-    `tolerance ${percent(tolerance.share)}: ${tolerance.says}`,
+      ? say`${railText(value)} is within what the machine wants: ${railText(device)}`
+      : say`|${volts(nearV)} − ${volts(wanted)}| / ${volts(Math.abs(wanted))} = ${percent(share, 3, 'up')}`,
+    say`tolerance ${percent(tolerance.share)}: ${tolerance.says}`,
   ]
   const sources = [what === 'plate' || what === 'on this mains' ? ratingPlate : measuredThere, tolerance.source]
-  const off = `${percent(share, 3, 'up')} too ${above ? 'high' : 'low'}`
+  const off = say`${percent(share, 3, 'up')} too ${above ? say`high` : say`low`}`
   if (outcome === 'clear')
     return {
-      title: `The machine wants ${railText(device)}; ${given} ${share === 0 ? 'agrees' : `is within ${percent(tolerance.share)}`}`,
-      why: 'The voltage agrees.',
+      title: say`The machine wants ${railText(device)}; ${given} ${share === 0 ? say`agrees` : say`is within ${percent(tolerance.share)}`}`,
+      why: say`The voltage agrees.`,
       working,
       action: null,
       sources,
     }
   if (outcome === 'caution')
     return {
-      title: `The machine wants ${railText(device)}; ${given} is ${off}`,
+      title: say`The machine wants ${railText(device)}; ${given} is ${off}`,
       why: above
-        ? 'More voltage means more heat in regulators and, at logic chips, the edge of what they take.'
-        : 'Memory and logic may fail in odd ways; motors and relays may hang.',
-      working: [...working, `beyond ${percent(outputToleranceWidest.value)} no rail may lie`],
-      action:
-        'Measure the output under load before the machine is connected, and look up what its maker allows; prefer a supply that is nearer.',
+        ? say`More voltage means more heat in regulators and, at logic chips, the edge of what they take.`
+        : say`Memory and logic may fail in odd ways; motors and relays may hang.`,
+      working: [...working, say`beyond ${percent(outputToleranceWidest.value)} no rail may lie`],
+      action: say`Measure the output under load before the machine is connected, and look up what its maker allows; prefer a supply that is nearer.`,
       sources: [...sources, outputToleranceWidest.source],
     }
   return {
-    title: `The machine wants ${railText(device)}; ${given} is ${off}`,
+    title: say`The machine wants ${railText(device)}; ${given} is ${off}`,
     why: above
-      ? 'Too much voltage destroys chips, capacitors and displays at once, often those that cannot be replaced.'
-      : 'Too little voltage leaves the machine dead or half alive, and may harm what it writes to.',
-    working: [...working, `more than ${percent(outputToleranceWidest.value)}`],
-    action: `Do not connect the two. Use a supply with an output of ${railText(device)}.`,
+      ? say`Too much voltage destroys chips, capacitors and displays at once, often those that cannot be replaced.`
+      : say`Too little voltage leaves the machine dead or half alive, and may harm what it writes to.`,
+    working: [...working, say`more than ${percent(outputToleranceWidest.value)}`],
+    action: say`Do not connect the two. Use a supply with an output of ${railText(device)}.`,
     sources: [...sources, outputToleranceWidest.source],
   }
 }
 
 const zeroVolts = (device: DeviceRail): Text => ({
-  title: `A rail of ${railText(device)} cannot be judged`,
-  why: 'Nothing is wanted at 0\u00a0V.',
+  title: say`A rail of ${railText(device)} cannot be judged`,
+  why: say`Nothing is wanted at 0\u00a0V.`,
   working: [],
-  action: 'Read the machine’s plate again and enter the voltage.',
+  action: say`Read the machine’s plate again and enter the voltage.`,
   sources: [ratingPlate],
 })
 
 const adjustable = ({ pair, value }: Compared): Text => ({
-  title: `The supply’s output is a range, ${railText(value)}; where it is set is not known (the machine wants ${railText(pair.device)})`,
-  why: 'Set too high it destroys the machine at once.',
+  title: say`The supply’s output is a range, ${railText(value)}; where it is set is not known (the machine wants ${railText(pair.device)})`,
+  why: say`Set too high it destroys the machine at once.`,
   working: [],
-  action: `Set it to ${railText(pair.device)}, measure it with nothing connected, and enter what it is set to as its output.`,
+  action: say`Set it to ${railText(pair.device)}, measure it with nothing connected, and enter what it is set to as its output.`,
   sources: [ratingPlate],
 })

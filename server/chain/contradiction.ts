@@ -1,6 +1,8 @@
 import { commonPractice } from '../tables/source.js'
+import { type Phrase, say } from '../words/phrase.js'
+import { actionsOf } from './action.js'
 import { byWorst } from './finding.js'
-import { allOf, type Judgement, type Text, uniqueSources, worstFirst } from './judgement.js'
+import { type Judgement, type Text, uniqueSources, worstFirst } from './judgement.js'
 
 /**
  * A fact that was entered against what the words of the plate, or the tables, say. The entry decides; where the other
@@ -8,14 +10,14 @@ import { allOf, type Judgement, type Text, uniqueSources, worstFirst } from './j
  */
 export interface Contradiction<Side> {
   /** both, as the last words of a sentence: "the plate’s text says class I, class II was entered" */
-  says: string
+  says: Phrase
   /**
    * Amperes and watts are told only, as a wrong one overloads and no more; so is a socket, which is seen. Anything else can destroy
    * at once and wants care.
    */
   weighs: 'caution' | 'remark'
   /** where to look again, as a sentence */
-  lookAgain: string
+  lookAgain: Phrase
   /** the same side as it would be without the entry */
   otherwise: Side
 }
@@ -56,10 +58,10 @@ const telling = (own: Judgement, other: Judgement, { says, weighs, lookAgain }: 
     const text = own.say()
     return {
       ...text,
-      title: `${text.title}; but ${says}`,
-      why: `${text.why} What was entered decides here; if it is the entry that is wrong, this is too.`,
-      working: [...text.working, `without the entry: ${other.say().title}`],
-      action: allOf([...(text.action === null ? [] : [text.action]), lookAgain]),
+      title: say`${text.title}; but ${says}`,
+      why: say`${text.why} What was entered decides here; if it is the entry that is wrong, this is too.`,
+      working: [...text.working, say`without the entry: ${other.say().title}`],
+      action: [...actionsOf(text.action), lookAgain],
       sources: uniqueSources([...text.sources, entryDecides]),
     }
   },

@@ -1,4 +1,3 @@
-import { decimal, voltAmperes, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { commonPractice } from '../tables/source.js'
 import {
@@ -8,6 +7,9 @@ import {
   extraLowVoltageMostV,
   voltageStopAbove,
 } from '../tables/thresholds.js'
+import { listed, or, type Phrase, say } from '../words/phrase.js'
+import { decimal, voltAmperes, volts } from '../words/quantity.js'
+import { nearWiring } from './action.js'
 import { american, converterOf, plateOf } from './example.js'
 import { type InputPower, inputPower } from './inputPower.js'
 import { type Judgement, stop, type Text, together, unknown } from './judgement.js'
@@ -16,7 +18,7 @@ import { nominalOutputV } from './nominalOutput.js'
 import type { Converter as ConverterFacts } from './request.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
-import { listText, qualifiedHands, ratingPlate } from './words.js'
+import { ratingPlate } from './words.js'
 
 /** Phase-cut converters and supplies: decided in one place for the check and for choosing a converter. */
 export const phaseCut = commonPractice(
@@ -37,23 +39,23 @@ export const standardSizeVA = (neededVA: number): number | null =>
 /** Whether a voltage converter is needed, and whether the one that is used suits. */
 export const converter = mainsTopic({
   name: 'converter',
-  words: 'a voltage converter',
+  words: say`a voltage converter`,
   link: 'converter',
   when: {
     stop: {
-      rule: 'The converter is electronic, or its rating is below what the supply takes.',
+      rule: say`The converter is electronic, or its rating is below what the supply takes.`,
       example: { supply: { ...american, ...plateOf(120, 120, [60], 1) }, converter: converterOf(100) },
     },
     unknown: {
-      rule: 'This mains needs a converter and none is described, or its kind, output, rating or the need is not known.',
+      rule: say`This mains needs a converter and none is described, or its kind, output, rating or the need is not known.`,
       example: { supply: plateOf(120) },
     },
     caution: {
-      rule: `The rating carries the need with less than ${decimal(converterReserve.value)} times in hand.`,
+      rule: say`The rating carries the need with less than ${decimal(converterReserve.value)} times in hand.`,
       example: { supply: plateOf(120, 120, [60], 0.75), converter: converterOf(100) },
     },
     clear: {
-      rule: `The rating is ${decimal(converterReserve.value)} times the need or more.`,
+      rule: say`The rating is ${decimal(converterReserve.value)} times the need or more.`,
       example: { supply: plateOf(120, 120, [60], 0.5), converter: converterOf(100) },
     },
   },
@@ -71,19 +73,18 @@ function inputOpen({ site }: MainsSituation, used: ConverterFacts): Judgement[] 
   const highest = voltages[voltages.length - 1]
   const known = lowest !== undefined && highest !== undefined
   if (known && atMost(highest, lowest * voltageStopAbove.value)) return []
-  const gives = `Whether the converter gives ${used.outputV === null ? 'its output' : volts(used.outputV)}`
+  const gives = say`Whether the converter gives ${used.outputV === null ? say`its output` : volts(used.outputV)}`
   return [
     unknown(() => ({
       title: known
-        ? `${gives} depends on which mains it meets: ${listText(
+        ? say`${gives} depends on which mains it meets: ${listed(
             voltages.map((voltageV) => volts(voltageV)),
-            'or',
+            or,
           )}`
-        : `${gives} is not known: the mains it meets is not known`,
-      why: 'A converter changes the voltage in one proportion: on a higher mains it gives as many times more.',
-      working: known ? [`${volts(highest)} / ${volts(lowest)} = ${decimal(highest / lowest, 3)}`] : [],
-      action:
-        'Find out which mains the socket carries, enter its voltage, and read on the converter’s plate that its input names it.',
+        : say`${gives} is not known: the mains it meets is not known`,
+      why: say`A converter changes the voltage in one proportion: on a higher mains it gives as many times more.`,
+      working: known ? [say`${volts(highest)} / ${volts(lowest)} = ${decimal(highest / lowest, 3)}`] : [],
+      action: say`Find out which mains the socket carries, enter its voltage, and read on the converter’s plate that its input names it.`,
       sources: [ratingPlate, voltageStopAbove.source],
     })),
   ]
@@ -117,16 +118,16 @@ function judgeUsed(situation: MainsSituation, used: ConverterFacts): Judgement {
   return { outcome, say: () => rated(situation, used, ratedVA, power, outcome) }
 }
 
-function sizing(power: InputPower): { neededVA: number; line: string; advice: string } {
+function sizing(power: InputPower): { neededVA: number; line: Phrase; advice: Phrase } {
   const neededVA = converterReserve.value * power.powerVA
   const size = standardSizeVA(neededVA)
   return {
     neededVA,
-    line: `${decimal(converterReserve.value)} × ${voltAmperes(power.powerVA, 4, 'up')} = ${voltAmperes(neededVA, 4, 'up')}`,
+    line: say`${decimal(converterReserve.value)} × ${voltAmperes(power.powerVA, 4, 'up')} = ${voltAmperes(neededVA, 4, 'up')}`,
     advice:
       size === null
-        ? `more than the ${voltAmperes(converterSizesVA.value[converterSizesVA.value.length - 1] ?? 0)} usually offered`
-        : `${voltAmperes(size)}`,
+        ? say`more than the ${voltAmperes(converterSizesVA.value[converterSizesVA.value.length - 1] ?? 0)} usually offered`
+        : say`${voltAmperes(size)}`,
   }
 }
 
@@ -143,44 +144,44 @@ function rated(
     used.kind === 'autotransformer'
       ? ' An autotransformer does not isolate: its output is as dangerous to touch as the mains.'
       : ''
-  const plate = `Read the converter’s own plate: its input has to name ${mains.voltageV === null || site.systems.length > 1 ? 'the mains voltage of the site' : volts(mains.voltageV)} and the frequency there.`
+  const plate = say`Read the converter’s own plate: its input has to name ${mains.voltageV === null || site.systems.length > 1 ? say`the mains voltage of the site` : volts(mains.voltageV)} and the frequency there.`
   const sources = [...power.sources, converterReserve.source, ...(used.kind === 'autotransformer' ? [noIsolation] : [])]
   const working = [
     ...power.working,
-    `input power from ${power.basis}`,
-    `${voltAmperes(ratedVA)} / ${voltAmperes(power.powerVA, 4, 'up')} = ${decimal(ratio, 3, 'down')}`,
+    say`input power from ${power.basis}`,
+    say`${voltAmperes(ratedVA)} / ${voltAmperes(power.powerVA, 4, 'up')} = ${decimal(ratio, 3, 'down')}`,
     line,
   ]
   if (outcome === 'stop')
     return {
-      title: `A converter of ${voltAmperes(ratedVA)} is too small for ${voltAmperes(power.powerVA, 4, 'up')}`,
-      why: 'Overloaded, it overheats, and its output sags under the peaks of a rectifier.',
+      title: say`A converter of ${voltAmperes(ratedVA)} is too small for ${voltAmperes(power.powerVA, 4, 'up')}`,
+      why: say`Overloaded, it overheats, and its output sags under the peaks of a rectifier.`,
       working,
-      action: `Use one of ${advice} or more. ${plate}`,
+      action: say`Use one of ${advice} or more. ${plate}`,
       sources: [...sources, converterLeast.source],
     }
   if (outcome === 'caution')
     return {
-      title: `A converter of ${voltAmperes(ratedVA)} carries ${voltAmperes(power.powerVA, 4, 'up')} with little reserve: ${decimal(ratio, 3, 'down')} times`,
-      why: `Sellers advise ${decimal(converterReserve.value)} times or more, for switch-on and for warmth.${isolation}`,
+      title: say`A converter of ${voltAmperes(ratedVA)} carries ${voltAmperes(power.powerVA, 4, 'up')} with little reserve: ${decimal(ratio, 3, 'down')} times`,
+      why: say`Sellers advise ${decimal(converterReserve.value)} times or more, for switch-on and for warmth.${isolation}`,
       working,
-      action: `Prefer one of ${advice} or more; with this one feel for heat in the first hour with the plug pulled. ${plate}`,
+      action: say`Prefer one of ${advice} or more; with this one feel for heat in the first hour with the plug pulled. ${plate}`,
       sources,
     }
   return {
-    title: `A converter of ${voltAmperes(ratedVA)} carries ${voltAmperes(power.powerVA, 4, 'up')} with reserve: ${decimal(ratio, 3, 'down')} times`,
-    why: `${decimal(converterReserve.value)} times or more is what sellers advise.${isolation}`,
+    title: say`A converter of ${voltAmperes(ratedVA)} carries ${voltAmperes(power.powerVA, 4, 'up')} with reserve: ${decimal(ratio, 3, 'down')} times`,
+    why: say`${decimal(converterReserve.value)} times or more is what sellers advise.${isolation}`,
     working,
-    action: `${plate} It does not change the frequency.`,
+    action: say`${plate} It does not change the frequency.`,
     sources,
   }
 }
 
 const electronic = (): Text => ({
-  title: 'An electronic converter must not feed a power supply',
-  why: 'It cuts the sine for heaters and lamps; the crest stays as high as the mains, and a supply charges to the crest. Both may be destroyed.',
+  title: say`An electronic converter must not feed a power supply`,
+  why: say`It cuts the sine for heaters and lamps; the crest stays as high as the mains, and a supply charges to the crest. Both may be destroyed.`,
   working: [],
-  action: `Use a transformer: an autotransformer or an isolating one. ${qualifiedHands}`,
+  action: nearWiring(say`Use a transformer: an autotransformer or an isolating one.`),
   sources: [phaseCut],
 })
 
@@ -192,10 +193,10 @@ function missing(used: ConverterFacts, power: InputPower | null): Text {
     power === null ? 'what the supply takes' : null,
   ].filter((fact) => fact !== null)
   return {
-    title: `Whether the converter suits is not known: ${facts.join(', ')} ${facts.length > 1 ? 'are' : 'is'} missing`,
-    why: 'Too small a converter overheats; an electronic one destroys a supply.',
+    title: say`Whether the converter suits is not known: ${facts.join(', ')} ${facts.length > 1 ? say`are` : say`is`} missing`,
+    why: say`Too small a converter overheats; an electronic one destroys a supply.`,
     working: power ? [...power.working, sizing(power).line] : [],
-    action: `Read the converter’s plate (kind, output voltage, VA)${power ? `; it needs ${sizing(power).advice}` : ' and the input amperes, VA or watts on the supply’s plate'}. A heavy one is a transformer; a light one of high wattage is electronic and not to be used.`,
+    action: say`Read the converter’s plate (kind, output voltage, VA)${power ? say`; it needs ${sizing(power).advice}` : say` and the input amperes, VA or watts on the supply’s plate`}. A heavy one is a transformer; a light one of high wattage is electronic and not to be used.`,
     sources: [...(power?.sources ?? [ratingPlate]), converterReserve.source],
   }
 }
@@ -203,16 +204,16 @@ function missing(used: ConverterFacts, power: InputPower | null): Text {
 function noneDescribed(situation: MainsSituation): Text {
   const power = inputPower(situation.supply)
   const outputV = nominalOutputV(situation.supply.input.windows, situation.mains.voltageV)
-  const from = situation.mains.voltageV === null ? '' : ` from ${volts(situation.mains.voltageV)}`
-  const to = outputV === null ? '' : ` to ${volts(outputV)}`
-  const size = power ? `, ${sizing(power).advice} or more` : ''
+  const from = situation.mains.voltageV === null ? '' : say` from ${volts(situation.mains.voltageV)}`
+  const to = outputV === null ? '' : say` to ${volts(outputV)}`
+  const size = power ? say`, ${sizing(power).advice} or more` : ''
   return {
-    title: `This mains needs a converter${from}${to}${size}; none is described`,
-    why: 'Without one the supply must not meet this mains at all.',
+    title: say`This mains needs a converter${from}${to}${size}; none is described`,
+    why: say`Without one the supply must not meet this mains at all.`,
     working: power
-      ? [...power.working, `input power from ${power.basis}`, sizing(power).line]
-      : ['what the supply takes is not on the plate as entered'],
-    action: `Use a supply made for this mains, which is simpler; or enter the converter you have: a transformer${from}${to}${size}, never an electronic one. It does not change the frequency.`,
+      ? [...power.working, say`input power from ${power.basis}`, sizing(power).line]
+      : [say`what the supply takes is not on the plate as entered`],
+    action: say`Use a supply made for this mains, which is simpler; or enter the converter you have: a transformer${from}${to}${size}, never an electronic one. It does not change the frequency.`,
     sources: [...(power?.sources ?? [ratingPlate]), converterReserve.source, converterSizesVA.source, phaseCut],
   }
 }

@@ -1,5 +1,4 @@
 import { awgAreaMm2 } from '../physics/conductor.js'
-import { amperes, decimal, plain, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { minimumAreaRows } from '../tables/cordRows.js'
 import { largestPlugFuseFor, minimumAreaFor } from '../tables/cords.js'
@@ -14,15 +13,18 @@ import {
   lowVoltageCordMostV,
   smallestPlugFuseA,
 } from '../tables/thresholds.js'
+import { capital, type Phrase, say } from '../words/phrase.js'
+import { amperes, decimal, plain, volts } from '../words/quantity.js'
+import { actionsOf, nearWiring } from './action.js'
 import { classOne, earthedCord } from './example.js'
 import { fitsAt } from './fitsAt.js'
-import { allOf, caution, clear, type Judgement, stop, together, unknown } from './judgement.js'
+import { caution, clear, type Judgement, stop, together, unknown } from './judgement.js'
 import { type LoadCurrent, loadAtReach } from './loadCurrent.js'
 import { isPlugIn, protectionClassOf } from './protectionClass.js'
 import type { Cord } from './request.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
-import { aPlug, capital, qualifiedHands } from './words.js'
+import { aPlug } from './words.js'
 
 const cordPrint = commonPractice(
   'Print on the cord set',
@@ -40,22 +42,22 @@ const neverRewirable = published(
 /** Whether the cord set carries what the supply draws, at the voltage of the site. */
 export const cord = mainsTopic({
   name: 'cord',
-  words: 'the cord',
+  words: say`the cord`,
   link: 'cord',
   when: {
     stop: {
-      rule: `The cord is rated below the mains or below what the supply takes; its conductor is below the standard’s minimum; its fuse is too large for it; or a CEE 7/16 plug is used beyond ${plain(europlugMostA.value, 'A')}, with class I, or fitted by hand.`,
+      rule: say`The cord is rated below the mains or below what the supply takes; its conductor is below the standard’s minimum; its fuse is too large for it; or a CEE 7/16 plug is used beyond ${plain(europlugMostA.value, 'A')}, with class I, or fitted by hand.`,
       example: { cord: { ratedV: 125 } },
     },
     unknown: {
-      rule: 'The cord’s ratings, or what the supply takes, are not known.',
+      rule: say`The cord’s ratings, or what the supply takes, are not known.`,
       example: { cord: { ratedV: null, ratedA: null } },
     },
     caution: {
-      rule: 'The wall plug was fitted by hand, or the cord serves with something to be looked after.',
+      rule: say`The wall plug was fitted by hand, or the cord serves with something to be looked after.`,
       example: { supply: classOne, cord: { ...earthedCord, plugFitted: 'rewired' } },
     },
-    clear: { rule: 'Voltage, current and plug of the cord suit the mains and the supply.', example: {} },
+    clear: { rule: say`Voltage, current and plug of the cord suit the mains and the supply.`, example: {} },
   },
   judge(situation) {
     const { supply } = situation
@@ -85,10 +87,10 @@ const lookAtPlug = (judgement: Judgement): Judgement => ({
     const text = judgement.say()
     return {
       ...text,
-      action: allOf([
-        'Look whether the plug is moulded to its cord or was fitted by hand, and enter which: one fitted by hand is to be checked by a qualified person before use.',
-        ...(text.action === null ? [] : [text.action]),
-      ]),
+      action: [
+        say`Look whether the plug is moulded to its cord or was fitted by hand, and enter which: one fitted by hand is to be checked by a qualified person before use.`,
+        ...actionsOf(text.action),
+      ],
     }
   },
 })
@@ -101,34 +103,34 @@ function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
     return unknown(() => ({
       title:
         ratedV == null
-          ? 'The cord set’s rated voltage is not known'
-          : `The cord set is rated ${volts(ratedV)}; the voltage it will carry is not known`,
-      why: 'A set of the 125\u00a0V class is not insulated for 220\u00a0V to 240\u00a0V.',
+          ? say`The cord set’s rated voltage is not known`
+          : say`The cord set is rated ${volts(ratedV)}; the voltage it will carry is not known`,
+      why: say`A set of the 125\u00a0V class is not insulated for 220\u00a0V to 240\u00a0V.`,
       working: [],
       action:
         ratedV == null
-          ? 'Read the voltage moulded into plug and connector, or printed on the flex (250\u00a0V, 125\u00a0V, 300/500\u00a0V) and enter it; without any print use a new set.'
+          ? say`Read the voltage moulded into plug and connector, or printed on the flex (250\u00a0V, 125\u00a0V, 300/500\u00a0V) and enter it; without any print use a new set.`
           : reach.through === 'converter'
-            ? 'Read the output voltage on the converter’s plate and enter it.'
-            : 'Enter the country, or the mains voltage, of the place where it will be used.',
+            ? say`Read the output voltage on the converter’s plate and enter it.`
+            : say`Enter the country, or the mains voltage, of the place where it will be used.`,
       sources,
     }))
   const neededV =
     reach.voltageV <= lowClassMostV.value ? lowVoltageCordMostV.value : Math.max(highVoltageCordV.value, reach.voltageV)
   // a set marked with the nominal voltage itself is of its class: 240 V on 230 V, 100 V on 100 V
   const serves = atMost(Math.min(neededV, reach.voltageV), ratedV)
-  const working = (): string[] => [`up to ${volts(topV)} on it: the ${volts(neededV)} class`]
+  const working = (): Phrase[] => [say`up to ${volts(topV)} on it: the ${volts(neededV)} class`]
   if (!serves)
     return stop(() => ({
-      title: `A cord set rated ${volts(ratedV)} must not carry ${volts(reach.voltageV ?? topV)}`,
-      why: 'Its insulation, plug and connector are not approved for this voltage.',
+      title: say`A cord set rated ${volts(ratedV)} must not carry ${volts(reach.voltageV ?? topV)}`,
+      why: say`Its insulation, plug and connector are not approved for this voltage.`,
       working: working(),
-      action: `Use a whole cord set rated ${volts(neededV)} or more. ${qualifiedHands}`,
+      action: nearWiring(say`Use a whole cord set rated ${volts(neededV)} or more.`),
       sources,
     }))
   return clear(() => ({
-    title: `The cord set’s ${volts(ratedV)} serves ${volts(reach.voltageV ?? topV)}`,
-    why: 'Its insulation is approved for this voltage.',
+    title: say`The cord set’s ${volts(ratedV)} serves ${volts(reach.voltageV ?? topV)}`,
+    why: say`Its insulation is approved for this voltage.`,
     working: working(),
     action: null,
     sources,
@@ -141,30 +143,30 @@ function ratedCurrent({ supply }: MainsSituation, set: Cord, load: LoadCurrent |
     return unknown(() => ({
       title:
         ratedA == null
-          ? `The cord set’s rated current is not known${load ? `; the supply draws up to ${amperes(load.currentA, 3, 'up')}` : ''}`
-          : `The cord set is rated ${amperes(ratedA)}; what the supply draws is not known`,
-      why: 'An overloaded cord or connector heats up where it cannot be seen.',
+          ? say`The cord set’s rated current is not known${load ? say`; the supply draws up to ${amperes(load.currentA, 3, 'up')}` : say``}`
+          : say`The cord set is rated ${amperes(ratedA)}; what the supply draws is not known`,
+      why: say`An overloaded cord or connector heats up where it cannot be seen.`,
       working: load?.working ?? [],
       action:
         ratedA == null
-          ? 'Read the amperes moulded into plug and connector (the lower one counts) and enter them; without any print use a new set.'
+          ? say`Read the amperes moulded into plug and connector (the lower one counts) and enter them; without any print use a new set.`
           : supply.rails.length > 0
-            ? 'Read the input amperes, VA or watts on the supply’s plate, and enter them with the mains voltage.'
-            : 'Read the supply’s plate (input amperes, VA or watts, or the outputs with their amperes) and enter it with the mains voltage.',
+            ? say`Read the input amperes, VA or watts on the supply’s plate, and enter them with the mains voltage.`
+            : say`Read the supply’s plate (input amperes, VA or watts, or the outputs with their amperes) and enter it with the mains voltage.`,
       sources: [cordPrint, ...(load?.sources ?? [])],
     }))
-  const working = (): string[] => [...load.working, `${amperes(load.currentA, 4, 'up')} of ${amperes(ratedA)}`]
+  const working = (): Phrase[] => [...load.working, say`${amperes(load.currentA, 4, 'up')} of ${amperes(ratedA)}`]
   if (!atMost(load.currentA, ratedA))
     return stop(() => ({
-      title: `The supply draws up to ${amperes(load.currentA, 3, 'up')}; the cord set is rated ${amperes(ratedA)}`,
-      why: 'An overloaded cord or connector heats up where it cannot be seen, and its fuse does not protect it.',
+      title: say`The supply draws up to ${amperes(load.currentA, 3, 'up')}; the cord set is rated ${amperes(ratedA)}`,
+      why: say`An overloaded cord or connector heats up where it cannot be seen, and its fuse does not protect it.`,
       working: working(),
-      action: `Use a whole cord set rated ${amperes(load.currentA, 3, 'up')} or more. ${qualifiedHands}`,
+      action: nearWiring(say`Use a whole cord set rated ${amperes(load.currentA, 3, 'up')} or more.`),
       sources: [cordPrint, ...load.sources],
     }))
   return clear(() => ({
-    title: `The cord set’s ${amperes(ratedA)} carries the supply’s ${amperes(load.currentA, 3, 'up')}`,
-    why: 'It stays cool.',
+    title: say`The cord set’s ${amperes(ratedA)} carries the supply’s ${amperes(load.currentA, 3, 'up')}`,
+    why: say`It stays cool.`,
     working: working(),
     action: null,
     sources: [cordPrint, ...load.sources],
@@ -178,23 +180,25 @@ function plugVoltage({ reach, site, converter }: MainsSituation, set: Cord, plug
   const sources: Source[] = [...plug.sources, lowVoltageCordMostV.source]
   const usedHere =
     !set.adapter && !converter && site.sockets.some((letter) => fitsAt(plug.name, letter, site)?.fits === 'yes')
-  const working = (): string[] => [`${plug.name}: ${volts(plug.ratedV)} by its standard; ${volts(voltageV)} on it`]
+  const working = (): Phrase[] => [say`${plug.name}: ${volts(plug.ratedV)} by its standard; ${volts(voltageV)} on it`]
   if (!usedHere)
     return [
       stop(() => ({
-        title: `${capital(aPlug(plug.name))} is made for ${volts(plug.ratedV)}, not for ${volts(voltageV)}, whatever the flex says`,
-        why: 'The whole set is only as good as its weakest part, and nothing at the plug tells that it carries more.',
+        title: say`${capital(aPlug(plug.name))} is made for ${volts(plug.ratedV)}, not for ${volts(voltageV)}, whatever the flex says`,
+        why: say`The whole set is only as good as its weakest part, and nothing at the plug tells that it carries more.`,
         working: working(),
-        action: `Use a whole cord set with a plug of this mains, rated ${volts(highVoltageCordV.value)}. ${qualifiedHands}`,
+        action: nearWiring(
+          say`Use a whole cord set with a plug of this mains, rated ${volts(highVoltageCordV.value)}.`,
+        ),
         sources,
       })),
     ]
   return [
     caution(() => ({
-      title: `${capital(aPlug(plug.name))} is made for ${volts(plug.ratedV)} by its standard; here sockets of its shape carry ${volts(voltageV)}`,
-      why: 'Sets of the same shape are made for both voltages, and only the print tells them apart.',
+      title: say`${capital(aPlug(plug.name))} is made for ${volts(plug.ratedV)} by its standard; here sockets of its shape carry ${volts(voltageV)}`,
+      why: say`Sets of the same shape are made for both voltages, and only the print tells them apart.`,
       working: working(),
-      action: `Read the plug itself, not the flex: it has to say ${volts(highVoltageCordV.value)}. A set that came from a ${volts(lowVoltageCordMostV.value)} country is not to be used here.`,
+      action: say`Read the plug itself, not the flex: it has to say ${volts(highVoltageCordV.value)}. A set that came from a ${volts(lowVoltageCordMostV.value)} country is not to be used here.`,
       sources,
     })),
   ]
@@ -205,10 +209,10 @@ function plugCurrent(plug: PlugType | undefined, load: LoadCurrent | null): Judg
   if (!plug || !load || plug.fused || isEuroplug(plug) || atMost(load.currentA, plug.ratedA)) return []
   return [
     stop(() => ({
-      title: `${capital(aPlug(plug.name))} carries ${amperes(plug.ratedA)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`,
-      why: 'Plug and socket run hot above their rating.',
+      title: say`${capital(aPlug(plug.name))} carries ${amperes(plug.ratedA)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`,
+      why: say`Plug and socket run hot above their rating.`,
       working: load.working,
-      action: `It needs another connection. ${qualifiedHands}`,
+      action: nearWiring(say`It needs another connection.`),
       sources: [...plug.sources, ...load.sources],
     })),
   ]
@@ -220,7 +224,7 @@ function connectorCurrent({ reach }: MainsSituation, set: Cord, load: LoadCurren
   const lowClass = reach.voltageV !== null && reach.voltageV <= lowClassMostV.value
   const ratedA = lowClass ? Math.max(pair.ratedA, pair.ratedANorthAmerica ?? 0) : pair.ratedA
   if (atMost(load.currentA, ratedA)) return []
-  const title = `A ${pair.connector} connector carries ${amperes(ratedA)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`
+  const title = say`A ${pair.connector} connector carries ${amperes(ratedA)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`
   const why = 'Connector and inlet heat up where it cannot be seen.'
   const sources = [...pair.sources, ...load.sources]
   // marks above the international rating are seen on cord sets of the 125 V class
@@ -230,7 +234,7 @@ function connectorCurrent({ reach }: MainsSituation, set: Cord, load: LoadCurren
         title,
         why,
         working: load.working,
-        action: `Read the amperes on the connector itself: they have to be ${amperes(load.currentA, 3, 'up')} or more.`,
+        action: say`Read the amperes on the connector itself: they have to be ${amperes(load.currentA, 3, 'up')} or more.`,
         sources,
       })),
     ]
@@ -239,7 +243,9 @@ function connectorCurrent({ reach }: MainsSituation, set: Cord, load: LoadCurren
       title,
       why,
       working: load.working,
-      action: `Read the input line of the plate again; if it stands, the unit needs another inlet and cord. ${qualifiedHands}`,
+      action: nearWiring(
+        say`Read the input line of the plate again; if it stands, the unit needs another inlet and cord.`,
+      ),
       sources,
     })),
   ]
@@ -255,20 +261,20 @@ function europlug({ supply }: MainsSituation, plug: PlugType | undefined, load: 
   if (known?.protectionClass === 'I')
     found.push(
       stop(() => ({
-        title: `A CEE 7/16 plug is for class II only; the supply is class I (${known.from})`,
-        why: 'It has no earth contact.',
+        title: say`A CEE 7/16 plug is for class II only; the supply is class I (${known.from})`,
+        why: say`It has no earth contact.`,
         working: [],
-        action: `Use a whole three-core cord set. ${qualifiedHands}`,
+        action: nearWiring(say`Use a whole three-core cord set.`),
         sources: [...sources, ...known.sources],
       })),
     )
   if (load && !atMost(load.currentA, europlugMostA.value))
     found.push(
       stop(() => ({
-        title: `A CEE 7/16 plug carries ${amperes(europlugMostA.value)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`,
-        why: 'Its thin pins run hot above that.',
+        title: say`A CEE 7/16 plug carries ${amperes(europlugMostA.value)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`,
+        why: say`Its thin pins run hot above that.`,
         working: load.working,
-        action: `Use a whole cord set with a plug of a higher rating. ${qualifiedHands}`,
+        action: nearWiring(say`Use a whole cord set with a plug of a higher rating.`),
         sources: [...sources, ...load.sources],
       })),
     )
@@ -280,20 +286,19 @@ function fittedByHand(set: Cord, plug: PlugType | undefined): Judgement[] {
   if (isEuroplug(plug) || plug?.rewirable === false)
     return [
       stop(() => ({
-        title: `${capital(aPlug(plug?.name ?? ''))} is never fitted by hand: by its standard it is moulded to its cord`,
-        why: 'What is on this cord is not what it is called, or was cut open.',
+        title: say`${capital(aPlug(plug?.name ?? ''))} is never fitted by hand: by its standard it is moulded to its cord`,
+        why: say`What is on this cord is not what it is called, or was cut open.`,
         working: [],
-        action: `Do not use this cord. Use a whole moulded cord set. ${qualifiedHands}`,
+        action: nearWiring(say`Do not use this cord. Use a whole moulded cord set.`),
         sources: [neverRewirable, ...(plug?.sources ?? [])],
       })),
     ]
   return [
     caution(() => ({
-      title: 'The plug was fitted by hand',
-      why: 'A loose screw, a stray strand or a swapped conductor makes heat, or puts mains on the case.',
+      title: say`The plug was fitted by hand`,
+      why: say`A loose screw, a stray strand or a swapped conductor makes heat, or puts mains on the case.`,
       working: [],
-      action:
-        'To be checked by a qualified person before use: clamp, strands, terminals, which conductor is on which pin, fuse-link, earth continuity. A moulded cord set is better.',
+      action: say`To be checked by a qualified person before use: clamp, strands, terminals, which conductor is on which pin, fuse-link, earth continuity. A moulded cord set is better.`,
       sources: [byHand],
     })),
   ]
@@ -305,36 +310,36 @@ function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
   if (!area || !load) return []
   if (!needed) return [beyondTable(area.areaMm2, load)]
   const short = needed.row.shortAreaMm2 ?? needed.areaMm2
-  const mm2 = (value: number): string => plain(value, 'mm²', 3)
-  const working = (): string[] => [
+  const mm2 = (value: number): Phrase => plain(value, 'mm²', 3)
+  const working = (): Phrase[] => [
     ...area.working,
-    `least for ${amperes(load.currentA, 3, 'up')}: ${mm2(needed.areaMm2)}${needed.row.shortAreaMm2 === null ? '' : `, or ${mm2(short)} up to ${plain(needed.row.shortM ?? 0, 'm')}`}`,
+    say`least for ${amperes(load.currentA, 3, 'up')}: ${mm2(needed.areaMm2)}${needed.row.shortAreaMm2 === null ? say`` : say`, or ${mm2(short)} up to ${plain(needed.row.shortM ?? 0, 'm')}`}`,
   ]
   const sources = [...needed.sources]
   if (!atMost(short, area.areaMm2))
     return [
       stop(() => ({
-        title: `A conductor of ${mm2(area.areaMm2)} is too thin for ${amperes(load.currentA, 3, 'up')}: at least ${mm2(short)}`,
-        why: 'A thin conductor heats up along its whole length, most where it is coiled or covered.',
+        title: say`A conductor of ${mm2(area.areaMm2)} is too thin for ${amperes(load.currentA, 3, 'up')}: at least ${mm2(short)}`,
+        why: say`A thin conductor heats up along its whole length, most where it is coiled or covered.`,
         working: working(),
-        action: `Use a whole cord set with at least ${mm2(needed.areaMm2)}. ${qualifiedHands}`,
+        action: nearWiring(say`Use a whole cord set with at least ${mm2(needed.areaMm2)}.`),
         sources,
       })),
     ]
   if (!atMost(needed.areaMm2, area.areaMm2))
     return [
       caution(() => ({
-        title: `A conductor of ${mm2(area.areaMm2)} serves ${amperes(load.currentA, 3, 'up')} only up to ${plain(needed.row.shortM ?? 0, 'm')}`,
-        why: 'A longer thin conductor heats up, most where it is coiled or covered.',
+        title: say`A conductor of ${mm2(area.areaMm2)} serves ${amperes(load.currentA, 3, 'up')} only up to ${plain(needed.row.shortM ?? 0, 'm')}`,
+        why: say`A longer thin conductor heats up, most where it is coiled or covered.`,
         working: working(),
-        action: `Measure the cord: no longer than ${plain(needed.row.shortM ?? 0, 'm')}, and uncoiled in use; else one with ${mm2(needed.areaMm2)}.`,
+        action: say`Measure the cord: no longer than ${plain(needed.row.shortM ?? 0, 'm')}, and uncoiled in use; else one with ${mm2(needed.areaMm2)}.`,
         sources,
       })),
     ]
   return [
     clear(() => ({
-      title: `A conductor of ${mm2(area.areaMm2)} is enough for ${amperes(load.currentA, 3, 'up')}`,
-      why: 'It is at least the standard’s minimum.',
+      title: say`A conductor of ${mm2(area.areaMm2)} is enough for ${amperes(load.currentA, 3, 'up')}`,
+      why: say`It is at least the standard’s minimum.`,
       working: working(),
       action: null,
       sources,
@@ -346,17 +351,17 @@ function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
 function beyondTable(areaMm2: number, load: LoadCurrent): Judgement {
   const last = minimumAreaRows[minimumAreaRows.length - 1]
   const largest = last && { areaMm2: last.areaMm2, toA: last.toA }
-  const figures = `${plain(areaMm2, 'mm²', 3)} for ${amperes(load.currentA, 3, 'up')}`
+  const figures = say`${plain(areaMm2, 'mm²', 3)} for ${amperes(load.currentA, 3, 'up')}`
   const working = largest
-    ? [`the table ends at ${amperes(largest.toA)}, which needs ${plain(largest.areaMm2, 'mm²', 3)}`]
+    ? [say`the table ends at ${amperes(largest.toA)}, which needs ${plain(largest.areaMm2, 'mm²', 3)}`]
     : []
   const sources = [...(last?.sources ?? []), ...load.sources]
-  const action = `Read the input line of the plate again; if it stands, it needs its own connection. ${qualifiedHands}`
-  const why = 'A thin conductor heats up along its whole length, most where it is coiled or covered.'
+  const action = nearWiring(say`Read the input line of the plate again; if it stands, it needs its own connection.`)
+  const why = say`A thin conductor heats up along its whole length, most where it is coiled or covered.`
   return largest && !atMost(largest.areaMm2, areaMm2)
-    ? stop(() => ({ title: `A conductor of ${figures} is too thin`, why, working, action, sources }))
+    ? stop(() => ({ title: say`A conductor of ${figures} is too thin`, why, working, action, sources }))
     : unknown(() => ({
-        title: `Whether ${figures} is enough is not known: so much current is beyond cord sets`,
+        title: say`Whether ${figures} is enough is not known: so much current is beyond cord sets`,
         why,
         working,
         action,
@@ -364,16 +369,16 @@ function beyondTable(areaMm2: number, load: LoadCurrent): Judgement {
       }))
 }
 
-function areaOf(set: Cord): { areaMm2: number; working: string[] } | null {
+function areaOf(set: Cord): { areaMm2: number; working: Phrase[] } | null {
   if (set.areaMm2 != null) return { areaMm2: set.areaMm2, working: [] }
   if (set.awg == null) return null
   const areaMm2 = awgAreaMm2(set.awg)
-  return { areaMm2, working: [`AWG ${decimal(set.awg)} = ${plain(areaMm2, 'mm²', 3)}`] }
+  return { areaMm2, working: [say`AWG ${decimal(set.awg)} = ${plain(areaMm2, 'mm²', 3)}`] }
 }
 
 /** Which link is in the plug is not asked for: a cord often comes with the largest there is. */
-const lookAtLink = (ratedA: number): string =>
-  `Look at the link that is fitted in the plug, with the plug pulled: ${amperes(ratedA)} to BS 1362 is the smallest that carries the load. Cords often come with ${amperes(Math.max(...bs1362Ratings.ratedA))}: then put the smaller one in its place, unless plate or plug are marked for more and the cord allows it.`
+const lookAtLink = (ratedA: number): Phrase =>
+  say`Look at the link that is fitted in the plug, with the plug pulled: ${amperes(ratedA)} to BS 1362 is the smallest that carries the load. Cords often come with ${amperes(Math.max(...bs1362Ratings.ratedA))}: then put the smaller one in its place, unless plate or plug are marked for more and the cord allows it.`
 
 function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | null): Judgement[] {
   if (!plug?.fused || !load) return []
@@ -383,42 +388,42 @@ function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | nul
   if (ratedA === undefined)
     return [
       stop(() => ({
-        title: `No plug fuse-link carries ${amperes(load.currentA, 3, 'up')}: the largest is ${amperes(Math.max(...usable))}`,
-        why: 'The plug is not made for so much current.',
+        title: say`No plug fuse-link carries ${amperes(load.currentA, 3, 'up')}: the largest is ${amperes(Math.max(...usable))}`,
+        why: say`The plug is not made for so much current.`,
         working: load.working,
-        action: `It needs its own connection. ${qualifiedHands}`,
+        action: nearWiring(say`It needs its own connection.`),
         sources,
       })),
     ]
   const area = areaOf(set)
   const allowed = area ? largestPlugFuseFor(area.areaMm2) : undefined
-  const working = (): string[] => [
-    `smallest plug fuse-link that carries ${amperes(load.currentA, 3, 'up')}: ${amperes(ratedA)}`,
+  const working = (): Phrase[] => [
+    say`smallest plug fuse-link that carries ${amperes(load.currentA, 3, 'up')}: ${amperes(ratedA)}`,
   ]
   if (allowed && ratedA > allowed.largestFuseA)
     return [
       stop(() => ({
-        title: `The ${amperes(ratedA)} plug fuse-link it needs is larger than the ${amperes(allowed.largestFuseA)} allowed for ${plain(allowed.areaMm2, 'mm²')}`,
-        why: 'The plug fuse is there to protect the flex; too large for it, the flex burns first.',
+        title: say`The ${amperes(ratedA)} plug fuse-link it needs is larger than the ${amperes(allowed.largestFuseA)} allowed for ${plain(allowed.areaMm2, 'mm²')}`,
+        why: say`The plug fuse is there to protect the flex; too large for it, the flex burns first.`,
         working: working(),
-        action: `Use a whole cord set with a thicker conductor. ${qualifiedHands}`,
+        action: nearWiring(say`Use a whole cord set with a thicker conductor.`),
         sources: [...sources, ...allowed.sources],
       })),
     ]
   if (set.ratedA != null && ratedA > set.ratedA)
     return [
       caution(() => ({
-        title: `The smallest plug fuse-link that serves is ${amperes(ratedA)}, more than the cord set’s own ${amperes(set.ratedA ?? 0)}`,
-        why: 'Between the two the cord is overloaded and the fuse-link does not open.',
+        title: say`The smallest plug fuse-link that serves is ${amperes(ratedA)}, more than the cord set’s own ${amperes(set.ratedA ?? 0)}`,
+        why: say`Between the two the cord is overloaded and the fuse-link does not open.`,
         working: working(),
-        action: `${lookAtLink(ratedA)} Prefer a cord set rated ${amperes(ratedA)} or more.`,
+        action: say`${lookAtLink(ratedA)} Prefer a cord set rated ${amperes(ratedA)} or more.`,
         sources,
       })),
     ]
   return [
     clear(() => ({
-      title: `Plug fuse-link: ${amperes(ratedA)} to BS 1362`,
-      why: 'The smallest that carries the load protects the flex best.',
+      title: say`Plug fuse-link: ${amperes(ratedA)} to BS 1362`,
+      why: say`The smallest that carries the load protects the flex best.`,
       working: working(),
       action: lookAtLink(ratedA),
       sources,

@@ -1,8 +1,9 @@
-import { amperes, decimal, millimetres, plain, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { type DcPlugRow, isSameBore } from '../tables/dcPlugs.js'
 import { commonPractice, type Source } from '../tables/source.js'
 import { plugBoreLoose, plugBoreTight, plugOuterMost } from '../tables/thresholds.js'
+import { joined, type Phrase, say } from '../words/phrase.js'
+import { amperes, decimal, millimetres, plain, volts } from '../words/quantity.js'
 import { dcInvolved } from './dcInvolved.js'
 import { caution, clear, type Judgement, stop, together, uniqueSources, unknown } from './judgement.js'
 import { drawnA, ends, ratedA } from './matchRails.js'
@@ -17,22 +18,22 @@ const sizeNames = commonPractice(
 /** Whether the plug on the lead fits the machine's jack, and may carry this voltage and current. */
 export const dcPlug = pairTopic({
   name: 'dc-plug',
-  words: 'the low-voltage plug in the jack',
+  words: say`the low-voltage plug in the jack`,
   link: 'jack',
   when: {
     stop: {
-      rule: `The outside differs by more than ${plain(plugOuterMost.value, 'mm')}, or the bore is smaller than the pin by more than ${plain(plugBoreTight.value, 'mm')}.`,
+      rule: say`The outside differs by more than ${plain(plugOuterMost.value, 'mm')}, or the bore is smaller than the pin by more than ${plain(plugBoreTight.value, 'mm')}.`,
       example: { device: { jack: { outerMm: 5.5, innerMm: 2.5, polarity: 'centre-positive' } } },
     },
     unknown: {
-      rule: 'A size of plug or jack is not known.',
+      rule: say`A size of plug or jack is not known.`,
       example: { device: { jack: { outerMm: 5.5, polarity: 'centre-positive' } } },
     },
     caution: {
-      rule: `The bore is larger than the pin by ${plain(plugBoreLoose.value, 'mm')} or more, the plug’s voltage class is not this voltage, or its contacts carry more than usual.`,
+      rule: say`The bore is larger than the pin by ${plain(plugBoreLoose.value, 'mm')} or more, the plug’s voltage class is not this voltage, or its contacts carry more than usual.`,
       example: { supply: { plug: { outerMm: 5.5, innerMm: 2.5, polarity: 'centre-positive' } } },
     },
-    clear: { rule: 'Outside and bore suit the jack.', example: {} },
+    clear: { rule: say`Outside and bore suit the jack.`, example: {} },
   },
   judge(situation) {
     if (!dcInvolved(situation)) return []
@@ -42,14 +43,14 @@ export const dcPlug = pairTopic({
   },
 })
 
-const size = ({ outerMm, innerMm }: PreparedPlug): string =>
+const size = ({ outerMm, innerMm }: PreparedPlug): Phrase =>
   outerMm !== null && innerMm !== null
-    ? `${decimal(outerMm)} × ${millimetres(innerMm)}`
+    ? say`${decimal(outerMm)} × ${millimetres(innerMm)}`
     : outerMm !== null
-      ? `${millimetres(outerMm)} outside`
+      ? say`${millimetres(outerMm)} outside`
       : innerMm !== null
-        ? `${millimetres(innerMm)} bore`
-        : 'of unknown size'
+        ? say`${millimetres(innerMm)} bore`
+        : say`of unknown size`
 
 function outer(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
   if (plug.outerMm === null || jack.outerMm === null) return []
@@ -57,13 +58,12 @@ function outer(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
   if (atMost(difference, plugOuterMost.value)) return []
   return [
     stop(() => ({
-      title: `A plug of ${size(plug)} is not the plug of a ${size(jack)} jack: the outside differs by ${millimetres(difference)}`,
-      why: 'It does not go in, or sits loose and shorts or arcs.',
+      title: say`A plug of ${size(plug)} is not the plug of a ${size(jack)} jack: the outside differs by ${millimetres(difference)}`,
+      why: say`It does not go in, or sits loose and shorts or arcs.`,
       working: [
-        `|${size(plug)} − ${size(jack)}|: ${millimetres(difference)} outside, more than ${millimetres(plugOuterMost.value)}`,
+        say`|${size(plug)} − ${size(jack)}|: ${millimetres(difference)} outside, more than ${millimetres(plugOuterMost.value)}`,
       ],
-      action:
-        'Use a supply with the right plug, or a ready-made adaptor for both sizes that is marked with them; check polarity again behind it.',
+      action: say`Use a supply with the right plug, or a ready-made adaptor for both sizes that is marked with them; check polarity again behind it.`,
       sources: [plugOuterMost.source, sizeNames],
     })),
   ]
@@ -74,24 +74,26 @@ function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
   const pin = jack.innerMm
   if (hole === null || pin === null) return []
   const difference = isSameBore(hole, pin) ? 0 : hole - pin
-  const working = (): string[] => [`bore ${millimetres(hole)} − pin ${millimetres(pin)} = ${millimetres(hole - pin)}`]
+  const working = (): Phrase[] => [
+    say`bore ${millimetres(hole)} − pin ${millimetres(pin)} = ${millimetres(hole - pin)}`,
+  ]
   if (!atMost(-difference, plugBoreTight.value))
     return [
       stop(() => ({
-        title: `The plug’s ${millimetres(hole)} bore does not go over a ${millimetres(pin)} pin`,
-        why: 'Forced, it splits the plug or breaks the pin out of the machine.',
+        title: say`The plug’s ${millimetres(hole)} bore does not go over a ${millimetres(pin)} pin`,
+        why: say`Forced, it splits the plug or breaks the pin out of the machine.`,
         working: working(),
-        action: 'Use a supply with the right plug, or a ready-made adaptor; do not drill or force it.',
+        action: say`Use a supply with the right plug, or a ready-made adaptor; do not drill or force it.`,
         sources: [plugBoreTight.source, sizeNames],
       })),
     ]
   if (atMost(plugBoreLoose.value, difference))
     return [
       caution(() => ({
-        title: `The plug’s ${millimetres(hole)} bore is loose on a ${millimetres(pin)} pin`,
-        why: 'It goes on and seems to fit, then arcs, heats up and drops out when moved.',
+        title: say`The plug’s ${millimetres(hole)} bore is loose on a ${millimetres(pin)} pin`,
+        why: say`It goes on and seems to fit, then arcs, heats up and drops out when moved.`,
         working: working(),
-        action: 'Use a plug with the right bore; until then watch for resets when the lead moves.',
+        action: say`Use a plug with the right bore; until then watch for resets when the lead moves.`,
         sources: [plugBoreLoose.source, sizeNames],
       })),
     ]
@@ -99,8 +101,8 @@ function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
   if (!atMost(Math.abs(plug.outerMm - jack.outerMm), plugOuterMost.value)) return []
   return [
     clear(() => ({
-      title: `A plug of ${size(plug)} belongs in a ${size(jack)} jack`,
-      why: 'Both contacts are made. The size says nothing of voltage or polarity.',
+      title: say`A plug of ${size(plug)} belongs in a ${size(jack)} jack`,
+      why: say`Both contacts are made. The size says nothing of voltage or polarity.`,
       working: working(),
       action: null,
       sources: [plugOuterMost.source, plugBoreTight.source, sizeNames],
@@ -111,27 +113,27 @@ function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
 function missing(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
   if (plug.outerMm !== null && plug.innerMm !== null && jack.outerMm !== null && jack.innerMm !== null) return []
   const open = [
-    ...(plug.outerMm === null ? ['the plug’s outer diameter'] : []),
-    ...(plug.innerMm === null ? ['the plug’s bore'] : []),
-    ...(jack.outerMm === null ? ['the plug size the jack takes, outside'] : []),
-    ...(jack.innerMm === null ? ['the jack’s pin'] : []),
+    ...(plug.outerMm === null ? [say`the plug’s outer diameter`] : []),
+    ...(plug.innerMm === null ? [say`the plug’s bore`] : []),
+    ...(jack.outerMm === null ? [say`the plug size the jack takes, outside`] : []),
+    ...(jack.innerMm === null ? [say`the jack’s pin`] : []),
   ]
   return [
     unknown(() => ({
       title:
         open.length === 4
-          ? 'Neither the size of the plug nor that of the jack is known'
-          : `Plug ${named(plug)}, jack ${named(jack)}; not known: ${open.join(', ')}`,
-      why: 'Sizes a few tenths apart look alike; one goes on and makes bad contact, the other breaks the pin.',
+          ? say`Neither the size of the plug nor that of the jack is known`
+          : say`Plug ${named(plug)}, jack ${named(jack)}; not known: ${joined(open, say`, `)}`,
+      why: say`Sizes a few tenths apart look alike; one goes on and makes bad contact, the other breaks the pin.`,
       working: [],
-      action:
-        'Measure the plug’s outside with a caliper, and its bore with a drill shank or a gauge pin that just goes in. The jack’s pin: with a caliper, or by the plug that belonged to it. A connector with several pins: compare it pin by pin with the manual.',
+      action: say`Measure the plug’s outside with a caliper, and its bore with a drill shank or a gauge pin that just goes in. The jack’s pin: with a caliper, or by the plug that belonged to it. A connector with several pins: compare it pin by pin with the manual.`,
       sources: [sizeNames],
     })),
   ]
 }
 
-const named = (plug: PreparedPlug): string => (plug.name ? `“${plug.name.slice(0, 40)}” (${size(plug)})` : size(plug))
+const named = (plug: PreparedPlug): Phrase =>
+  plug.name ? say`“${plug.name.slice(0, 40)}” (${size(plug)})` : size(plug)
 
 /** A voltage class of the plug's series, and the usual rating of its contacts. */
 function usage(situation: PairSituation): Judgement[] {
@@ -157,10 +159,10 @@ function voltageClass({ supply, device }: PairSituation, rows: readonly DcPlugRo
   if (!outside || !row) return []
   return [
     caution(() => ({
-      title: `A plug of the ${row.name} size is coded for ${volts(row.voltageMinV ?? 0)} to ${volts(row.voltageMaxV ?? 0)}; the supply gives ${volts(Math.max(low ?? 0, high ?? 0))}`,
-      why: 'The series codes the voltage by size so that nothing can be mixed up: here something was changed, or the plug is not of the series.',
+      title: say`A plug of the ${row.name} size is coded for ${volts(row.voltageMinV ?? 0)} to ${volts(row.voltageMaxV ?? 0)}; the supply gives ${volts(Math.max(low ?? 0, high ?? 0))}`,
+      why: say`The series codes the voltage by size so that nothing can be mixed up: here something was changed, or the plug is not of the series.`,
       working: [],
-      action: 'Measure the output with nothing connected before the machine is.',
+      action: say`Measure the output with nothing connected before the machine is.`,
       sources: sourcesOf(rows),
     })),
   ]
@@ -177,12 +179,12 @@ function contactCurrent({ supply, pairs }: PairSituation, rows: readonly DcPlugR
   if (currentA === null || atMost(currentA, contactA)) return []
   return [
     caution(() => ({
-      title: `${amperes(currentA, 3, 'up')} through contacts usually rated ${amperes(contactA)}`,
-      why: 'The contact heats up, its spring softens, and it heats up more.',
+      title: say`${amperes(currentA, 3, 'up')} through contacts usually rated ${amperes(contactA)}`,
+      why: say`The contact heats up, its spring softens, and it heats up more.`,
       working: [
-        `${amperes(currentA, 3, 'up')} / ${amperes(contactA)} = ${plain(currentA / contactA, 'times', 3, 'up')}`,
+        say`${amperes(currentA, 3, 'up')} / ${amperes(contactA)} = ${plain(currentA / contactA, 'times', 3, 'up')}`,
       ],
-      action: 'Feel the plug after ten minutes under load; look up the rating of the actual part.',
+      action: say`Feel the plug after ten minutes under load; look up the rating of the actual part.`,
       sources: sourcesOf(rows),
     })),
   ]

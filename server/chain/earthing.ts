@@ -1,15 +1,17 @@
-import { volts } from '../physics/quantity.js'
 import { connectorByName, inletByName } from '../tables/inlets.js'
 import { plugByName, plugsFor } from '../tables/sockets.js'
 import { commonPractice, fromMemory, type Source } from '../tables/source.js'
 import { extraLowVoltageMostV } from '../tables/thresholds.js'
+import { capital, listed, or, type Phrase, say } from '../words/phrase.js'
+import { volts } from '../words/quantity.js'
+import { byQualified, nearWiring } from './action.js'
 import { classOne, earthedCord } from './example.js'
 import { fitsAt } from './fitsAt.js'
 import { clear, stop, type Text, uniqueSources, unknown } from './judgement.js'
 import { isCaptive, isPlugIn, type KnownClass, protectionClassOf } from './protectionClass.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
-import { listText, qualifiedHands, ratingPlate, windowText } from './words.js'
+import { ratingPlate, windowText } from './words.js'
 
 const classes = fromMemory(
   'IEC 61140, classes of equipment',
@@ -25,29 +27,29 @@ interface Link {
   name: string
   carries: 'yes' | 'no' | 'not known'
   /** what is known, or how to find out */
-  says: string
+  says: Phrase
   sources: readonly Source[]
 }
 
 /** Whether the protective earth reaches the supply, if it needs one. */
 export const earthing = mainsTopic({
   name: 'earthing',
-  words: 'the earth path',
+  words: say`the earth path`,
   link: 'cord',
   when: {
     stop: {
-      rule: 'A class I supply has a link that is known not to carry the earth: inlet, cord, plug, socket or adapter; or a class III unit claims mains.',
+      rule: say`A class I supply has a link that is known not to carry the earth: inlet, cord, plug, socket or adapter; or a class III unit claims mains.`,
       example: { supply: classOne, cord: { ...earthedCord, adapter: { earthed: false } } },
     },
     unknown: {
-      rule: 'The class of protection is not known, or a link of a class I supply is not known to carry the earth.',
+      rule: say`The class of protection is not known, or a link of a class I supply is not known to carry the earth.`,
       example: { supply: classOne, cord: { ...earthedCord, earthed: null } },
     },
     caution: {
-      rule: 'Only an entry clears it, against the class on the plate. An earth that may be missing counts as not known: there is no half of an earth.',
+      rule: say`Only an entry clears it, against the class on the plate. An earth that may be missing counts as not known: there is no half of an earth.`,
       example: { supply: { label: 'INPUT 230V~ 50Hz CLASS I' } },
     },
-    clear: { rule: 'The supply is of class II, or every link of a class I supply carries the earth.', example: {} },
+    clear: { rule: say`The supply is of class II, or every link of a class I supply carries the earth.`, example: {} },
   },
   judge(situation) {
     const { supply } = situation
@@ -83,51 +85,51 @@ function inletLink({ supply, cord }: MainsSituation): Link {
       carries: cord?.earthed == null ? 'not known' : cord.earthed ? 'yes' : 'no',
       says:
         cord?.earthed == null
-          ? 'count its cores or read the print on it (3G, 3 ×)'
+          ? say`count its cores or read the print on it (3G, 3 ×)`
           : cord.earthed
-            ? 'three-core'
-            : 'two-core',
+            ? say`three-core`
+            : say`two-core`,
       sources: [everyLink],
     }
-  if (isPlugIn(inlet)) return { name, carries: 'yes', says: 'plugs straight into the socket', sources: [everyLink] }
+  if (isPlugIn(inlet)) return { name, carries: 'yes', says: say`plugs straight into the socket`, sources: [everyLink] }
   const pair = inlet === null ? undefined : inletByName(inlet)
   if (!pair)
     return {
       name,
       carries: 'not known',
-      says: 'read its shape: C14 and C6 have an earth pin, C8 and C18 have none',
+      says: say`read its shape: C14 and C6 have an earth pin, C8 and C18 have none`,
       sources: [classes],
     }
   return {
     name: `${pair.inlet} inlet`,
     carries: pair.earthed ? 'yes' : 'no',
-    says: pair.earthed ? 'has an earth pin' : 'has no earth pin',
+    says: pair.earthed ? say`has an earth pin` : say`has no earth pin`,
     sources: pair.sources,
   }
 }
 
 function cordLink({ supply, cord }: MainsSituation): Link {
   const name = 'cord'
-  if (isPlugIn(supply.inlet)) return { name, carries: 'yes', says: 'none between', sources: [everyLink] }
+  if (isPlugIn(supply.inlet)) return { name, carries: 'yes', says: say`none between`, sources: [everyLink] }
   const connector = cord?.connector ? connectorByName(cord.connector) : undefined
   if (connector && !connector.earthed)
     return {
       name,
       carries: 'no',
-      says: `a ${connector.connector} connector has no earth contact`,
+      says: say`a ${connector.connector} connector has no earth contact`,
       sources: connector.sources,
     }
   if (cord?.earthed == null)
     return {
       name,
       carries: 'not known',
-      says: 'find out whether the cord has an earth conductor: measure from the plug’s earth contact to the connector’s',
+      says: say`find out whether the cord has an earth conductor: measure from the plug’s earth contact to the connector’s`,
       sources: [everyLink],
     }
   return {
     name,
     carries: cord.earthed ? 'yes' : 'no',
-    says: cord.earthed ? 'earthed' : 'not earthed',
+    says: cord.earthed ? say`earthed` : say`not earthed`,
     sources: [everyLink],
   }
 }
@@ -135,9 +137,9 @@ function cordLink({ supply, cord }: MainsSituation): Link {
 function plugLinks({ cord, site, converter }: MainsSituation): Link[] {
   const plug = cord?.plug ? plugByName(cord.plug) : undefined
   if (!plug)
-    return [{ name: 'plug', carries: 'not known', says: 'say which plug is on the cord', sources: [everyLink] }]
+    return [{ name: 'plug', carries: 'not known', says: say`say which plug is on the cord`, sources: [everyLink] }]
   if (!plug.earthed)
-    return [{ name: `${plug.name} plug`, carries: 'no', says: 'has no earth contact', sources: plug.sources }]
+    return [{ name: `${plug.name} plug`, carries: 'no', says: say`has no earth contact`, sources: plug.sources }]
   if (cord?.adapter)
     return [
       {
@@ -145,22 +147,22 @@ function plugLinks({ cord, site, converter }: MainsSituation): Link[] {
         carries: cord.adapter.earthed === null ? 'not known' : cord.adapter.earthed ? 'yes' : 'no',
         says:
           cord.adapter.earthed === null
-            ? 'find out whether it passes the earth on: measure it from side to side'
+            ? say`find out whether it passes the earth on: measure it from side to side`
             : cord.adapter.earthed
-              ? 'earthed'
-              : 'drops the earth',
+              ? say`earthed`
+              : say`drops the earth`,
         sources: [everyLink],
       },
       ...(converter ? [] : [adapterSocketLink(site)]),
     ]
   if (converter)
-    return [{ name: `${plug.name} plug`, carries: 'yes', says: 'has an earth contact', sources: plug.sources }]
+    return [{ name: `${plug.name} plug`, carries: 'yes', says: say`has an earth contact`, sources: plug.sources }]
   if (site.sockets.length === 0)
     return [
       {
         name: `${plug.name} plug in the socket`,
         carries: 'not known',
-        says: 'say which socket the site has',
+        says: say`say which socket the site has`,
         sources: plug.sources,
       },
     ]
@@ -172,15 +174,15 @@ function adapterSocketLink({ sockets, country }: MainsSituation['site']): Link {
   const name = 'socket behind the adapter'
   const bare = sockets.filter((letter) => plugsFor(letter, true, country ?? undefined).length === 0)
   const sources = [everyLink]
-  if (sockets.length === 0) return { name, carries: 'not known', says: 'say which socket the site has', sources }
+  if (sockets.length === 0) return { name, carries: 'not known', says: say`say which socket the site has`, sources }
   if (bare.length === 0)
-    return { name, carries: 'yes', says: `${listText(sockets, 'or')} has an earth contact`, sources }
+    return { name, carries: 'yes', says: say`${listed(sockets, or)} has an earth contact`, sources }
   if (bare.length === sockets.length)
-    return { name, carries: 'no', says: `socket ${listText(bare, 'or')} has no earth contact`, sources }
+    return { name, carries: 'no', says: say`socket ${listed(bare, or)} has no earth contact`, sources }
   return {
     name,
     carries: 'not known',
-    says: `socket ${listText(bare, 'or')} has no earth contact; look at the socket and enter its letter`,
+    says: say`socket ${listed(bare, or)} has no earth contact; look at the socket and enter its letter`,
     sources,
   }
 }
@@ -195,14 +197,19 @@ function socketLink(plug: string, site: MainsSituation['site']): Link {
       made.push({ letter, earth: fit.earth, sources: fit.rows.flatMap(({ sources }) => sources) })
   }
   const sources = made.flatMap((entry) => entry.sources)
-  const each = listText(made.map(({ letter, earth }) => `${letter}: ${earthText(earth)}`))
+  const each = listed(made.map(({ letter, earth }) => `${letter}: ${earthText(earth)}`))
   const name = `${plug} plug in the socket`
   if (made.length === 0)
-    return { name, carries: 'not known', says: `it goes into none of ${listText(sockets, 'or')}`, sources: [everyLink] }
+    return {
+      name,
+      carries: 'not known',
+      says: say`it goes into none of ${listed(sockets, or)}`,
+      sources: [everyLink],
+    }
   if (made.every(({ earth }) => earth === 'made')) return { name, carries: 'yes', says: each, sources }
   if (made.every(({ earth }) => earth === 'lost' || earth === 'not applicable'))
     return { name, carries: 'no', says: each, sources }
-  return { name, carries: 'not known', says: `${each}; look at the socket and enter its letter`, sources }
+  return { name, carries: 'not known', says: say`${each}; look at the socket and enter its letter`, sources }
 }
 
 const earthText = (earth: string): string =>
@@ -214,14 +221,14 @@ function converterLink({ converter }: MainsSituation): Link[] {
     {
       name: 'converter',
       carries: 'not known',
-      says: 'measure from the earth contact of its output socket to that of its plug',
+      says: say`measure from the earth contact of its output socket to that of its plug`,
       sources: [everyLink],
     },
   ]
 }
 
-const linkLine = ({ name, carries, says }: Link): string =>
-  `${name}: ${carries === 'yes' ? 'carries the earth' : carries === 'no' ? 'breaks the earth' : 'not known'} (${says})`
+const linkLine = ({ name, carries, says }: Link): Phrase =>
+  say`${name}: ${carries === 'yes' ? say`carries the earth` : carries === 'no' ? say`breaks the earth` : say`not known`} (${says})`
 
 const sourcesOf = (known: KnownClass, links: readonly Link[]): Source[] =>
   uniqueSources([...known.sources, classes, everyLink, ...links.flatMap(({ sources }) => sources)])
@@ -229,10 +236,12 @@ const sourcesOf = (known: KnownClass, links: readonly Link[]): Source[] =>
 function lost(known: KnownClass, links: readonly Link[]): Text {
   const broken = links.filter(({ carries }) => carries === 'no')
   return {
-    title: `Class I (${known.from}) needs an earth, and it is lost at the ${listText(broken.map(({ name, says }) => `${name} (${says})`))}`,
-    why: 'After one fault inside, every metal part and the machine’s chassis can carry mains.',
+    title: say`Class I (${known.from}) needs an earth, and it is lost at the ${listed(broken.map(({ name, says }) => say`${name} (${says})`))}`,
+    why: say`After one fault inside, every metal part and the machine’s chassis can carry mains.`,
     working: links.map(linkLine),
-    action: `Do not connect it. Use a whole three-core cord set whose plug meets the socket’s earth contact, in an earthed socket, without an adapter; do not make up an earth by hand. ${qualifiedHands}`,
+    action: nearWiring(
+      say`Do not connect it. Use a whole three-core cord set whose plug meets the socket’s earth contact, in an earthed socket, without an adapter; do not make up an earth by hand.`,
+    ),
     sources: sourcesOf(known, links),
   }
 }
@@ -240,27 +249,32 @@ function lost(known: KnownClass, links: readonly Link[]): Text {
 function notKnown(known: KnownClass, links: readonly Link[]): Text {
   const open = links.filter(({ carries }) => carries === 'not known')
   return {
-    title: `Class I (${known.from}) needs an earth; not known: ${listText(open.map(({ name }) => name))}`,
-    why: 'After one fault inside, every metal part and the machine’s chassis can carry mains, unless each link carries the earth.',
+    title: say`Class I (${known.from}) needs an earth; not known: ${listed(open.map(({ name }) => name))}`,
+    why: say`After one fault inside, every metal part and the machine’s chassis can carry mains, unless each link carries the earth.`,
     working: links.map(linkLine),
-    action: `${open.map(({ name, says }) => `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${says}.`).join(' ')} Whether the socket’s own earth is connected is for a licensed electrician or another qualified person to test.`,
+    action: [
+      ...open.map(({ name, says }) => say`${capital(name)}: ${says}.`),
+      byQualified(
+        say`Whether the socket’s own earth is connected is for a licensed electrician or another qualified person to test.`,
+      ),
+    ],
     sources: sourcesOf(known, links),
   }
 }
 
 const carried = (known: KnownClass, links: readonly Link[]): Text => ({
-  title: `Class I (${known.from}): every link described carries the earth`,
-  why: 'A fault inside then blows a fuse or trips the circuit, as long as the socket’s earth is connected.',
+  title: say`Class I (${known.from}): every link described carries the earth`,
+  why: say`A fault inside then blows a fuse or trips the circuit, as long as the socket’s earth is connected.`,
   working: links.map(linkLine),
-  action: `Before first power have the earth resistance from plug to chassis measured. ${qualifiedHands}`,
+  action: nearWiring(say`Before first power have the earth resistance from plug to chassis measured.`),
   sources: sourcesOf(known, links),
 })
 
 const classTwo = (known: KnownClass): Text => ({
-  title: `Class II (${known.from}): needs no earth`,
-  why: 'Its insulation is double or reinforced; a two-core cord is right.',
+  title: say`Class II (${known.from}): needs no earth`,
+  why: say`Its insulation is double or reinforced; a two-core cord is right.`,
   working: [],
-  action: 'Never add an earth by hand.',
+  action: say`Never add an earth by hand.`,
   sources: uniqueSources([...known.sources, classes]),
 })
 
@@ -270,26 +284,25 @@ function classThree({ supply }: MainsSituation) {
   const sources = [classes, extraLowVoltageMostV.source, ratingPlate]
   if (claimed.length > 0)
     return stop(() => ({
-      title: `Class III cannot take mains, yet its input is entered as ${listText(claimed.map(windowText), 'or')}`,
-      why: 'Class III equipment is built for extra-low voltage and has no insulation against mains: one of the two facts is wrong.',
+      title: say`Class III cannot take mains, yet its input is entered as ${listed(claimed.map(windowText), or)}`,
+      why: say`Class III equipment is built for extra-low voltage and has no insulation against mains: one of the two facts is wrong.`,
       working: [
-        `${volts(Math.max(...claimed.map(({ max }) => max)))} is more than ${volts(extraLowVoltageMostV.value)}`,
+        say`${volts(Math.max(...claimed.map(({ max }) => max)))} is more than ${volts(extraLowVoltageMostV.value)}`,
       ],
-      action:
-        'Do not connect it. Read the plate again: the class (a square in a square is class II, a rhombus with III is class III) and the input voltage.',
+      action: say`Do not connect it. Read the plate again: the class (a square in a square is class II, a rhombus with III is class III) and the input voltage.`,
       sources,
     }))
   if (windows.length === 0)
     return unknown(() => ({
-      title: 'Class III takes extra-low voltage only; the input on the plate is not known',
-      why: 'Equipment of class III has no insulation against mains.',
+      title: say`Class III takes extra-low voltage only; the input on the plate is not known`,
+      why: say`Equipment of class III has no insulation against mains.`,
       working: [],
-      action: 'Read the input line of the plate and enter it. Never connect class III equipment to mains.',
+      action: say`Read the input line of the plate and enter it. Never connect class III equipment to mains.`,
       sources,
     }))
   return clear(() => ({
-    title: `Class III on ${listText(windows.map(windowText), 'or')} needs no earth`,
-    why: 'It takes extra-low voltage only, from a unit that is itself judged.',
+    title: say`Class III on ${listed(windows.map(windowText), or)} needs no earth`,
+    why: say`It takes extra-low voltage only, from a unit that is itself judged.`,
     working: [],
     action: null,
     sources,
@@ -297,18 +310,19 @@ function classThree({ supply }: MainsSituation) {
 }
 
 const classZero = (): Text => ({
-  title: 'The plate names class 0: basic insulation alone, and no earth through inlet or flex',
-  why: 'One fault of that insulation puts mains on metal parts and on the machine’s chassis. Class 0I wants an earth wire of its own; many places no longer allow class 0.',
+  title: say`The plate names class 0: basic insulation alone, and no earth through inlet or flex`,
+  why: say`One fault of that insulation puts mains on metal parts and on the machine’s chassis. Class 0I wants an earth wire of its own; many places no longer allow class 0.`,
   working: [],
-  action: `Have its insulation tested, and decided whether and how it may be used, before it meets any mains; then enter the class that it was found to be. ${qualifiedHands}`,
+  action: nearWiring(
+    say`Have its insulation tested, and decided whether and how it may be used, before it meets any mains; then enter the class that it was found to be.`,
+  ),
   sources: [classes, ratingPlate],
 })
 
 const classNotKnown = ({ supply }: MainsSituation): Text => ({
-  title: `Whether the supply needs an earth is not known: no class stated${supply.inlet === null ? ' and no inlet named' : isCaptive(supply.inlet) ? ', and a captive flex does not tell' : ''}`,
-  why: 'A class I supply without an earth can put mains on the machine’s chassis after one fault.',
+  title: say`Whether the supply needs an earth is not known: no class stated${supply.inlet === null ? say` and no inlet named` : isCaptive(supply.inlet) ? say`, and a captive flex does not tell` : say``}`,
+  why: say`A class I supply without an earth can put mains on the machine’s chassis after one fault.`,
   working: [],
-  action:
-    'Look on the plate for a square inside a square (class II: no earth), or find the inlet: two pins mean class II, three mean class I. A metal case with a captive flex: count the cores.',
+  action: say`Look on the plate for a square inside a square (class II: no earth), or find the inlet: two pins mean class II, three mean class I. A metal case with a captive flex: count the cores.`,
   sources: [classes],
 })

@@ -1,5 +1,8 @@
 import type { LabelReading } from '../plate/labelReading.js'
 import type { Source } from '../tables/source.js'
+import type { Words } from '../words/phrase.js'
+import type { Told } from '../words/tell.js'
+import type { Action } from './action.js'
 import type { TopicName } from './index.js'
 
 export type { TopicName }
@@ -20,13 +23,15 @@ export interface Finding {
   topic: TopicName
   outcome: Outcome
   /** one line, says the fact with its numbers */
-  title: string
+  title: Words
   /** what happens if it is ignored */
-  why: string
+  why: Words
   /** each calculation with its numbers and units, one per line */
-  working: string[]
+  working: Words[]
   /** what to do next; mains work says who may do it */
-  action: string | null
+  action: Words | null
+  /** the same one by one */
+  actions: Action[]
   sources: Source[]
 }
 
@@ -36,3 +41,7 @@ export interface CheckResponse {
   findings: Finding[]
   readings: { supply: LabelReading | null; device: LabelReading | null }
 }
+
+/** A finding, and a whole check, once their words are text: what pages, JSON and kept records hold. */
+export type ToldFinding = Told<Finding>
+export type ToldCheck = Told<CheckResponse>

@@ -1,5 +1,7 @@
 import { readFuseMarking } from '../plate/fuseMarking.js'
 import { plugByName } from '../tables/sockets.js'
+import { say } from '../words/phrase.js'
+import { actionsOf, nearWiring } from './action.js'
 import type { FuseRequest } from './fuse/fuseRequest.js'
 import { judgeFuse } from './fuse/review.js'
 import { type Judgement, type Text, together, unknown } from './judgement.js'
@@ -7,28 +9,28 @@ import { loadAtReach } from './loadCurrent.js'
 import { windowsInUse } from './plateWindow.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
-import { qualifiedHands, ratingPlate } from './words.js'
+import { ratingPlate } from './words.js'
 
 /** The mains-side fuse-link: what is fitted against what the plate prescribes, through the fuse review. */
 export const fuse = mainsTopic({
   name: 'fuse',
-  words: 'the mains fuse-link',
+  words: say`the mains fuse-link`,
   link: 'fuse',
   when: {
     stop: {
-      rule: 'The link’s rated voltage, current, speed or breaking capacity does not suit the circuit or what is prescribed.',
+      rule: say`The link’s rated voltage, current, speed or breaking capacity does not suit the circuit or what is prescribed.`,
       example: { supply: { fuse: 'T2A 125V' } },
     },
     unknown: {
-      rule: 'The marking leaves out something that decides, or the mains voltage or the current is not known.',
+      rule: say`The marking leaves out something that decides, or the mains voltage or the current is not known.`,
       example: { supply: { fuse: '2A' } },
     },
     caution: {
-      rule: 'The link serves with something to be looked after, such as one that is quicker or smaller than prescribed.',
+      rule: say`The link serves with something to be looked after, such as one that is quicker or smaller than prescribed.`,
       example: { supply: { fuse: 'F500mAH250V', label: 'FUSE T500mAH250V' } },
     },
     clear: {
-      rule: 'Every question of the fuse review is answered without conflict.',
+      rule: say`Every question of the fuse review is answered without conflict.`,
       example: { supply: { fuse: 'T500mAH250V', label: 'FUSE T500mAH250V' } },
     },
   },
@@ -71,10 +73,12 @@ export function fuseRequestOf(
 }
 
 const voltageNotKnown = (marking: string): Text => ({
-  title: `A fuse-link “${marking.slice(0, 40)}” cannot be judged: the mains voltage is not known`,
-  why: 'A link of too low a voltage rating may burst when it clears a fault.',
+  title: say`A fuse-link “${marking.slice(0, 40)}” cannot be judged: the mains voltage is not known`,
+  why: say`A link of too low a voltage rating may burst when it clears a fault.`,
   working: [],
-  action: `Enter the place where it will be used, and the input voltage on the plate. The holder is opened with the cord unplugged only. ${qualifiedHands}`,
+  action: nearWiring(
+    say`Enter the place where it will be used, and the input voltage on the plate. The holder is opened with the cord unplugged only.`,
+  ),
   sources: [ratingPlate],
 })
 
@@ -82,7 +86,7 @@ const otherVoltage = (judgement: Judgement): Text => {
   const text = judgement.say()
   return {
     ...text,
-    title: `${text.title}; at which mains voltage it will work is not known`,
-    action: `Enter the place where it will be used. ${text.action ?? ''}`.trim(),
+    title: say`${text.title}; at which mains voltage it will work is not known`,
+    action: [say`Enter the place where it will be used.`, ...actionsOf(text.action)],
   }
 }

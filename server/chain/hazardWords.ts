@@ -1,11 +1,12 @@
 import { commonPractice } from '../tables/source.js'
+import { listed, say } from '../words/phrase.js'
 import { chargingMeanings } from './charging.js'
 import { decidingMeanings, hazardsOf, judgeHazard } from './hazardFinding.js'
 import { isolationMeanings } from './isolation.js'
 import { caution, type Judgement, together } from './judgement.js'
 import type { PairSituation } from './situation.js'
 import { pairTopic } from './topic.js'
-import { listText, ratingPlate } from './words.js'
+import { ratingPlate } from './words.js'
 
 const unreadCounts = commonPractice(
   'Words that were not read',
@@ -17,22 +18,22 @@ const elsewhere: readonly string[] = [...isolationMeanings, ...chargingMeanings]
 /** Words of hazard that no other topic weighs, and phrases that were not read. */
 export const hazardWords = pairTopic({
   name: 'hazard-words',
-  words: 'other words on the plates',
+  words: say`other words on the plates`,
   link: 'supply',
   when: {
     stop: {
-      rule: 'A plate names a thing that is no supply for machines: for shavers only, an electronic transformer.',
+      rule: say`A plate names a thing that is no supply for machines: for shavers only, an electronic transformer.`,
       example: { supply: { label: 'SHAVERS ONLY' } },
     },
     unknown: {
-      rule: 'A plate names unfiltered direct current, class 0, a bell or toy transformer, tips that turn round.',
+      rule: say`A plate names unfiltered direct current, class 0, a bell or toy transformer, tips that turn round.`,
       example: { supply: { label: 'UNFILTERED' } },
     },
     caution: {
-      rule: 'A plate names a short time of use, one thing that it is for or not for, or a picture tube; or a phrase on it was not read.',
+      rule: say`A plate names a short time of use, one thing that it is for or not for, or a picture tube; or a phrase on it was not read.`,
       example: { supply: { label: 'KB 5 MIN' } },
     },
-    clear: { never: 'Nothing is said where nothing stands on the plates but what was read.' },
+    clear: { never: say`Nothing is said where nothing stands on the plates but what was read.` },
   },
   judge(situation) {
     const meanings = decidingMeanings.filter(
@@ -56,11 +57,10 @@ const notRead = (on: 'supply' | 'machine', phrases: PairSituation['supply']['ope
     ? []
     : [
         caution(() => ({
-          title: `Not read on the ${on}’s plate: ${listText(phrases.map((phrase) => `“${phrase}”`))}`,
-          why: 'It may take away what the figures promise: only for one thing, only for a short time, not isolated.',
+          title: say`Not read on the ${on}’s plate: ${listed(phrases.map((phrase) => `“${phrase}”`))}`,
+          why: say`It may take away what the figures promise: only for one thing, only for a short time, not isolated.`,
           working: [],
-          action:
-            'Read it, or have it translated; enter what it says where there is a field for it, and dismiss it if it does not matter.',
+          action: say`Read it, or have it translated; enter what it says where there is a field for it, and dismiss it if it does not matter.`,
           sources: [ratingPlate, unreadCounts],
         })),
       ]

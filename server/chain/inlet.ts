@@ -1,5 +1,7 @@
 import { connectorByName, connectorFits, inletByName } from '../tables/inlets.js'
 import { commonPractice, fromMemory } from '../tables/source.js'
+import { say } from '../words/phrase.js'
+import { nearWiring } from './action.js'
 import { classOne, earthedCord } from './example.js'
 import { clear, stop, type Text, unknown } from './judgement.js'
 import { isCaptive, isPlugIn } from './protectionClass.js'
@@ -12,20 +14,20 @@ const noCoupler = commonPractice('Captive flex', 'a flex led into the unit has n
 /** Whether the cord's connector goes into the supply's appliance inlet. */
 export const inlet = mainsTopic({
   name: 'inlet',
-  words: 'the connector in the inlet',
+  words: say`the connector in the inlet`,
   link: 'inlet',
   when: {
     stop: {
-      rule: 'The connector does not mate with the inlet.',
+      rule: say`The connector does not mate with the inlet.`,
       example: { supply: classOne, cord: { ...earthedCord, connector: 'C7' } },
     },
     unknown: {
-      rule: 'Inlet or connector is not known or not one of IEC 60320, or a captive flex and a connector are both named.',
+      rule: say`Inlet or connector is not known or not one of IEC 60320, or a captive flex and a connector are both named.`,
       example: { supply: { inlet: null } },
     },
-    caution: { never: 'Two shapes fit or do not; there is nothing between.' },
+    caution: { never: say`Two shapes fit or do not; there is nothing between.` },
     clear: {
-      rule: 'The connector is the inlet’s own, or a hotter one that mates; or the flex is captive.',
+      rule: say`The connector is the inlet’s own, or a hotter one that mates; or the flex is captive.`,
       example: {},
     },
   },
@@ -41,13 +43,15 @@ export const inlet = mainsTopic({
     if (!mating) return [unknown(() => notListed(has, connector))]
     const text: Text = {
       title: mating.fits
-        ? `A ${name(connector)} connector goes into the ${inletName(has)} inlet`
-        : `A ${name(connector)} connector does not go into the ${inletName(has)} inlet`,
-      why: mating.fits ? mating.why : `${mating.why} Forced or filed it makes poor contact, or leaves the earth out.`,
+        ? say`A ${name(connector)} connector goes into the ${inletName(has)} inlet`
+        : say`A ${name(connector)} connector does not go into the ${inletName(has)} inlet`,
+      why: mating.fits
+        ? mating.why
+        : say`${mating.why} Forced or filed it makes poor contact, or leaves the earth out.`,
       working: mating.doubt ? [mating.doubt] : [],
       action: mating.fits
         ? null
-        : `Buy a whole cord set with a ${inletByName(has)?.connector ?? 'matching'} connector; change neither connector nor inlet by hand. ${qualifiedHands}`,
+        : say`Buy a whole cord set with a ${inletByName(has)?.connector ?? say`matching`} connector; change neither connector nor inlet by hand. ${qualifiedHands}`,
       sources: [...mating.sources],
     }
     return [mating.fits ? clear(() => text) : stop(() => text)]
@@ -58,8 +62,8 @@ const name = (connector: string): string => connectorByName(connector)?.connecto
 const inletName = (has: string): string => inletByName(has)?.inlet ?? has
 
 const captiveBoth = (): Text => ({
-  title: 'The flex is captive: there is no inlet to match',
-  why: 'Nothing can be plugged together wrongly here.',
+  title: say`The flex is captive: there is no inlet to match`,
+  why: say`Nothing can be plugged together wrongly here.`,
   working: [],
   action: null,
   sources: [noCoupler],
@@ -68,29 +72,30 @@ const captiveBoth = (): Text => ({
 const missing = (has: string | null, connector: string | null): Text => ({
   title:
     has === null && connector === null
-      ? 'Neither the supply’s inlet nor the cord’s connector is known'
+      ? say`Neither the supply’s inlet nor the cord’s connector is known`
       : has === null
-        ? `The supply’s inlet is not known; the cord has a ${connector} connector`
-        : `The cord’s connector is not known; the supply has a ${has} inlet`,
-  why: 'A connector of another pair does not go in, or goes in without its earth or at too high a temperature.',
+        ? say`The supply’s inlet is not known; the cord has a ${connector ?? say``} connector`
+        : say`The cord’s connector is not known; the supply has a ${has ?? say``} inlet`,
+  why: say`A connector of another pair does not go in, or goes in without its earth or at too high a temperature.`,
   working: [],
-  action:
-    'Compare the shapes: C14 is the usual three-pin inlet, C8 the figure of eight, C6 the clover leaf, C16 has a notch and a ridge for hot pins, C18 is a C14 without earth. A flex that cannot be pulled out is “captive”.',
+  action: say`Compare the shapes: C14 is the usual three-pin inlet, C8 the figure of eight, C6 the clover leaf, C16 has a notch and a ridge for hot pins, C18 is a C14 without earth. A flex that cannot be pulled out is “captive”.`,
   sources: [sheets],
 })
 
 const contradiction = (has: string, connector: string): Text => ({
-  title: `A captive flex and a coupler exclude each other: inlet ${has}, connector ${connector}`,
-  why: 'One of the two facts belongs to another unit.',
+  title: say`A captive flex and a coupler exclude each other: inlet ${has}, connector ${connector}`,
+  why: say`One of the two facts belongs to another unit.`,
   working: [],
-  action: 'Look whether the flex can be pulled out of the supply, and enter both again.',
+  action: say`Look whether the flex can be pulled out of the supply, and enter both again.`,
   sources: [noCoupler],
 })
 
 const notListed = (has: string, connector: string): Text => ({
-  title: `Inlet “${has.slice(0, 30)}” with connector “${connector.slice(0, 30)}” is not in the table`,
-  why: 'Whether they mate, at what current and with what earth, cannot be told.',
+  title: say`Inlet “${has.slice(0, 30)}” with connector “${connector.slice(0, 30)}” is not in the table`,
+  why: say`Whether they mate, at what current and with what earth, cannot be told.`,
   working: [],
-  action: `Look for a number such as C13 or C14 moulded into them and enter it. An inlet of another system needs its own maker’s cord. ${qualifiedHands}`,
+  action: nearWiring(
+    say`Look for a number such as C13 or C14 moulded into them and enter it. An inlet of another system needs its own maker’s cord.`,
+  ),
   sources: [sheets],
 })

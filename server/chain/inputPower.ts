@@ -1,8 +1,9 @@
 import { apparentFromActiveVA, apparentPowerVA, inputFromOutputW } from '../physics/apparentPower.js'
-import { amperes, decimal, voltAmperes, volts, watts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import type { Source } from '../tables/source.js'
 import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../tables/thresholds.js'
+import { type Phrase, say } from '../words/phrase.js'
+import { amperes, decimal, voltAmperes, volts, watts } from '../words/quantity.js'
 import type { PreparedSupply, Rail } from './situation.js'
 import { ratingPlate } from './words.js'
 
@@ -10,9 +11,9 @@ import { ratingPlate } from './words.js'
 export interface InputPower {
   powerVA: number
   /** how it was found, as the last words of a sentence */
-  basis: string
+  basis: Phrase
   /** put into words when it is asked for */
-  readonly working: string[]
+  readonly working: Phrase[]
   sources: Source[]
 }
 
@@ -30,10 +31,10 @@ export function inputPower(supply: PreparedSupply): InputPower | null {
   return stated
     ? {
         ...taken,
-        basis: `${taken.basis}, as ${stated.basis} is less than the output gives`,
+        basis: say`${taken.basis}, as ${stated.basis} is less than the output gives`,
         working: [
           ...stated.working,
-          `less than the output’s ${watts(outputW)}: one of the two was misread`,
+          say`less than the output’s ${watts(outputW)}: one of the two was misread`,
           ...taken.working,
         ],
       }
@@ -45,9 +46,9 @@ function statedInput({ input, technology }: PreparedSupply): InputPower | null {
   if (powerVA !== null && powerVA > 0)
     return {
       powerVA,
-      basis: 'the VA on the plate',
+      basis: say`the VA on the plate`,
       get working() {
-        return [`plate: ${voltAmperes(powerVA)}`]
+        return [say`plate: ${voltAmperes(powerVA)}`]
       },
       sources: [ratingPlate],
     }
@@ -56,9 +57,9 @@ function statedInput({ input, technology }: PreparedSupply): InputPower | null {
     const product = apparentPowerVA(lowestV, currentA)
     return {
       powerVA: product,
-      basis: 'the amperes on the plate, which belong to its lowest voltage',
+      basis: say`the amperes on the plate, which belong to its lowest voltage`,
       get working() {
-        return [`${volts(lowestV)} × ${amperes(currentA)} = ${voltAmperes(product)}`]
+        return [say`${volts(lowestV)} × ${amperes(currentA)} = ${voltAmperes(product)}`]
       },
       sources: [ratingPlate],
     }
@@ -68,9 +69,9 @@ function statedInput({ input, technology }: PreparedSupply): InputPower | null {
   const apparent = apparentFromActiveVA(powerW, factor.value)
   return {
     powerVA: apparent,
-    basis: `the watts on the plate and a ${factorText}`,
+    basis: say`the watts on the plate and a ${factorText}`,
     get working() {
-      return [`${watts(powerW)} / ${decimal(factor.value)} = ${voltAmperes(apparent, 4, 'up')} (${factorText})`]
+      return [say`${watts(powerW)} / ${decimal(factor.value)} = ${voltAmperes(apparent, 4, 'up')} (${factorText})`]
     },
     sources: [ratingPlate, factor.source],
   }
@@ -79,7 +80,7 @@ function statedInput({ input, technology }: PreparedSupply): InputPower | null {
 function powerFactorOf(technology: PreparedSupply['technology']) {
   const factor = technology === 'transformer' ? transformerPowerFactor : switchModePowerFactor
   const open = technology === null ? ', taken low as it is not known whether it is a switch-mode supply' : ''
-  return { factor, factorText: `power factor ${decimal(factor.value)}${open}` }
+  return { factor, factorText: say`power factor ${decimal(factor.value)}${open}` }
 }
 
 function fromOutputs({ technology }: PreparedSupply, outputW: number): InputPower {
@@ -87,10 +88,10 @@ function fromOutputs({ technology }: PreparedSupply, outputW: number): InputPowe
   const apparent = apparentFromActiveVA(inputFromOutputW(outputW, supplyEfficiency.value), factor.value)
   return {
     powerVA: apparent,
-    basis: `its outputs, an efficiency of ${decimal(supplyEfficiency.value)} and a ${factorText}`,
+    basis: say`its outputs, an efficiency of ${decimal(supplyEfficiency.value)} and a ${factorText}`,
     get working() {
       return [
-        `${watts(outputW)} / ${decimal(supplyEfficiency.value)} / ${decimal(factor.value)} = ${voltAmperes(apparent, 4, 'up')} (${factorText})`,
+        say`${watts(outputW)} / ${decimal(supplyEfficiency.value)} / ${decimal(factor.value)} = ${voltAmperes(apparent, 4, 'up')} (${factorText})`,
       ]
     },
     sources: [ratingPlate, supplyEfficiency.source, factor.source],

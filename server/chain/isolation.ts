@@ -1,4 +1,5 @@
 import type { HazardMeaning } from '../tables/hazardWords.js'
+import { say } from '../words/phrase.js'
 import { hazardsOf, hazardTitle, judgeHazard } from './hazardFinding.js'
 import { type Judgement, together } from './judgement.js'
 import type { PairSituation } from './situation.js'
@@ -17,25 +18,25 @@ export const isolationMeanings = [
 /** Whether a plate says that the output is joined to the mains, or a pole to earth. */
 export const isolation = pairTopic({
   name: 'isolation',
-  words: 'the isolation from mains and earth',
+  words: say`the isolation from mains and earth`,
   link: 'supply',
   when: {
     stop: {
-      rule: 'A plate says that the output or the chassis is not isolated from the mains, or the supply is an autotransformer and the machine takes low voltage.',
+      rule: say`A plate says that the output or the chassis is not isolated from the mains, or the supply is an autotransformer and the machine takes low voltage.`,
       example: { supply: { label: 'NOT ISOLATED FROM MAINS' } },
     },
     unknown: {
-      rule: 'A plate says that the plus is joined to earth or case, or supply and machine join different poles to it.',
+      rule: say`A plate says that the plus is joined to earth or case, or supply and machine join different poles to it.`,
       example: { device: { label: 'POSITIVE EARTH' } },
     },
     caution: {
-      rule: 'The supply is an autotransformer, and the machine takes mains itself.',
+      rule: say`The supply is an autotransformer, and the machine takes mains itself.`,
       example: {
         supply: { label: 'AUTOTRANSFORMER', outputs: [{ kind: 'ac', voltageV: 120, currentA: 2 }] },
         device: { label: 'INPUT 120V~ 60Hz 40W', inputs: null },
       },
     },
-    clear: { never: 'No word on a plate proves that an output is isolated: only a test of its insulation does.' },
+    clear: { never: say`No word on a plate proves that an output is isolated: only a test of its insulation does.` },
   },
   judge(situation) {
     return together([...printed(situation), ...poles(situation)])
@@ -46,9 +47,8 @@ const printed = (situation: PairSituation): Judgement[] =>
   hazardsOf(situation, isolationMeanings).flatMap((hazard) =>
     hazard.meaning === 'autotransformer as a supply' && situation.device.takesMains
       ? judgeHazard(hazard, 'caution', {
-          why: 'It changes the voltage and does not isolate: what is wrong or live in the machine stays so.',
-          action:
-            'Check its rating against what the machine draws, and that the machine itself is isolated from its mains.',
+          why: say`It changes the voltage and does not isolate: what is wrong or live in the machine stays so.`,
+          action: say`Check its rating against what the machine draws, and that the machine itself is isolated from its mains.`,
         })
       : judgeHazard(hazard),
   )
@@ -59,7 +59,7 @@ function poles(situation: PairSituation): Judgement[] {
   const minus = hazardsOf(situation, [negative]).find(({ on }) => on !== plus?.on)
   if (!plus || !minus) return []
   return judgeHazard(plus, 'unknown', {
-    title: `${hazardTitle(plus)}; ${hazardTitle(minus)}`,
-    why: 'Where both meet the same earth, through a cord, a screen or another cable, the supply is short-circuited through the machine.',
+    title: say`${hazardTitle(plus)}; ${hazardTitle(minus)}`,
+    why: say`Where both meet the same earth, through a cord, a screen or another cable, the supply is short-circuited through the machine.`,
   })
 }

@@ -1,17 +1,19 @@
 import type { Source } from '../tables/source.js'
+import { joined, say, type Words } from '../words/phrase.js'
+import { unique } from '../words/unique.js'
+import { actionsOf, actionText, type Doing } from './action.js'
 import { byWorst, type Finding, type Outcome, outcomes, type TopicName } from './finding.js'
-import { qualifiedHands } from './words.js'
 
 /** The words of a finding. */
 export interface Text {
   /** one line, says the fact with its numbers */
-  title: string
+  title: Words
   /** what happens if it is ignored */
-  why: string
+  why: Words
   /** each calculation with its numbers and units, one per line */
-  working: string[]
+  working: Words[]
   /** what to do next; mains work says who may do it; null only where nothing is in conflict */
-  action: string | null
+  action: Doing | readonly Doing[] | null
   sources: Source[]
 }
 
@@ -37,7 +39,8 @@ export const clear = (say: () => Text): Judgement => ({ outcome: 'clear', say })
 
 export function toFinding(topic: TopicName, { outcome, say }: Judgement): Finding {
   const { title, why, working, action, sources } = say()
-  return { topic, outcome, title, why, working, action, sources }
+  const actions = actionsOf(action)
+  return { topic, outcome, title, why, working, action: actionText(actions), actions, sources }
 }
 
 /** The worst of some outcomes; undefined of none. */
@@ -65,29 +68,19 @@ export function together(judged: readonly Judgement[]): Judgement[] {
         const lead = leading.map(({ say }) => say())
         const rest = judged.filter(({ outcome }) => outcome !== worst).map(({ say }) => say())
         return {
-          title: unique(lead.map(({ title }) => title)).join('. '),
-          why: unique(lead.map(({ why }) => why)).join(' '),
+          title: joined(unique(lead.map(({ title }) => title)), say`. `),
+          why: joined(unique(lead.map(({ why }) => why))),
           working: unique([
             ...lead.flatMap(({ working }) => working),
             ...rest.flatMap(({ title, working }) => [...working, title]),
           ]),
-          action: allOf(unique([...lead, ...rest].flatMap(({ action }) => action ?? []))),
+          action: [...lead, ...rest].flatMap(({ action }) => actionsOf(action)),
           sources: uniqueSources([...lead, ...rest].flatMap(({ sources }) => sources)),
         }
       },
     },
   ]
 }
-
-/** What to do of each, one after the other; whose work mains wiring is stands once, at the end. */
-export function allOf(actions: readonly string[]): string | null {
-  if (actions.length < 2) return actions[0] ?? null
-  const own = actions.map((action) => action.replace(qualifiedHands, '').trim())
-  const hands = actions.some((action) => action.includes(qualifiedHands)) ? [qualifiedHands] : []
-  return [...own.filter((action) => action !== ''), ...hands].join(' ')
-}
-
-export const unique = (texts: string[]): string[] => [...new Set(texts)]
 
 export function uniqueSources(sources: readonly Source[]): Source[] {
   const found: Source[] = []

@@ -1,7 +1,8 @@
 import { awgAreaMm2, dropV, loopResistanceOhm } from '../physics/conductor.js'
-import { amperes, decimal, ohms, percent, plain, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { copperResistivity, leadDropStopAbove } from '../tables/thresholds.js'
+import { say } from '../words/phrase.js'
+import { amperes, decimal, ohms, percent, plain, volts } from '../words/quantity.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, type Text, unknown } from './judgement.js'
 import { drawnA, ends } from './matchRails.js'
@@ -15,23 +16,23 @@ import { measuredThere, ratingPlate } from './words.js'
 /** Whether the lead between supply and machine leaves enough of the voltage. */
 export const leadDrop = pairTopic({
   name: 'lead-drop',
-  words: 'the voltage lost along the lead',
+  words: say`the voltage lost along the lead`,
   link: 'lead',
   when: {
     stop: {
-      rule: `The lead loses more than ${percent(leadDropStopAbove.value)} of the voltage.`,
+      rule: say`The lead loses more than ${percent(leadDropStopAbove.value)} of the voltage.`,
       example: { supply: { lead: { lengthM: 20, areaMm2: 0.5 } } },
     },
     unknown: {
-      rule: 'The lead’s size, the voltage or the current is not known.',
+      rule: say`The lead’s size, the voltage or the current is not known.`,
       example: { supply: { lead: { lengthM: 2 } } },
     },
     caution: {
-      rule: 'The machine gets less than its tolerance allows, though the lead loses no more than that share.',
+      rule: say`The machine gets less than its tolerance allows, though the lead loses no more than that share.`,
       example: { supply: { lead: { lengthM: 10, areaMm2: 0.5 } } },
     },
     clear: {
-      rule: 'What is left at the machine’s end is within its tolerance.',
+      rule: say`What is left at the machine’s end is within its tolerance.`,
       example: { supply: { lead: { lengthM: 1.5, areaMm2: 0.5 } } },
     },
   },
@@ -68,33 +69,33 @@ function judgePair(situation: PairSituation, lead: Lead, areaMm2: number, pair: 
   return {
     outcome,
     say: (): Text => {
-      const figures = `${plain(lead.lengthM, 'm')} of ${plain(areaMm2, 'mm²', 3)} loses ${volts(lostV, 3, 'up')} (${percent(share, 3, 'up')}) at ${amperes(currentA, 3, 'up')}`
+      const figures = say`${plain(lead.lengthM, 'm')} of ${plain(areaMm2, 'mm²', 3)} loses ${volts(lostV, 3, 'up')} (${percent(share, 3, 'up')}) at ${amperes(currentA, 3, 'up')}`
       const working = [
-        ...(lead.areaMm2 == null && lead.awg != null ? [`AWG ${decimal(lead.awg)} = ${plain(areaMm2, 'mm²')}`] : []),
-        `R = ${copperResistivity.value} ${copperResistivity.unit} × 2 × ${plain(lead.lengthM, 'm')} / ${plain(areaMm2, 'mm²')} = ${ohms(resistanceOhm)} at 20 °C`,
-        `drop = ${amperes(currentA)} × ${ohms(resistanceOhm)} = ${volts(lostV)}`,
-        `at the machine: ${volts(suppliedV.value)} − ${volts(lostV)} = ${volts(leftV, 4, 'down')}; it wants at least ${volts(wantedV)} × (1 − ${percent(tolerance.share)}) = ${volts(leastV)}`,
+        ...(lead.areaMm2 == null && lead.awg != null ? [say`AWG ${decimal(lead.awg)} = ${plain(areaMm2, 'mm²')}`] : []),
+        say`R = ${copperResistivity.value} ${copperResistivity.unit} × 2 × ${plain(lead.lengthM, 'm')} / ${plain(areaMm2, 'mm²')} = ${ohms(resistanceOhm)} at 20 °C`,
+        say`drop = ${amperes(currentA)} × ${ohms(resistanceOhm)} = ${volts(lostV)}`,
+        say`at the machine: ${volts(suppliedV.value)} − ${volts(lostV)} = ${volts(leftV, 4, 'down')}; it wants at least ${volts(wantedV)} × (1 − ${percent(tolerance.share)}) = ${volts(leastV)}`,
       ]
       const sources = [copperResistivity.source, suppliedV.measured ? measuredThere : ratingPlate, tolerance.source]
       if (outcome === 'stop')
         return {
-          title: `${figures}: more than ${percent(leadDropStopAbove.value)}`,
-          why: 'The machine starves behind a supply that measures right.',
+          title: say`${figures}: more than ${percent(leadDropStopAbove.value)}`,
+          why: say`The machine starves behind a supply that measures right.`,
           working,
-          action: 'Use a shorter or a thicker lead.',
+          action: say`Use a shorter or a thicker lead.`,
           sources: [...sources, leadDropStopAbove.source],
         }
       if (outcome === 'caution')
         return {
-          title: `${figures}: the machine gets ${volts(leftV, 3, 'down')} of the ${volts(leastV)} it wants at least`,
-          why: 'It may reset or misread when it draws most.',
+          title: say`${figures}: the machine gets ${volts(leftV, 3, 'down')} of the ${volts(leastV)} it wants at least`,
+          why: say`It may reset or misread when it draws most.`,
           working,
-          action: 'Measure the voltage at the machine’s end under load; prefer a shorter or a thicker lead.',
+          action: say`Measure the voltage at the machine’s end under load; prefer a shorter or a thicker lead.`,
           sources,
         }
       return {
-        title: `${figures}: the machine gets ${volts(leftV, 4, 'down')} for ${railText(device)}`,
-        why: 'It stays within the machine’s tolerance.',
+        title: say`${figures}: the machine gets ${volts(leftV, 4, 'down')} for ${railText(device)}`,
+        why: say`It stays within the machine’s tolerance.`,
         working,
         action: null,
         sources,
@@ -112,18 +113,18 @@ function startV({ supply }: PairSituation, pair: RailPair): { value: number; mea
 }
 
 function missing(lead: Lead, areaMm2: number | null, pair: RailPair | null): Text {
-  const about = pair ? ` for ${railText(pair.device)}` : ''
+  const about = pair ? say` for ${railText(pair.device)}` : ''
   return {
     title:
       areaMm2 === null
-        ? `What ${plain(lead.lengthM, 'm')} of lead loses is not known: its size is missing`
-        : `What ${plain(lead.lengthM, 'm')} of ${plain(areaMm2, 'mm²', 3)} loses${about} is not known: voltage or current is missing`,
-    why: 'A long thin lead can starve a machine behind a supply that measures right.',
+        ? say`What ${plain(lead.lengthM, 'm')} of lead loses is not known: its size is missing`
+        : say`What ${plain(lead.lengthM, 'm')} of ${plain(areaMm2, 'mm²', 3)} loses${about} is not known: voltage or current is missing`,
+    why: say`A long thin lead can starve a machine behind a supply that measures right.`,
     working: [],
     action:
       areaMm2 === null
-        ? 'Read the print on the lead (AWG 18, 2 × 0.75\u00a0mm²) and enter it; or measure the voltage at both ends under load.'
-        : 'Enter the voltage and the amperes the machine wants, and what the supply gives.',
+        ? say`Read the print on the lead (AWG 18, 2 × 0.75\u00a0mm²) and enter it; or measure the voltage at both ends under load.`
+        : say`Enter the voltage and the amperes the machine wants, and what the supply gives.`,
     sources: [copperResistivity.source],
   }
 }

@@ -1,7 +1,8 @@
 import { dropV as dropOf, loopResistanceOhm } from '../physics/conductor.js'
-import { amperes, decimal, ohms, percent, plain, volts, watts } from '../physics/quantity.js'
 import type { Source } from '../tables/source.js'
 import { copperResistivity, leadDropStopAbove } from '../tables/thresholds.js'
+import { type Phrase, say } from '../words/phrase.js'
+import { amperes, decimal, ohms, percent, plain, volts, watts } from '../words/quantity.js'
 import { leadArea } from './leadDrop.js'
 
 export interface LeadLossRequest {
@@ -18,8 +19,8 @@ export interface LeadLoss {
   dropV: number
   dropPercent: number
   lostW: number
-  working: string[]
-  cautions: string[]
+  working: Phrase[]
+  cautions: Phrase[]
   sources: Source[]
 }
 
@@ -44,16 +45,16 @@ export function leadLoss({ lengthM, areaMm2, awg, currentA, voltageV }: LeadLoss
     dropPercent: share * 100,
     lostW,
     working: [
-      ...(awg == null ? [] : [`AWG ${decimal(awg)} = ${plain(area, 'mm²')}`]),
-      `R = ${copperResistivity.value} ${copperResistivity.unit} × 2 × ${plain(lengthM, 'm')} / ${plain(area, 'mm²')} = ${ohms(resistanceOhm)} at 20 °C`,
-      `drop = ${amperes(currentA)} × ${ohms(resistanceOhm)} = ${volts(dropV)}, ${percent(share)} of ${volts(Math.abs(voltageV))}`,
-      `lost as heat: ${amperes(currentA)} × ${volts(dropV)} = ${watts(lostW)}`,
+      ...(awg == null ? [] : [say`AWG ${decimal(awg)} = ${plain(area, 'mm²')}`]),
+      say`R = ${copperResistivity.value} ${copperResistivity.unit} × 2 × ${plain(lengthM, 'm')} / ${plain(area, 'mm²')} = ${ohms(resistanceOhm)} at 20 °C`,
+      say`drop = ${amperes(currentA)} × ${ohms(resistanceOhm)} = ${volts(dropV)}, ${percent(share)} of ${volts(Math.abs(voltageV))}`,
+      say`lost as heat: ${amperes(currentA)} × ${volts(dropV)} = ${watts(lostW)}`,
     ],
     cautions: [
       ...(share > leadDropStopAbove.value
-        ? [`More than ${percent(leadDropStopAbove.value)} is lost: use a shorter or a thicker lead.`]
+        ? [say`More than ${percent(leadDropStopAbove.value)} is lost: use a shorter or a thicker lead.`]
         : []),
-      'Contacts and plugs come on top, and warm copper has about 0.4 % more resistance for each degree.',
+      say`Contacts and plugs come on top, and warm copper has about 0.4 % more resistance for each degree.`,
     ],
     sources: [copperResistivity.source, leadDropStopAbove.source],
   }

@@ -1,5 +1,6 @@
-import { amperes, ohms, volts, watts } from '../physics/quantity.js'
 import { commonPractice, published } from '../tables/source.js'
+import { say } from '../words/phrase.js'
+import { amperes, ohms, volts, watts } from '../words/quantity.js'
 import { caution, type Judgement } from './judgement.js'
 import { drawnA } from './matchRails.js'
 import { railText } from './railText.js'
@@ -41,15 +42,15 @@ const tooLittle = (rail: Rail, leastA: number, drawn: number): Judgement =>
   caution(() => {
     const size = Math.abs(rail.voltageV)
     const moreA = leastA - drawn
-    const resistor = `a resistor of ${ohms(size / moreA, 3, 'down')} or less across that output, which turns ${watts(size * moreA, 3, 'up')} into heat`
+    const resistor = say`a resistor of ${ohms(size / moreA, 3, 'down')} or less across that output, which turns ${watts(size * moreA, 3, 'up')} into heat`
     return {
-      title: `${railText(rail)}: at least ${amperes(leastA, 4, 'up')} must be drawn, the machine takes ${drawn > 0 ? amperes(drawn, 4, 'down') : 'nothing'}`,
-      why: 'With less than its least load a supply may not start, may shut itself off, or may let this output or its others rise beyond what the machine stands.',
+      title: say`${railText(rail)}: at least ${amperes(leastA, 4, 'up')} must be drawn, the machine takes ${drawn > 0 ? amperes(drawn, 4, 'down') : say`nothing`}`,
+      why: say`With less than its least load a supply may not start, may shut itself off, or may let this output or its others rise beyond what the machine stands.`,
       working: [
-        `${amperes(leastA, 4, 'up')} − ${amperes(drawn, 4, 'down')} = ${amperes(moreA, 4, 'up')}`,
-        `${volts(size)} / ${amperes(moreA, 4, 'up')} = ${ohms(size / moreA, 3, 'down')}; ${volts(size)} × ${amperes(moreA, 4, 'up')} = ${watts(size * moreA, 3, 'up')}`,
+        say`${amperes(leastA, 4, 'up')} − ${amperes(drawn, 4, 'down')} = ${amperes(moreA, 4, 'up')}`,
+        say`${volts(size)} / ${amperes(moreA, 4, 'up')} = ${ohms(size / moreA, 3, 'down')}; ${volts(size)} × ${amperes(moreA, 4, 'up')} = ${watts(size * moreA, 3, 'up')}`,
       ],
-      action: `Put ${resistor}, rated for at least twice that, before the supply is switched on; then prove every output alone before the machine is connected.`,
+      action: say`Put ${resistor}, rated for at least twice that, before the supply is switched on; then prove every output alone before the machine is connected.`,
       sources: [ratingPlate, outsideLeast, sensedOutput],
     }
   })

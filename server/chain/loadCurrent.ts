@@ -1,5 +1,6 @@
-import { amperes, voltAmperes, volts } from '../physics/quantity.js'
 import type { Source } from '../tables/source.js'
+import { type Phrase, say } from '../words/phrase.js'
+import { amperes, voltAmperes, volts } from '../words/quantity.js'
 import { inputPower } from './inputPower.js'
 import type { MainsSituation } from './situation.js'
 
@@ -7,7 +8,7 @@ import type { MainsSituation } from './situation.js'
 export interface LoadCurrent {
   currentA: number
   /** put into words when it is asked for */
-  readonly working: string[]
+  readonly working: Phrase[]
   sources: Source[]
 }
 
@@ -28,7 +29,7 @@ export function loadAtReach({ supply, reach }: Pick<MainsSituation, 'supply' | '
     get working() {
       return [
         ...power.working,
-        `${voltAmperes(power.powerVA, 4, 'up')} / ${volts(voltageV)} = ${amperes(currentA, 4, 'up')} (from ${power.basis})`,
+        say`${voltAmperes(power.powerVA, 4, 'up')} / ${volts(voltageV)} = ${amperes(currentA, 4, 'up')} (from ${power.basis})`,
       ]
     },
     sources: power.sources,

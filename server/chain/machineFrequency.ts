@@ -1,12 +1,14 @@
 import { fluxRatio } from '../physics/flux.js'
-import { decimal, hertz, percent } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { commonPractice } from '../tables/source.js'
 import { fluxClear, fluxStopAbove, frequencyMatch, speedFollowsFrequency } from '../tables/thresholds.js'
+import { listed, type Phrase, say } from '../words/phrase.js'
+import { decimal, hertz, percent } from '../words/quantity.js'
+import { nearWiring } from './action.js'
 import { caution, type Judgement, stop, type Text, unknown } from './judgement.js'
 import { ends, matchRails } from './matchRails.js'
 import type { DeviceRail, MainsSituation, Rail } from './situation.js'
-import { listText, qualifiedHands, ratingPlate } from './words.js'
+import { ratingPlate } from './words.js'
 
 const voltageOnly = commonPractice(
   'Transformers and frequency',
@@ -23,7 +25,7 @@ export function machineFrequency({ device, supply, reach }: MainsSituation): Jud
   const pairs = acPairs(supply.rails, device.rails)
   if (pairs.length === 0) return []
   const siteHz = reach.frequencyHz
-  const plate = listText(listedHz.map((hz) => hertz(hz)))
+  const plate = listed(listedHz.map((hz) => hertz(hz)))
   if (siteHz === null || supply.technology === 'switch-mode') return [unknown(() => frequencyOpen(plate, siteHz))]
   if (listedHz.some((hz) => Math.abs(siteHz - hz) <= frequencyMatch.value * hz)) return []
   const lowestHz = Math.min(...listedHz)
@@ -49,19 +51,19 @@ function fluxThere(given: Rail, wanted: DeviceRail, siteHz: number, plateHz: num
   return fluxRatio(highest(given), siteHz, highest(wanted), plateHz)
 }
 
-const frequencyOpen = (plate: string, siteHz: number | null): Text => ({
-  title: `The machine’s plate names ${plate}; the frequency of the AC it gets is not known`,
-  why: 'Motors, clocks and transformers in it follow the frequency; on a lower one a winding overheats.',
+const frequencyOpen = (plate: Phrase, siteHz: number | null): Text => ({
+  title: say`The machine’s plate names ${plate}; the frequency of the AC it gets is not known`,
+  why: say`Motors, clocks and transformers in it follow the frequency; on a lower one a winding overheats.`,
   working: [],
   action:
     siteHz === null
-      ? 'Enter the country, or the mains frequency, of the place where it will be used.'
-      : 'Read the output frequency on the supply’s plate: a switch-mode unit makes its own, often no sine and far above the mains.',
+      ? say`Enter the country, or the mains frequency, of the place where it will be used.`
+      : say`Read the output frequency on the supply’s plate: a switch-mode unit makes its own, often no sine and far above the mains.`,
   sources: [ratingPlate, voltageOnly],
 })
 
 interface Other {
-  plate: string
+  plate: Phrase
   siteHz: number
   ratio: number
   over: boolean
@@ -73,18 +75,23 @@ function otherFrequency({ plate, siteHz, ratio, over, turns, listedHz }: Other):
   const speeds = turns
     ? listedHz.map(
         (hz) =>
-          `a synchronous motor or clock made for ${hertz(hz)} turns at ${hertz(siteHz)} / ${hertz(hz)} = ${percent(siteHz / hz)} of its speed`,
+          say`a synchronous motor or clock made for ${hertz(hz)} turns at ${hertz(siteHz)} / ${hertz(hz)} = ${percent(siteHz / hz)} of its speed`,
       )
     : []
   return {
-    title: `The machine’s plate names ${plate}; through this supply it gets ${hertz(siteHz)}: ${decimal(ratio, 3, 'up')} times the flux of its plate${turns ? ', and another speed' : ''}`,
+    title: say`The machine’s plate names ${plate}; through this supply it gets ${hertz(siteHz)}: ${decimal(ratio, 3, 'up')} times the flux of its plate${turns ? say`, and another speed` : say``}`,
     why: over
-      ? 'A winding at more than its rated flux saturates and overheats, even with nothing to do; a motor runs hot and slow.'
-      : 'What turns with the mains runs at another speed: pitch, time and timing are off.',
-    working: [`flux follows V / f: ${decimal(ratio, 4, 'up')} of the plate’s`, ...speeds],
+      ? say`A winding at more than its rated flux saturates and overheats, even with nothing to do; a motor runs hot and slow.`
+      : say`What turns with the mains runs at another speed: pitch, time and timing are off.`,
+    working: [say`flux follows V / f: ${decimal(ratio, 4, 'up')} of the plate’s`, ...speeds],
     action: turns
-      ? `Ask for the maker’s part for ${hertz(siteHz)} (pulley, motor, capacitor). ${over ? `Until then do not run it on this mains; no transformer changes the frequency. ${qualifiedHands}` : 'No transformer changes the frequency.'}`
-      : `Find out what stands behind its mains switch: a transformer or motor for ${plate} does not bear this at its full voltage; a switch-mode input does. No transformer changes the frequency.`,
+      ? [
+          say`Ask for the maker’s part for ${hertz(siteHz)} (pulley, motor, capacitor).`,
+          over
+            ? nearWiring(say`Until then do not run it on this mains; no transformer changes the frequency.`)
+            : say`No transformer changes the frequency.`,
+        ]
+      : say`Find out what stands behind its mains switch: a transformer or motor for ${plate} does not bear this at its full voltage; a switch-mode input does. No transformer changes the frequency.`,
     sources: [
       ratingPlate,
       voltageOnly,

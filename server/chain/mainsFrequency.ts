@@ -1,5 +1,4 @@
 import { fluxRatio, voltageAtRatedFlux } from '../physics/flux.js'
-import { decimal, hertz, percent, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { homeFrequencySource } from '../tables/homeFrequencies.js'
 import { commonPractice } from '../tables/source.js'
@@ -11,6 +10,9 @@ import {
   usualFrequencyLeastHz,
   usualFrequencyMostHz,
 } from '../tables/thresholds.js'
+import { joined, listed, type Phrase, say } from '../words/phrase.js'
+import { decimal, hertz, percent, volts } from '../words/quantity.js'
+import { nearWiring } from './action.js'
 import { american, converterOf, plateOf } from './example.js'
 import type { Outcome } from './finding.js'
 import { clear, type Judgement, type Text, together, uniqueSources, unknown } from './judgement.js'
@@ -20,7 +22,7 @@ import { windowsInUse } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
-import { listText, qualifiedHands, ratingPlate } from './words.js'
+import { ratingPlate } from './words.js'
 
 const rectifiesFirst = commonPractice(
   'Switch-mode supplies and frequency',
@@ -30,26 +32,26 @@ const rectifiesFirst = commonPractice(
 /** Whether the frequency of the mains suits what is inside the supply. */
 export const mainsFrequency = mainsTopic({
   name: 'mains-frequency',
-  words: 'the mains frequency',
+  words: say`the mains frequency`,
   link: 'mains',
   when: {
     stop: {
-      rule: `A transformer is driven at more than ${decimal(fluxStopAbove.value)} times the flux of its plate.`,
+      rule: say`A transformer is driven at more than ${decimal(fluxStopAbove.value)} times the flux of its plate.`,
       example: { supply: american, converter: converterOf(100) },
     },
     unknown: {
-      rule: 'The flux would be above the plate’s and it is not known whether the supply is a transformer or switch-mode, or the frequency of the place is not known.',
+      rule: say`The flux would be above the plate’s and it is not known whether the supply is a transformer or switch-mode, or the frequency of the place is not known.`,
       example: { supply: { ...plateOf(230, 230, [60]), technology: 'unknown' } },
     },
     caution: {
-      rule: `A transformer is driven above the flux of its plate, by no more than ${decimal(fluxStopAbove.value)} times.`,
+      rule: say`A transformer is driven above the flux of its plate, by no more than ${decimal(fluxStopAbove.value)} times.`,
       example: {
         supply: { ...plateOf(127, 127, [60]), technology: 'transformer' },
         converter: converterOf(100, 110),
       },
     },
     clear: {
-      rule: 'The frequency stands on the plate, or the supply is switch-mode, or a transformer carries no more flux than its plate allows.',
+      rule: say`The frequency stands on the plate, or the supply is switch-mode, or a transformer carries no more flux than its plate allows.`,
       example: {},
     },
   },
@@ -108,9 +110,9 @@ function judgeWindow(situation: MainsSituation, siteHz: number, window: VoltageW
   if (frequenciesHz.some((hz) => Math.abs(siteHz - hz) <= frequencyMatch.value * hz))
     return clear(() => ({
       title: assumed
-        ? `The plate names no frequency; ${hertz(siteHz)} is what its voltage is used with at home`
-        : `${hertz(siteHz)} is what the supply is made for: ${listText(frequenciesHz.map((hz) => hertz(hz)))}`,
-      why: 'A supply on the frequency it was made for carries the flux it was made for.',
+        ? say`The plate names no frequency; ${hertz(siteHz)} is what its voltage is used with at home`
+        : say`${hertz(siteHz)} is what the supply is made for: ${listed(frequenciesHz.map((hz) => hertz(hz)))}`,
+      why: say`A supply on the frequency it was made for carries the flux it was made for.`,
       working: notes,
       action: null,
       sources: uniqueSources([...sources, frequencyMatch.source]),
@@ -124,7 +126,7 @@ function judgeWindow(situation: MainsSituation, siteHz: number, window: VoltageW
     outcome,
     say: () => {
       const text = fluxWords({ outcome, ratio, voltageV, siteHz, ratedV: window.max, ratedHz: lowestHz })
-      const title = assumed ? `${text.title} (no frequency on the plate: ${hertz(lowestHz)} taken)` : text.title
+      const title = assumed ? say`${text.title} (no frequency on the plate: ${hertz(lowestHz)} taken)` : text.title
       return {
         ...text,
         title,
@@ -142,13 +144,13 @@ function fluxOutcome(ratio: number, transformer: boolean): Outcome {
   return atMost(ratio, fluxStopAbove.value) ? 'caution' : 'stop'
 }
 
-function speedNote({ device }: MainsSituation, siteHz: number, frequenciesHz: readonly number[]): string[] {
+function speedNote({ device }: MainsSituation, siteHz: number, frequenciesHz: readonly number[]): Phrase[] {
   if (!device?.turns) return []
   return frequenciesHz
     .filter((hz) => Math.abs(siteHz - hz) > frequencyMatch.value * hz)
     .map(
       (hz) =>
-        `a synchronous motor or clock made for ${hertz(hz)} turns at ${hertz(siteHz)} / ${hertz(hz)} = ${percent(siteHz / hz)} of its speed`,
+        say`a synchronous motor or clock made for ${hertz(hz)} turns at ${hertz(siteHz)} / ${hertz(hz)} = ${percent(siteHz / hz)} of its speed`,
     )
 }
 
@@ -164,41 +166,43 @@ interface Flux {
 function fluxWords({ outcome, ratio, voltageV, siteHz, ratedV, ratedHz }: Flux): Text {
   const rightV = voltageAtRatedFlux(siteHz, ratedV, ratedHz)
   const working = [
-    `flux ratio r = (${volts(voltageV)} / ${hertz(siteHz)}) / (${volts(ratedV)} / ${hertz(ratedHz)}) = ${decimal(ratio, 4, 'up')}`,
-    `r = 1 at ${volts(ratedV)} × ${hertz(siteHz)} / ${hertz(ratedHz)} = ${volts(rightV)}`,
+    say`flux ratio r = (${volts(voltageV)} / ${hertz(siteHz)}) / (${volts(ratedV)} / ${hertz(ratedHz)}) = ${decimal(ratio, 4, 'up')}`,
+    say`r = 1 at ${volts(ratedV)} × ${hertz(siteHz)} / ${hertz(ratedHz)} = ${volts(rightV)}`,
   ]
-  const figures = `${volts(voltageV)} ${hertz(siteHz)} puts ${decimal(ratio, 3, 'up')} times the plate’s flux into a transformer`
+  const figures = say`${volts(voltageV)} ${hertz(siteHz)} puts ${decimal(ratio, 3, 'up')} times the plate’s flux into a transformer`
   switch (outcome) {
     case 'clear':
       return {
-        title: `${figures}: no more than it was made for`,
-        why: 'A core that carries no more flux than rated neither saturates nor overheats.',
+        title: say`${figures}: no more than it was made for`,
+        why: say`A core that carries no more flux than rated neither saturates nor overheats.`,
         working,
         action: null,
         sources: [fluxClear.source],
       }
     case 'caution':
       return {
-        title: `${figures}: a little over what it was made for`,
-        why: 'A small transformer runs near saturation already: it will hum more and run hotter.',
-        working: [...working, `at most ${decimal(fluxStopAbove.value)} for a small transformer`],
-        action: `Run it for short, attended periods at first and feel for heat with the plug pulled; at ${volts(rightV, 4, 'down')} the flux would be as rated.`,
+        title: say`${figures}: a little over what it was made for`,
+        why: say`A small transformer runs near saturation already: it will hum more and run hotter.`,
+        working: [...working, say`at most ${decimal(fluxStopAbove.value)} for a small transformer`],
+        action: say`Run it for short, attended periods at first and feel for heat with the plug pulled; at ${volts(rightV, 4, 'down')} the flux would be as rated.`,
         sources: [fluxClear.source, fluxStopAbove.source],
       }
     case 'stop':
       return {
-        title: `${figures}: it saturates`,
-        why: 'The magnetising current rises far more than the flux: the winding overheats, even with no load.',
-        working: [...working, `more than ${decimal(fluxStopAbove.value)}`],
-        action: `Do not run it on this mains. Use a supply whose plate names ${hertz(siteHz)}, or feed it no more than ${volts(rightV, 4, 'down')} through a transformer of that output: its own outputs then fall in the same proportion. No converter of this kind changes the frequency. ${qualifiedHands}`,
+        title: say`${figures}: it saturates`,
+        why: say`The magnetising current rises far more than the flux: the winding overheats, even with no load.`,
+        working: [...working, say`more than ${decimal(fluxStopAbove.value)}`],
+        action: nearWiring(
+          say`Do not run it on this mains. Use a supply whose plate names ${hertz(siteHz)}, or feed it no more than ${volts(rightV, 4, 'down')} through a transformer of that output: its own outputs then fall in the same proportion. No converter of this kind changes the frequency.`,
+        ),
         sources: [fluxClear.source, fluxStopAbove.source],
       }
     case 'unknown':
       return {
-        title: `${figures}; whether it has one is not known`,
-        why: 'A switch-mode supply does not mind the frequency; a transformer at more than its rated flux hums, overheats and may burn out.',
+        title: say`${figures}; whether it has one is not known`,
+        why: say`A switch-mode supply does not mind the frequency; a transformer at more than its rated flux hums, overheats and may burn out.`,
         working,
-        action: `${tellApart} For a transformer, ${volts(rightV, 4, 'down')} would be right.`,
+        action: say`${tellApart} For a transformer, ${volts(rightV, 4, 'down')} would be right.`,
         sources: [fluxClear.source, fluxStopAbove.source, rectifiesFirst],
       }
   }
@@ -208,63 +212,66 @@ const tellApart =
   'Find out whether it is a switch-mode or a transformer supply: a transformer is heavy for its power (a kilogram for some 20\u00a0W), names one mains voltage, and hums; a switch-mode supply is light, often names 100\u00a0V to 240\u00a0V, and often says “switching” on the plate.'
 
 const oddFrequency = (siteHz: number): Text => ({
-  title: `${hertz(siteHz)} is far from the 50\u00a0Hz and 60\u00a0Hz that supplies are made and tested for`,
-  why: 'Filter capacitors pass more current as the frequency rises and reservoirs run empty as it falls; a transformer passes less of its power, or saturates.',
-  working: [`usual input range: ${hertz(usualFrequencyLeastHz.value)} to ${hertz(usualFrequencyMostHz.value)}`],
-  action: `Check the mains frequency that was entered. If it holds, look for ${hertz(siteHz)} in the maker’s data of this supply and enter the frequencies it names.`,
+  title: say`${hertz(siteHz)} is far from the 50\u00a0Hz and 60\u00a0Hz that supplies are made and tested for`,
+  why: say`Filter capacitors pass more current as the frequency rises and reservoirs run empty as it falls; a transformer passes less of its power, or saturates.`,
+  working: [say`usual input range: ${hertz(usualFrequencyLeastHz.value)} to ${hertz(usualFrequencyMostHz.value)}`],
+  action: say`Check the mains frequency that was entered. If it holds, look for ${hertz(siteHz)} in the maker’s data of this supply and enter the frequencies it names.`,
   sources: [usualFrequencyLeastHz.source],
 })
 
 const onlyHigher = ({ supply, reach }: MainsSituation): Text => {
-  const plate = listText(supply.input.frequenciesHz.map((hz) => hertz(hz)))
+  const plate = listed(supply.input.frequenciesHz.map((hz) => hertz(hz)))
   return {
-    title: `The plate names ${plate} only; the mains has ${reach.frequencyHz === null ? 'a frequency that is not known' : hertz(reach.frequencyHz)}`,
-    why: 'A switch-mode supply rectifies first, but its reservoir capacitors are sized for the frequency of its plate: on a lower one they run empty between the crests.',
-    working: [`usual input range: ${hertz(usualFrequencyLeastHz.value)} to ${hertz(usualFrequencyMostHz.value)}`],
-    action: 'Look in the maker’s data for a range that holds the frequency of this mains, and enter it.',
+    title: say`The plate names ${plate} only; the mains has ${reach.frequencyHz === null ? say`a frequency that is not known` : hertz(reach.frequencyHz)}`,
+    why: say`A switch-mode supply rectifies first, but its reservoir capacitors are sized for the frequency of its plate: on a lower one they run empty between the crests.`,
+    working: [say`usual input range: ${hertz(usualFrequencyLeastHz.value)} to ${hertz(usualFrequencyMostHz.value)}`],
+    action: say`Look in the maker’s data for a range that holds the frequency of this mains, and enter it.`,
     sources: [ratingPlate, usualFrequencyLeastHz.source],
   }
 }
 
 const switchMode = ({ reach }: MainsSituation): Text => ({
-  title: `A switch-mode supply does not mind ${reach.frequencyHz === null ? 'the mains frequency' : hertz(reach.frequencyHz)}`,
-  why: 'It rectifies the mains first; 50\u00a0Hz and 60\u00a0Hz are the same to what follows.',
+  title: say`A switch-mode supply does not mind ${reach.frequencyHz === null ? say`the mains frequency` : hertz(reach.frequencyHz)}`,
+  why: say`It rectifies the mains first; 50\u00a0Hz and 60\u00a0Hz are the same to what follows.`,
   working: [],
   action: null,
   sources: [rectifiesFirst],
 })
 
 const frequencyNotKnown = ({ supply }: MainsSituation): Text => ({
-  title: `The mains frequency is not known${supply.input.frequenciesHz.length > 0 ? `; the plate names ${listText(supply.input.frequenciesHz.map((hz) => hertz(hz)))}` : ''}`,
-  why: 'A 60\u00a0Hz transformer on 50\u00a0Hz carries a fifth more flux and may overheat.',
+  title: say`The mains frequency is not known${supply.input.frequenciesHz.length > 0 ? say`; the plate names ${listed(supply.input.frequenciesHz.map((hz) => hertz(hz)))}` : say``}`,
+  why: say`A 60\u00a0Hz transformer on 50\u00a0Hz carries a fifth more flux and may overheat.`,
   working: [],
-  action: `Enter the country, or the frequency, of the place where it will be used. ${tellApart}`,
+  action: say`Enter the country, or the frequency, of the place where it will be used. ${tellApart}`,
   sources: [fluxClear.source, ratingPlate],
 })
 
 const plateSaysNothing = ({ supply }: MainsSituation, siteHz: number): Text => ({
-  title: `Which frequency the supply is made for is not known; the mains has ${hertz(siteHz)}`,
-  why: 'A 60\u00a0Hz transformer on 50\u00a0Hz carries a fifth more flux and may overheat.',
+  title: say`Which frequency the supply is made for is not known; the mains has ${hertz(siteHz)}`,
+  why: say`A 60\u00a0Hz transformer on 50\u00a0Hz carries a fifth more flux and may overheat.`,
   working: [],
-  action: `Read the input line of the rating plate and enter its voltage and frequency (50\u00a0Hz, 60\u00a0Hz, 50/60\u00a0Hz).${supply.technology === null ? ` ${tellApart}` : ''}`,
+  action: say`Read the input line of the rating plate and enter its voltage and frequency (50\u00a0Hz, 60\u00a0Hz, 50/60\u00a0Hz).${supply.technology === null ? say` ${tellApart}` : say``}`,
   sources: [fluxClear.source, ratingPlate],
 })
 
 const fluxNotKnown = ({ reach }: MainsSituation, siteHz: number, frequenciesHz: readonly number[]): Text => ({
-  title: `${hertz(siteHz)} is not on the plate (${listText(frequenciesHz.map((hz) => hertz(hz)))}); ${reach.voltageV === null ? 'the voltage that reaches it' : 'the voltage on the plate'} is not known`,
-  why: 'What a transformer carries depends on voltage over frequency; with one of them missing nobody can tell.',
+  title: say`${hertz(siteHz)} is not on the plate (${listed(frequenciesHz.map((hz) => hertz(hz)))}); ${reach.voltageV === null ? say`the voltage that reaches it` : say`the voltage on the plate`} is not known`,
+  why: say`What a transformer carries depends on voltage over frequency; with one of them missing nobody can tell.`,
   working: [],
-  action: `Enter the input voltage on the plate and the mains voltage. ${tellApart}`,
+  action: say`Enter the input voltage on the plate and the mains voltage. ${tellApart}`,
   sources: [fluxClear.source, ratingPlate],
 })
 
 const dependsOnSelector = (each: readonly Judgement[]): Text => {
   const texts = each.map(({ say }) => say())
   return {
-    title: `Whether the frequency suits depends on where the selector stands: ${texts.map(({ title }) => title).join('; ')}`,
-    why: 'The flux follows the voltage the winding is set for.',
+    title: say`Whether the frequency suits depends on where the selector stands: ${joined(
+      texts.map(({ title }) => title),
+      say`; `,
+    )}`,
+    why: say`The flux follows the voltage the winding is set for.`,
     working: texts.flatMap(({ working }) => working),
-    action: 'With the cord unplugged, read where the selector stands and enter it.',
+    action: say`With the cord unplugged, read where the selector stands and enter it.`,
     sources: uniqueSources(texts.flatMap(({ sources }) => sources)),
   }
 }

@@ -1,5 +1,4 @@
 import { doublerVoltageV } from '../physics/doubler.js'
-import { decimal, percent, volts } from '../physics/quantity.js'
 import {
   extraLowVoltageMostV,
   nominalMatch,
@@ -7,6 +6,9 @@ import {
   voltageStopAbove,
   voltageStopBelow,
 } from '../tables/thresholds.js'
+import { capital, listed, or, type Phrase, say } from '../words/phrase.js'
+import { decimal, percent, volts } from '../words/quantity.js'
+import { nearWiring } from './action.js'
 import { plateOf } from './example.js'
 import { stop, type Text, uniqueSources, unknown } from './judgement.js'
 import { windowsInUse } from './plateWindow.js'
@@ -15,28 +17,28 @@ import type { MainsSituation } from './situation.js'
 import { testedTop } from './testedTop.js'
 import { mainsTopic } from './topic.js'
 import { outcomeOf, type WindowFit, windowAgainstMains } from './windowAgainstMains.js'
-import { capital, listText, qualifiedHands, ratingPlate, windowText } from './words.js'
+import { qualifiedHands, ratingPlate, windowText } from './words.js'
 
 /** Whether the supply may meet the voltage that reaches it. */
 export const mainsVoltage = mainsTopic({
   name: 'mains-voltage',
-  words: 'the mains voltage',
+  words: say`the mains voltage`,
   link: 'mains',
   when: {
     stop: {
-      rule: `The mains is more than ${decimal(voltageStopAbove.value)} times the top of the plate, or less than ${decimal(voltageStopBelow.value)} times its bottom; or the selector is set so.`,
+      rule: say`The mains is more than ${decimal(voltageStopAbove.value)} times the top of the plate, or less than ${decimal(voltageStopBelow.value)} times its bottom; or the selector is set so.`,
       example: { supply: plateOf(120) },
     },
     unknown: {
-      rule: 'The plate gives no input voltage, the mains of the place is not known, or the plate has several settings and the selector’s place is not given.',
+      rule: say`The plate gives no input voltage, the mains of the place is not known, or the plate has several settings and the selector’s place is not given.`,
       example: { supply: { input: { frequenciesHz: [50], currentA: 0.2 } } },
     },
     caution: {
-      rule: `The top of the mains band is above what the plate was tested at, or the mains or the bottom of its band is below ${decimal(voltageCautionBelow.value)} times the plate.`,
+      rule: say`The top of the mains band is above what the plate was tested at, or the mains or the bottom of its band is below ${decimal(voltageCautionBelow.value)} times the plate.`,
       example: { supply: plateOf(220) },
     },
     clear: {
-      rule: `The mains lies within the plate’s window, or within ${percent(nominalMatch.value)} of its voltage.`,
+      rule: say`The mains lies within the plate’s window, or within ${percent(nominalMatch.value)} of its voltage.`,
       example: {},
     },
   },
@@ -62,8 +64,8 @@ export const mainsVoltage = mainsTopic({
 })
 
 /** "230 V mains", or "the converter's 120 V". */
-const named = ({ reach }: MainsSituation, voltageV: number): string =>
-  reach.through === 'converter' ? `the converter’s ${volts(voltageV)}` : `${volts(voltageV)} mains`
+const named = ({ reach }: MainsSituation, voltageV: number): Phrase =>
+  reach.through === 'converter' ? say`the converter’s ${volts(voltageV)}` : say`${volts(voltageV)} mains`
 
 interface At {
   situation: MainsSituation
@@ -78,16 +80,16 @@ function windowWords(at: At): Text {
   const mains = capital(named(situation, voltageV))
   const plate = windowText(window)
   const tested = testedTop(window)
-  const bandLine = minV === null || maxV === null ? [] : [`band at the site: ${volts(minV)} to ${volts(maxV)}`]
+  const bandLine = minV === null || maxV === null ? [] : [say`band at the site: ${volts(minV)} to ${volts(maxV)}`]
   switch (fit) {
     case 'made for it':
       return {
-        title: `${mains} is what the supply is made for: ${plate}`,
-        why: 'A supply on the mains it was made for works within its limits.',
+        title: say`${mains} is what the supply is made for: ${plate}`,
+        why: say`A supply on the mains it was made for works within its limits.`,
         working: [
           window.min === window.max
-            ? `|${volts(voltageV)} − ${volts(window.max)}| / ${volts(voltageV)} = ${percent(Math.abs(voltageV - window.max) / voltageV)}, within ${percent(nominalMatch.value)}`
-            : `${volts(voltageV)} lies in ${plate}, give or take ${percent(nominalMatch.value)}`,
+            ? say`|${volts(voltageV)} − ${volts(window.max)}| / ${volts(voltageV)} = ${percent(Math.abs(voltageV - window.max) / voltageV)}, within ${percent(nominalMatch.value)}`
+            : say`${volts(voltageV)} lies in ${plate}, give or take ${percent(nominalMatch.value)}`,
           ...bandLine,
         ],
         action: null,
@@ -95,69 +97,69 @@ function windowWords(at: At): Text {
       }
     case 'far too high':
       return {
-        title: `${mains} is ${decimal(voltageV / window.max, 3)} times the ${volts(window.max)} the ${bySelector(situation) ? 'selector is set to' : 'plate allows'}`,
+        title: say`${mains} is ${decimal(voltageV / window.max, 3)} times the ${volts(window.max)} the ${bySelector(situation) ? say`selector is set to` : say`plate allows`}`,
         why: tooHigh(at),
         working: [
-          `${volts(voltageV)} / ${volts(window.max)} = ${decimal(voltageV / window.max, 3)}, more than ${decimal(voltageStopAbove.value)}`,
+          say`${volts(voltageV)} / ${volts(window.max)} = ${decimal(voltageV / window.max, 3)}, more than ${decimal(voltageStopAbove.value)}`,
           ...doubling(at),
           ...bandLine,
         ],
         action: bySelector(situation)
-          ? `Do not connect it. With the cord unplugged, set the selector to the position for ${volts(voltageV)} if it has one, check the setting twice, and enter it here again.`
-          : `Do not connect it to ${named(situation, voltageV)}. ${window.max <= extraLowVoltageMostV.value ? `It takes extra-low voltage and never mains: use a supply whose plate includes ${volts(voltageV)}.` : `Use a supply whose plate includes ${volts(voltageV)}, or a converter with an output of ${plate}.`} ${qualifiedHands}`,
+          ? say`Do not connect it. With the cord unplugged, set the selector to the position for ${volts(voltageV)} if it has one, check the setting twice, and enter it here again.`
+          : say`Do not connect it to ${named(situation, voltageV)}. ${window.max <= extraLowVoltageMostV.value ? say`It takes extra-low voltage and never mains: use a supply whose plate includes ${volts(voltageV)}.` : say`Use a supply whose plate includes ${volts(voltageV)}, or a converter with an output of ${plate}.`} ${qualifiedHands}`,
         sources: uniqueSources([ratingPlate, voltageStopAbove.source, ...sources]),
       }
     case 'far too low':
       return {
-        title: `${mains} is only ${decimal(voltageV / window.min, 3)} of the ${volts(window.min)} the ${bySelector(situation) ? 'selector is set to' : 'plate asks for'}`,
-        why: 'It will not run, or only in fits and starts; a motor or relay in it may hang and overheat. The low voltage itself adds no shock hazard beyond that of any mains.',
+        title: say`${mains} is only ${decimal(voltageV / window.min, 3)} of the ${volts(window.min)} the ${bySelector(situation) ? say`selector is set to` : say`plate asks for`}`,
+        why: say`It will not run, or only in fits and starts; a motor or relay in it may hang and overheat. The low voltage itself adds no shock hazard beyond that of any mains.`,
         working: [
-          `${volts(voltageV)} / ${volts(window.min)} = ${decimal(voltageV / window.min, 3)}, less than ${decimal(voltageStopBelow.value)}`,
+          say`${volts(voltageV)} / ${volts(window.min)} = ${decimal(voltageV / window.min, 3)}, less than ${decimal(voltageStopBelow.value)}`,
           ...bandLine,
         ],
         action: bySelector(situation)
-          ? `With the cord unplugged, set the selector to the position for ${volts(voltageV)} if it has one, and enter it here again.`
-          : `Use a supply whose plate includes ${volts(voltageV)}, or a converter with an output of ${plate}. ${qualifiedHands}`,
+          ? say`With the cord unplugged, set the selector to the position for ${volts(voltageV)} if it has one, and enter it here again.`
+          : nearWiring(
+              say`Use a supply whose plate includes ${volts(voltageV)}, or a converter with an output of ${plate}.`,
+            ),
         sources: uniqueSources([ratingPlate, voltageStopBelow.source, ...sources]),
       }
     case 'beyond its test':
       return {
-        title: `${mains} may rise to ${volts(maxV ?? voltageV)}; a plate of ${plate} was tested up to ${volts(tested.testedV)}`,
-        why: 'On the high side of the band it runs hotter than its type test proved, and old insulation and capacitors have the least in hand.',
-        working: [`${volts(tested.ratedV)} × ${decimal(1 + tested.above)} = ${volts(tested.testedV)}`, ...bandLine],
-        action:
-          'Measure the mains where it will be used, at a quiet hour too; keep first runs short and attended, feel for heat with the plug pulled. Where the voltage stands near the top, use a supply made for this mains.',
+        title: say`${mains} may rise to ${volts(maxV ?? voltageV)}; a plate of ${plate} was tested up to ${volts(tested.testedV)}`,
+        why: say`On the high side of the band it runs hotter than its type test proved, and old insulation and capacitors have the least in hand.`,
+        working: [say`${volts(tested.ratedV)} × ${decimal(1 + tested.above)} = ${volts(tested.testedV)}`, ...bandLine],
+        action: say`Measure the mains where it will be used, at a quiet hour too; keep first runs short and attended, feel for heat with the plug pulled. Where the voltage stands near the top, use a supply made for this mains.`,
         sources: uniqueSources([ratingPlate, ...tested.sources, ...sources]),
       }
     case 'may drop out':
       return {
-        title: `${mains} may fall to ${volts(minV ?? voltageV)}; a plate of ${plate} was tested down to ${volts(window.min * voltageCautionBelow.value)}`,
-        why: 'On the low side of the band the output may sag or drop out under load.',
+        title: say`${mains} may fall to ${volts(minV ?? voltageV)}; a plate of ${plate} was tested down to ${volts(window.min * voltageCautionBelow.value)}`,
+        why: say`On the low side of the band the output may sag or drop out under load.`,
         working: [
-          `${volts(window.min)} × ${decimal(voltageCautionBelow.value)} = ${volts(window.min * voltageCautionBelow.value)}`,
+          say`${volts(window.min)} × ${decimal(voltageCautionBelow.value)} = ${volts(window.min * voltageCautionBelow.value)}`,
           ...bandLine,
         ],
-        action:
-          'Measure the output under load when the mains is low, and treat odd resets of the machine as a sign of it.',
+        action: say`Measure the output under load when the mains is low, and treat odd resets of the machine as a sign of it.`,
         sources: uniqueSources([ratingPlate, voltageCautionBelow.source, ...sources]),
       }
     case 'within':
       return {
-        title: `${mains} lies within what a plate of ${plate} was tested for`,
-        why: 'Both ends of the band stay inside the type test.',
+        title: say`${mains} lies within what a plate of ${plate} was tested for`,
+        why: say`Both ends of the band stay inside the type test.`,
         working: [
           ...bandLine,
-          `tested from ${volts(window.min * voltageCautionBelow.value)} to ${volts(tested.testedV)}`,
+          say`tested from ${volts(window.min * voltageCautionBelow.value)} to ${volts(tested.testedV)}`,
         ],
         action: null,
         sources: uniqueSources([ratingPlate, ...tested.sources, ...sources]),
       }
     case 'band not known':
       return {
-        title: `${mains} is near the plate’s ${plate}, but the mains behind the converter is not known`,
-        why: 'A converter passes on every percent the mains is high or low.',
+        title: say`${mains} is near the plate’s ${plate}, but the mains behind the converter is not known`,
+        why: say`A converter passes on every percent the mains is high or low.`,
         working: [],
-        action: 'Enter the country, or the mains voltage, of the place where it will be used.',
+        action: say`Enter the country, or the mains voltage, of the place where it will be used.`,
         sources: [ratingPlate],
       }
   }
@@ -165,20 +167,20 @@ function windowWords(at: At): Text {
 
 const bySelector = ({ supply }: MainsSituation): boolean => supply.input.selectorV !== null
 
-function tooHigh({ situation, window, voltageV }: At): string {
+function tooHigh({ situation, window, voltageV }: At): Phrase {
   const times = decimal(voltageV / window.max, 3)
   if (situation.supply.technology === 'transformer')
-    return `The winding gets ${times} times its voltage: the core saturates, it overheats within minutes, and every output stands ${times} times too high.`
+    return say`The winding gets ${times} times its voltage: the core saturates, it overheats within minutes, and every output stands ${times} times too high.`
   return bySelector(situation)
-    ? 'On the low setting the input works as a voltage doubler: the reservoir capacitors and switches get twice the voltage they are made for and may burst at once.'
-    : 'Input parts get more than they are made for: they may fail at once, loudly, and may pass the fault on to the machine.'
+    ? say`On the low setting the input works as a voltage doubler: the reservoir capacitors and switches get twice the voltage they are made for and may burst at once.`
+    : say`Input parts get more than they are made for: they may fail at once, loudly, and may pass the fault on to the machine.`
 }
 
-function doubling({ situation, voltageV }: At): string[] {
+function doubling({ situation, voltageV }: At): Phrase[] {
   if (!bySelector(situation) || situation.supply.technology === 'transformer') return []
   const meant = Math.SQRT2 * voltageV
   return [
-    `voltage doubler: 2 × √2 × ${volts(voltageV)} = ${volts(doublerVoltageV(voltageV))} on capacitors meant for √2 × ${volts(voltageV)} = ${volts(meant)}`,
+    say`voltage doubler: 2 × √2 × ${volts(voltageV)} = ${volts(doublerVoltageV(voltageV))} on capacitors meant for √2 × ${volts(voltageV)} = ${volts(meant)}`,
   ]
 }
 
@@ -196,64 +198,65 @@ function selectorWords(
   const setting = selectorV === null ? '' : volts(selectorV)
   return {
     title: contradiction
-      ? `The selector is entered at ${setting}, which is none of the plate’s ${listText(positions.slice(0, -1))}`
+      ? say`The selector is entered at ${setting}, which is none of the plate’s ${listed(positions.slice(0, -1))}`
       : suits.length === 0
-        ? `No position of the selector suits ${mains}: ${listText(positions)}`
-        : `The plate names ${listText(positions)}; where the selector stands is not known`,
+        ? say`No position of the selector suits ${mains}: ${listed(positions)}`
+        : say`The plate names ${listed(positions)}; where the selector stands is not known`,
     why:
       suits.length === 0
-        ? 'Every setting puts the input outside what it is made for.'
-        : 'One position suits, another may destroy the supply the moment it is plugged in: a low setting on high mains puts twice the voltage on its capacitors.',
+        ? say`Every setting puts the input outside what it is made for.`
+        : say`One position suits, another may destroy the supply the moment it is plugged in: a low setting on high mains puts twice the voltage on its capacitors.`,
     working: fitted.flatMap(({ window }, index) => [
-      `set to ${windowText(window)}: ${each[index]?.title ?? ''}`,
+      say`set to ${windowText(window)}: ${each[index]?.title ?? say``}`,
       ...(each[index]?.working ?? []),
     ]),
     action:
       suits.length === 0
-        ? `Do not connect it to ${mains}. Use a supply, or a converter output, that one of its positions names. ${qualifiedHands}`
-        : `With the cord unplugged, look for a switch or a turnable fuse drawer with these voltages, read where it stands, and enter it. It has to stand at ${listText(suits, 'or')}. A unit without a switch says on its plate that it sets itself; then enter the window that includes ${volts(voltageV)}.`,
+        ? nearWiring(
+            say`Do not connect it to ${mains}. Use a supply, or a converter output, that one of its positions names.`,
+          )
+        : say`With the cord unplugged, look for a switch or a turnable fuse drawer with these voltages, read where it stands, and enter it. It has to stand at ${listed(suits, or)}. A unit without a switch says on its plate that it sets itself; then enter the window that includes ${volts(voltageV)}.`,
     sources: uniqueSources(each.flatMap(({ sources }) => sources)),
   }
 }
 
 const directCurrentInput = ({ supply, reach }: MainsSituation): Text => {
-  const plate = listText(supply.input.windows.map(windowText), 'or')
+  const plate = listed(supply.input.windows.map(windowText), or)
   return {
-    title: `The plate asks for ${plate ? `${plate} ` : ''}direct current, not for ${reach.voltageV === null ? 'mains' : `${volts(reach.voltageV)} mains`}`,
-    why: 'A unit made for a car, a battery or a USB socket has nothing in it that withstands mains: it fails at once and can put mains on the machine.',
+    title: say`The plate asks for ${plate ? say`${plate} ` : say``}direct current, not for ${reach.voltageV === null ? say`mains` : say`${volts(reach.voltageV)} mains`}`,
+    why: say`A unit made for a car, a battery or a USB socket has nothing in it that withstands mains: it fails at once and can put mains on the machine.`,
     working: [],
-    action: 'Never connect it to mains. Use a supply whose plate names the mains voltage.',
+    action: say`Never connect it to mains. Use a supply whose plate names the mains voltage.`,
     sources: [ratingPlate],
   }
 }
 
 const threePhaseInput = (): Text => ({
-  title: 'The plate asks for three-phase mains',
-  why: 'A socket outlet gives one phase; the unit does not run from it, and its connection is part of the fixed wiring.',
+  title: say`The plate asks for three-phase mains`,
+  why: say`A socket outlet gives one phase; the unit does not run from it, and its connection is part of the fixed wiring.`,
   working: [],
-  action: `Do not fit a plug to it. ${qualifiedHands}`,
+  action: nearWiring(say`Do not fit a plug to it.`),
   sources: [ratingPlate],
 })
 
 const plateSaysNothing = ({ reach }: MainsSituation): Text => ({
-  title: `The input voltage of the supply is not known${reach.voltageV === null ? '' : `; it would meet ${volts(reach.voltageV)}`}`,
-  why: 'A supply for another mains voltage can be destroyed, and can destroy the machine, the moment it is plugged in.',
+  title: say`The input voltage of the supply is not known${reach.voltageV === null ? say`` : say`; it would meet ${volts(reach.voltageV)}`}`,
+  why: say`A supply for another mains voltage can be destroyed, and can destroy the machine, the moment it is plugged in.`,
   working: [],
-  action:
-    'Read the rating plate, underneath or beside the inlet, and enter its input line (INPUT, PRI, ~). Without a plate find the maker’s data by its part number. Do not try it out.',
+  action: say`Read the rating plate, underneath or beside the inlet, and enter its input line (INPUT, PRI, ~). Without a plate find the maker’s data by its part number. Do not try it out.`,
   sources: [ratingPlate],
 })
 
 const mainsNotKnown = ({ reach }: MainsSituation, windows: readonly VoltageWindow[]): Text => ({
   title:
     reach.through === 'converter'
-      ? `The converter’s output voltage is not known; the plate asks for ${listText(windows.map(windowText), 'or')}`
-      : `Where the supply will be used is not known; its plate asks for ${listText(windows.map(windowText), 'or')}`,
-  why: 'Without the mains voltage nobody can tell whether the supply may meet it.',
+      ? say`The converter’s output voltage is not known; the plate asks for ${listed(windows.map(windowText), or)}`
+      : say`Where the supply will be used is not known; its plate asks for ${listed(windows.map(windowText), or)}`,
+  why: say`Without the mains voltage nobody can tell whether the supply may meet it.`,
   working: [],
   action:
     reach.through === 'converter'
-      ? 'Read the output voltage on the converter’s plate and enter it.'
-      : 'Enter the country, or the voltage and frequency, of the place where it will be used. In a country with several systems ask the house’s electrician or the electricity company which one the socket has.',
+      ? say`Read the output voltage on the converter’s plate and enter it.`
+      : say`Enter the country, or the voltage and frequency, of the place where it will be used. In a country with several systems ask the house’s electrician or the electricity company which one the socket has.`,
   sources: [ratingPlate],
 })

@@ -1,12 +1,13 @@
-import { volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { largestRise } from '../tables/dummyLoad.js'
 import { outputToleranceWidest } from '../tables/thresholds.js'
+import { listed, say } from '../words/phrase.js'
+import { volts } from '../words/quantity.js'
 import { type Judgement, unknown } from './judgement.js'
 import { ends } from './matchRails.js'
 import { railText } from './railText.js'
 import type { PairSituation, Rail } from './situation.js'
-import { listText, measuredThere, ratingPlate } from './words.js'
+import { measuredThere, ratingPlate } from './words.js'
 
 export interface MeasuredAs {
   value: Rail
@@ -54,11 +55,10 @@ export function strayReading({ supply }: PairSituation): Judgement[] {
   if (stray.length === 0) return []
   return [
     unknown(() => ({
-      title: `${listText(stray.map((readV) => volts(readV)))} was measured, which is none of the supply’s outputs: ${listText(supply.rails.map(railText))}`,
-      why: 'An output that does not give what its plate says is faulty, or the plate is another unit’s.',
+      title: say`${listed(stray.map((readV) => volts(readV)))} was measured, which is none of the supply’s outputs: ${listed(supply.rails.map(railText))}`,
+      why: say`An output that does not give what its plate says is faulty, or the plate is another unit’s.`,
       working: [],
-      action:
-        'Measure each output with nothing connected, write down which pin it was, and enter what each gives as the outputs.',
+      action: say`Measure each output with nothing connected, write down which pin it was, and enter what each gives as the outputs.`,
       sources: [measuredThere, ratingPlate],
     })),
   ]

@@ -1,9 +1,10 @@
 import { ratedWindingV, transformerSizeVA } from '../physics/adaptorTransformer.js'
 import { rectifiedCrest, windingVoltage } from '../physics/offLoad.js'
-import { decimal, percent, voltAmperes, volts } from '../physics/quantity.js'
 import { diodeDrop } from '../tables/rectifiers.js'
 import { published, type Source } from '../tables/source.js'
 import { regulationFor } from '../tables/transformerRegulation.js'
+import { type Phrase, say } from '../words/phrase.js'
+import { decimal, percent, voltAmperes, volts } from '../words/quantity.js'
 import { ratedA } from './matchRails.js'
 import type { PairSituation, Rail } from './situation.js'
 import { measuredThere } from './words.js'
@@ -17,7 +18,7 @@ export interface Estimate {
   lowV: number
   highV: number
   /** put into words when it is asked for */
-  readonly working: string[]
+  readonly working: Phrase[]
   sources: Source[]
 }
 
@@ -29,7 +30,7 @@ export function offLoadEstimate(situation: PairSituation, rail: Rail): Estimate 
     return {
       lowV: Math.abs(offLoadV),
       highV: Math.abs(offLoadV),
-      working: [`measured off load: ${volts(Math.abs(offLoadV))}`],
+      working: [say`measured off load: ${volts(Math.abs(offLoadV))}`],
       sources: [measuredThere],
     }
   return ratingEstimate(situation, rail)
@@ -55,16 +56,16 @@ export function ratingEstimate({ mainsRatio }: PairSituation, rail: Rail): Estim
     lowV,
     highV,
     get working() {
-      const range = `${percent(regulation.low)} to ${percent(regulation.high)}`
+      const range = say`${percent(regulation.low)} to ${percent(regulation.high)}`
       return [
         dc
-          ? `transformer inside, estimated: 1.4 × (${volts(ratedV)} + 2\u00a0V) × I = ${voltAmperes(sizeVA, 3)}, winding 0.8 × (${volts(ratedV)} + 2\u00a0V) = ${volts(windingV, 3)}`
-          : `size: ${volts(ratedV)} × I = ${voltAmperes(sizeVA, 3)}`,
-        `typical regulation at ${voltAmperes(sizeVA, 3)}: ${range}`,
-        `mains over plate: ${decimal(ratio, 3)}${mainsRatio === null ? ' (not known, taken as 1)' : ''}`,
+          ? say`transformer inside, estimated: 1.4 × (${volts(ratedV)} + 2\u00a0V) × I = ${voltAmperes(sizeVA, 3)}, winding 0.8 × (${volts(ratedV)} + 2\u00a0V) = ${volts(windingV, 3)}`
+          : say`size: ${volts(ratedV)} × I = ${voltAmperes(sizeVA, 3)}`,
+        say`typical regulation at ${voltAmperes(sizeVA, 3)}: ${range}`,
+        say`mains over plate: ${decimal(ratio, 3)}${mainsRatio === null ? say` (not known, taken as 1)` : say``}`,
         dc
-          ? `off load: ${volts(windingV, 3)} × (1 + ${range}) × ${decimal(ratio, 3)} × √2 − 2 × ${volts(diodeDrop.offLoadV)} = ${volts(lowV, 3)} to ${volts(highV, 3)}`
-          : `off load: ${volts(windingV, 3)} × (1 + ${range}) × ${decimal(ratio, 3)} = ${volts(lowV, 3)} to ${volts(highV, 3)}`,
+          ? say`off load: ${volts(windingV, 3)} × (1 + ${range}) × ${decimal(ratio, 3)} × √2 − 2 × ${volts(diodeDrop.offLoadV)} = ${volts(lowV, 3)} to ${volts(highV, 3)}`
+          : say`off load: ${volts(windingV, 3)} × (1 + ${range}) × ${decimal(ratio, 3)} = ${volts(lowV, 3)} to ${volts(highV, 3)}`,
       ]
     },
     sources: [...regulation.sources, ...(dc ? [windingRule, diodeDrop.source] : [])],

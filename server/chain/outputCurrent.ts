@@ -1,7 +1,8 @@
-import { amperes, decimal, percent, volts, watts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { commonPractice } from '../tables/source.js'
 import { measuredDemandHeadroom, plateDemandHeadroom } from '../tables/thresholds.js'
+import { type Phrase, say } from '../words/phrase.js'
+import { amperes, decimal, percent, volts, watts } from '../words/quantity.js'
 import { wanting } from './example.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, type Text, together, unknown } from './judgement.js'
@@ -21,20 +22,20 @@ const fedHarder = commonPractice(
 /** Whether the supply gives the current each rail draws, and the power all of them draw. */
 export const outputCurrent = pairTopic({
   name: 'output-current',
-  words: 'the output current',
+  words: say`the output current`,
   link: 'machine',
   when: {
     stop: {
-      rule: 'The supply gives less than the machine takes.',
+      rule: say`The supply gives less than the machine takes.`,
       example: { device: wanting({ currentA: 3 }) },
     },
-    unknown: { rule: 'Either current is not known.', example: { device: wanting({ currentA: null }) } },
+    unknown: { rule: say`Either current is not known.`, example: { device: wanting({ currentA: null }) } },
     caution: {
-      rule: `The machine’s current was measured and the supply has less than ${decimal(measuredDemandHeadroom.value)} times of it; or less is drawn of an output than it needs.`,
+      rule: say`The machine’s current was measured and the supply has less than ${decimal(measuredDemandHeadroom.value)} times of it; or less is drawn of an output than it needs.`,
       example: { device: wanting({ currentA: 1.8, currentIs: 'measured' }) },
     },
     clear: {
-      rule: `The supply gives what the machine’s plate says or more, or ${decimal(measuredDemandHeadroom.value)} times what was measured.`,
+      rule: say`The supply gives what the machine’s plate says or more, or ${decimal(measuredDemandHeadroom.value)} times what was measured.`,
       example: {},
     },
   },
@@ -93,11 +94,11 @@ interface Compared {
 function words({ supply, device, sharedWith, available, demand, ratio, measured, outcome, total }: Compared): Text {
   const shared =
     sharedWith.length > 1 ? ` together with the machine’s ${sharedWith.length - 1} other of this voltage` : ''
-  const figures = `${railText(supply)}: the supply gives ${amperes(available, 4, 'down')}, the machine ${measured ? 'drew' : 'takes'} ${amperes(demand, 4, 'up')}${shared}`
+  const figures = say`${railText(supply)}: the supply gives ${amperes(available, 4, 'down')}, the machine ${measured ? say`drew` : say`takes`} ${amperes(demand, 4, 'up')}${shared}`
   const working = [
     ...powerLine(supply, available, 'supply'),
     ...powerLine(device, demand, 'machine'),
-    `${amperes(available, 4, 'down')} / ${amperes(demand, 4, 'up')} = ${decimal(ratio, 3, 'down')}`,
+    say`${amperes(available, 4, 'down')} / ${amperes(demand, 4, 'up')} = ${decimal(ratio, 3, 'down')}`,
     ...(total?.working ?? []),
   ]
   const sources = measured
@@ -105,37 +106,37 @@ function words({ supply, device, sharedWith, available, demand, ratio, measured,
     : [ratingPlate, plateDemandHeadroom.source]
   if (outcome === 'stop')
     return {
-      title: `${figures}: too little`,
-      why: 'An overloaded supply sags, hiccups or overheats, and a sagging rail can corrupt what the machine writes.',
+      title: say`${figures}: too little`,
+      why: say`An overloaded supply sags, hiccups or overheats, and a sagging rail can corrupt what the machine writes.`,
       working,
-      action: `Use a supply that gives ${amperes(demand * (measured ? measuredDemandHeadroom.value : 1), 3, 'up')} or more at ${railText(device)}.`,
+      action: say`Use a supply that gives ${amperes(demand * (measured ? measuredDemandHeadroom.value : 1), 3, 'up')} or more at ${railText(device)}.`,
       sources,
     }
   if (outcome === 'caution')
     return {
-      title: `${figures} when measured: ${percent(ratio - 1, 3, 'down')} to spare`,
-      why: 'What was measured may not be the most it draws: start-up, motors and ageing come on top.',
-      working: [...working, `wanted for a measured current: ${decimal(measuredDemandHeadroom.value)}`],
-      action: `Prefer ${amperes(demand * measuredDemandHeadroom.value, 3, 'up')} or more; with this one watch the voltage at start-up.`,
+      title: say`${figures} when measured: ${percent(ratio - 1, 3, 'down')} to spare`,
+      why: say`What was measured may not be the most it draws: start-up, motors and ageing come on top.`,
+      working: [...working, say`wanted for a measured current: ${decimal(measuredDemandHeadroom.value)}`],
+      action: say`Prefer ${amperes(demand * measuredDemandHeadroom.value, 3, 'up')} or more; with this one watch the voltage at start-up.`,
       sources,
     }
   return {
-    title: `${figures}: ${percent(1 - 1 / ratio, 3, 'down')} of its rating to spare`,
-    why: 'The machine draws what it needs. A fault in it is fed with all the supply has, so limit the current at first power-up.',
+    title: say`${figures}: ${percent(1 - 1 / ratio, 3, 'down')} of its rating to spare`,
+    why: say`The machine draws what it needs. A fault in it is fed with all the supply has, so limit the current at first power-up.`,
     working,
-    action: ratio > 1 ? 'Limit the current at the first power-up: more is available than the machine needs.' : null,
+    action: ratio > 1 ? say`Limit the current at the first power-up: more is available than the machine needs.` : null,
     sources: [...sources, fedHarder],
   }
 }
 
 /** The line that says a current came from watts, where it did. */
-function powerLine(rail: Rail, currentA: number, of: 'supply' | 'machine'): string[] {
+function powerLine(rail: Rail, currentA: number, of: 'supply' | 'machine'): Phrase[] {
   const { powerW, voltageV } = rail
   if (powerW === null || rail.currentA === currentA) return []
   const deciding = rail.currentA === null || Math.abs(powerW / Math.abs(voltageV) - currentA) < 1e-9
   return deciding
     ? [
-        `${of}: ${watts(powerW)} / ${volts(Math.abs(voltageV))} = ${amperes(currentA, 4, of === 'supply' ? 'down' : 'up')}`,
+        say`${of}: ${watts(powerW)} / ${volts(Math.abs(voltageV))} = ${amperes(currentA, 4, of === 'supply' ? 'down' : 'up')}`,
       ]
     : []
 }
@@ -143,36 +144,38 @@ function powerLine(rail: Rail, currentA: number, of: 'supply' | 'machine'): stri
 const overTotal = ({ outcome, givenW, takenW, wantedW, working, sources }: TotalPower): Judgement => ({
   outcome,
   say: () => ({
-    title: `All outputs together: the supply gives ${watts(givenW, 4, 'down')}, the machine takes ${watts(takenW, 4, 'up')}`,
-    why: 'Outputs that are each within their own rating can overload the supply together.',
+    title: say`All outputs together: the supply gives ${watts(givenW, 4, 'down')}, the machine takes ${watts(takenW, 4, 'up')}`,
+    why: say`Outputs that are each within their own rating can overload the supply together.`,
     working,
-    action: `Use a supply of ${watts(wantedW, 3, 'up')} or more.`,
+    action: say`Use a supply of ${watts(wantedW, 3, 'up')} or more.`,
     sources,
   }),
 })
 
 function missing({ supply, device }: RailPair, available: number | null, demand: number | null): Text {
   const supplyText =
-    available === null ? 'what the supply gives is not known' : `the supply gives ${amperes(available, 4, 'down')}`
+    available === null ? 'what the supply gives is not known' : say`the supply gives ${amperes(available, 4, 'down')}`
   const deviceText =
     demand === null || !(demand > 0)
       ? 'what the machine draws is not known'
-      : `the machine draws ${amperes(demand, 4, 'up')}`
+      : say`the machine draws ${amperes(demand, 4, 'up')}`
   return {
     title: supply
-      ? `${railText(device)}: ${supplyText}, ${deviceText}`
-      : `${railText(device)}: no output to compare with; ${deviceText}`,
-    why: 'An overloaded supply sags, hiccups or overheats.',
+      ? say`${railText(device)}: ${supplyText}, ${deviceText}`
+      : say`${railText(device)}: no output to compare with; ${deviceText}`,
+    why: say`An overloaded supply sags, hiccups or overheats.`,
     working: [],
     action: [
-      supply && available === null ? 'Read the amperes (or watts) on the output line of the supply’s plate.' : '',
-      demand === null || !(demand > 0)
-        ? 'Read the amperes beside the machine’s power socket or in its manual; or measure them on a current-limited bench supply, and enter them as measured.'
-        : '',
-      supply ? '' : 'Find a supply with this output first.',
-    ]
-      .filter((text) => text !== '')
-      .join(' '),
+      ...(supply && available === null
+        ? [say`Read the amperes (or watts) on the output line of the supply’s plate.`]
+        : []),
+      ...(demand === null || !(demand > 0)
+        ? [
+            say`Read the amperes beside the machine’s power socket or in its manual; or measure them on a current-limited bench supply, and enter them as measured.`,
+          ]
+        : []),
+      ...(supply ? [] : [say`Find a supply with this output first.`]),
+    ],
     sources: [ratingPlate],
   }
 }
@@ -180,19 +183,19 @@ function missing({ supply, device }: RailPair, available: number | null, demand:
 const sideMissing = (supply: boolean, device: boolean): Text => ({
   title:
     supply && device
-      ? 'Neither the current the supply gives nor the one the machine draws is known'
+      ? say`Neither the current the supply gives nor the one the machine draws is known`
       : supply
-        ? 'The current the supply gives is not known'
-        : 'The current the machine draws is not known',
-  why: 'An overloaded supply sags, hiccups or overheats.',
+        ? say`The current the supply gives is not known`
+        : say`The current the machine draws is not known`,
+  why: say`An overloaded supply sags, hiccups or overheats.`,
   working: [],
   action: [
-    supply ? 'Read the output line of the supply’s plate and enter its amperes.' : '',
-    device
-      ? 'Read the amperes beside the machine’s power socket or in its manual, or measure them on a current-limited bench supply.'
-      : '',
-  ]
-    .filter((text) => text !== '')
-    .join(' '),
+    ...(supply ? [say`Read the output line of the supply’s plate and enter its amperes.`] : []),
+    ...(device
+      ? [
+          say`Read the amperes beside the machine’s power socket or in its manual, or measure them on a current-limited bench supply.`,
+        ]
+      : []),
+  ],
   sources: [ratingPlate],
 })

@@ -1,4 +1,5 @@
 import { commonPractice } from '../tables/source.js'
+import { say } from '../words/phrase.js'
 import { wanting } from './example.js'
 import { clear, type Judgement, stop, type Text, unknown } from './judgement.js'
 import { kindText, railText } from './railText.js'
@@ -14,19 +15,19 @@ const kinds = commonPractice(
 /** Direct against alternating current, rail by rail. */
 export const outputKind = pairTopic({
   name: 'output-kind',
-  words: 'AC or DC',
+  words: say`AC or DC`,
   link: 'supply',
   when: {
     stop: {
-      rule: 'One side is alternating, the other direct current; or the supply is an electronic transformer for lamps.',
+      rule: say`One side is alternating, the other direct current; or the supply is an electronic transformer for lamps.`,
       example: { device: wanting({ kind: 'ac' }) },
     },
-    unknown: { rule: 'Either side does not say which it is.', example: { device: wanting({ kind: null }) } },
+    unknown: { rule: say`Either side does not say which it is.`, example: { device: wanting({ kind: null }) } },
     caution: {
-      rule: 'Only an entry clears it, against the plate: alternating current is not nearly direct current.',
+      rule: say`Only an entry clears it, against the plate: alternating current is not nearly direct current.`,
       example: { supply: { label: 'INPUT 230V~ 50Hz OUTPUT 12V~ 2A' } },
     },
-    clear: { rule: 'Both sides are of one kind.', example: {} },
+    clear: { rule: say`Both sides are of one kind.`, example: {} },
   },
   judge({ supply, device, pairs }) {
     if (pairs.length === 0 || supply.rails.length === 0)
@@ -46,27 +47,27 @@ function judgePair(pair: RailPair, takesEither: boolean): Judgement {
   const wanted = device.kind
   if (wanted === supply.kind)
     return clear(() => ({
-      title: `Both are ${kindText(wanted)}: the supply gives ${railText(supply)}, the machine wants ${railText(device)}`,
-      why: 'The kind of current agrees.',
+      title: say`Both are ${kindText(wanted)}: the supply gives ${railText(supply)}, the machine wants ${railText(device)}`,
+      why: say`The kind of current agrees.`,
       working: [],
       action: null,
       sources: [ratingPlate],
     }))
   return stop(() => ({
-    title: `The supply gives ${railText(supply)}; the machine wants ${railText(device)}`,
+    title: say`The supply gives ${railText(supply)}; the machine wants ${railText(device)}`,
     why:
       supply.kind === 'ac'
-        ? 'Alternating current reverses on the machine’s circuits a hundred times a second and destroys them.'
-        : 'A transformer or an AC motor in the machine is a near short circuit for direct current; a machine that makes a negative voltage from AC loses it.',
+        ? say`Alternating current reverses on the machine’s circuits a hundred times a second and destroys them.`
+        : say`A transformer or an AC motor in the machine is a near short circuit for direct current; a machine that makes a negative voltage from AC loses it.`,
     working: [],
-    action: `Use a supply with ${device.kind === 'ac' ? 'an alternating (~)' : 'a direct (⎓)'} output. Do not add a rectifier, or leave one out, by guess.`,
+    action: say`Use a supply with ${device.kind === 'ac' ? say`an alternating (~)` : say`a direct (⎓)`} output. Do not add a rectifier, or leave one out, by guess.`,
     sources: [kinds, ratingPlate],
   }))
 }
 
 const eitherTaken = ({ device, supply }: RailPair): Text => ({
-  title: `The machine’s plate says AC or DC for ${railText(device)}; the supply gives ${supply ? railText(supply) : 'none'}`,
-  why: 'A machine marked for either has a rectifier behind its socket.',
+  title: say`The machine’s plate says AC or DC for ${railText(device)}; the supply gives ${supply ? railText(supply) : say`none`}`,
+  why: say`A machine marked for either has a rectifier behind its socket.`,
   working: [],
   action: null,
   sources: [ratingPlate],
@@ -78,10 +79,10 @@ const lampChopper = commonPractice(
 )
 
 const choppedWords = ({ device }: RailPair): Text => ({
-  title: `The supply is an electronic transformer for lamps; the machine wants ${railText(device)}`,
-  why: 'Its output is chopped at tens of kilohertz: rectifiers for the mains overheat on it, transformers and motors do not run, and with a small load it does not start or hiccups.',
+  title: say`The supply is an electronic transformer for lamps; the machine wants ${railText(device)}`,
+  why: say`Its output is chopped at tens of kilohertz: rectifiers for the mains overheat on it, transformers and motors do not run, and with a small load it does not start or hiccups.`,
   working: [],
-  action: `Use a supply that is made for machines, with an output of ${railText(device)}.`,
+  action: say`Use a supply that is made for machines, with an output of ${railText(device)}.`,
   sources: [lampChopper, ratingPlate],
 })
 
@@ -91,13 +92,13 @@ const howToFindOut =
 function kindMissing({ device, supply }: RailPair): Text {
   return {
     title: !supply
-      ? `No output of the supply matches the machine’s ${railText(device)}`
+      ? say`No output of the supply matches the machine’s ${railText(device)}`
       : device.kind === null && supply.kind === null
-        ? `Neither plate says whether ${railText(supply)} is AC or DC`
+        ? say`Neither plate says whether ${railText(supply)} is AC or DC`
         : device.kind === null
-          ? `The supply gives ${railText(supply)}; whether the machine wants AC or DC is not known`
-          : `The machine wants ${railText(device)}; whether the supply gives AC or DC is not known`,
-    why: 'Alternating current destroys a machine that wants direct current.',
+          ? say`The supply gives ${railText(supply)}; whether the machine wants AC or DC is not known`
+          : say`The machine wants ${railText(device)}; whether the supply gives AC or DC is not known`,
+    why: say`Alternating current destroys a machine that wants direct current.`,
     working: [],
     action: howToFindOut,
     sources: [kinds],
@@ -107,12 +108,12 @@ function kindMissing({ device, supply }: RailPair): Text {
 const sideMissing = (supply: boolean, device: boolean): Text => ({
   title:
     supply && device
-      ? 'Neither what the supply gives nor what the machine wants is known'
+      ? say`Neither what the supply gives nor what the machine wants is known`
       : supply
-        ? 'What the supply gives is not known'
-        : 'What the machine wants is not known',
-  why: 'Alternating current destroys a machine that wants direct current.',
+        ? say`What the supply gives is not known`
+        : say`What the machine wants is not known`,
+  why: say`Alternating current destroys a machine that wants direct current.`,
   working: [],
-  action: `Enter ${supply ? 'the output line of the supply’s plate' : ''}${supply && device ? ' and ' : ''}${device ? 'what stands beside the machine’s power socket' : ''}. ${howToFindOut}`,
+  action: say`Enter ${supply ? say`the output line of the supply’s plate` : say``}${supply && device ? say` and ` : say``}${device ? say`what stands beside the machine’s power socket` : say``}. ${howToFindOut}`,
   sources: [kinds],
 })

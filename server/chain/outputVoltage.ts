@@ -1,5 +1,6 @@
-import { percent } from '../physics/quantity.js'
 import { outputToleranceRegulated, outputToleranceWidest } from '../tables/thresholds.js'
+import { listed, say } from '../words/phrase.js'
+import { percent } from '../words/quantity.js'
 import { voltageNotHeld } from './charging.js'
 import { compareVoltage } from './comparedVoltage.js'
 import { wanting } from './example.js'
@@ -17,27 +18,27 @@ import {
   regulationNotKnown,
   regulationOpen,
 } from './unregulatedOutput.js'
-import { listText, ratingPlate } from './words.js'
+import { ratingPlate } from './words.js'
 
 /** Whether each rail of the machine gets the voltage it wants. */
 export const outputVoltage = pairTopic({
   name: 'output-voltage',
-  words: 'the output voltage',
+  words: say`the output voltage`,
   link: 'supply',
   when: {
     stop: {
-      rule: `The voltages differ by more than ${percent(outputToleranceWidest.value)}, no output matches, or an unregulated supply meets a machine that needs a regulated one.`,
+      rule: say`The voltages differ by more than ${percent(outputToleranceWidest.value)}, no output matches, or an unregulated supply meets a machine that needs a regulated one.`,
       example: { device: wanting({ voltageV: 9 }) },
     },
     unknown: {
-      rule: 'Either voltage is not known, the output is adjustable and its setting not given, or whether the machine needs a regulated supply is not known of an unregulated one.',
+      rule: say`Either voltage is not known, the output is adjustable and its setting not given, or whether the machine needs a regulated supply is not known of an unregulated one.`,
       example: { device: { inputs: null } },
     },
     caution: {
-      rule: `The difference is beyond the machine’s tolerance (${percent(outputToleranceRegulated.value)} where it states none) and within ${percent(outputToleranceWidest.value)}.`,
+      rule: say`The difference is beyond the machine’s tolerance (${percent(outputToleranceRegulated.value)} where it states none) and within ${percent(outputToleranceWidest.value)}.`,
       example: { device: wanting({ voltageV: 13 }) },
     },
-    clear: { rule: 'The difference is within the machine’s tolerance.', example: {} },
+    clear: { rule: say`The difference is within the machine’s tolerance.`, example: {} },
   },
   judge(situation) {
     const { supply, device, pairs } = situation
@@ -70,37 +71,39 @@ function judgePair(situation: PairSituation, pair: RailPair): Judgement[] {
 }
 
 const positionOpen = ({ supply, device }: PairSituation): Text => ({
-  title: `The plate lists ${listText(supply.rails.map(railText))}: whether these are outputs side by side, positions of one switch, or voltages a USB source gives only when asked, is not known`,
-  why: 'A switch that stands too high destroys the machine at once; a USB source gives 5\u00a0V until it is asked for another.',
+  title: say`The plate lists ${listed(supply.rails.map(railText))}: whether these are outputs side by side, positions of one switch, or voltages a USB source gives only when asked, is not known`,
+  why: say`A switch that stands too high destroys the machine at once; a USB source gives 5\u00a0V until it is asked for another.`,
   working: [],
-  action: `Look for a switch, a turnable plug or a USB socket on the supply. Set it to ${listText(device.rails.map(railText))}, measure it with nothing connected, and enter what it gives as its outputs.`,
+  action: say`Look for a switch, a turnable plug or a USB socket on the supply. Set it to ${listed(device.rails.map(railText))}, measure it with nothing connected, and enter what it gives as its outputs.`,
   sources: [ratingPlate],
 })
 
 const noOutput = ({ supply }: PairSituation, device: DeviceRail): Text => ({
-  title: `No output of the supply serves the machine’s ${railText(device)}: it gives ${listText(supply.rails.map(railText))}`,
-  why: 'Without it, or with the sign reversed, the machine does not work and may be destroyed.',
+  title: say`No output of the supply serves the machine’s ${railText(device)}: it gives ${listed(supply.rails.map(railText))}`,
+  why: say`Without it, or with the sign reversed, the machine does not work and may be destroyed.`,
   working: [],
-  action: `Use a supply that also gives ${railText(device)}.`,
+  action: say`Use a supply that also gives ${railText(device)}.`,
   sources: [ratingPlate],
 })
 
 const sideMissing = (supply: boolean, device: boolean): Text => ({
   title:
     supply && device
-      ? 'Neither the voltage the supply gives nor the one the machine wants is known'
+      ? say`Neither the voltage the supply gives nor the one the machine wants is known`
       : supply
-        ? 'The voltage the supply gives is not known'
-        : 'The voltage the machine wants is not known',
-  why: 'Too much voltage destroys the machine the moment it is connected.',
+        ? say`The voltage the supply gives is not known`
+        : say`The voltage the machine wants is not known`,
+  why: say`Too much voltage destroys the machine the moment it is connected.`,
   working: [],
   action: [
-    supply ? 'Read the output line of the supply’s plate and enter it; or measure it with nothing connected.' : '',
-    device
-      ? 'Read what stands beside the machine’s power socket or in its manual and enter it; do not try voltages out.'
-      : '',
-  ]
-    .filter((text) => text !== '')
-    .join(' '),
+    ...(supply
+      ? [say`Read the output line of the supply’s plate and enter it; or measure it with nothing connected.`]
+      : []),
+    ...(device
+      ? [
+          say`Read what stands beside the machine’s power socket or in its manual and enter it; do not try voltages out.`,
+        ]
+      : []),
+  ],
   sources: [ratingPlate],
 })

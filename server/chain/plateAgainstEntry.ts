@@ -1,22 +1,24 @@
-import { amperes, hertz, voltAmperes, volts, watts } from '../physics/quantity.js'
 import type { LabelReading } from '../plate/labelReading.js'
+import { joined, listed, or, type Part, type Phrase, say, type Words } from '../words/phrase.js'
+import { amperes, hertz, voltAmperes, volts, watts } from '../words/quantity.js'
+import { isSame, unique } from '../words/unique.js'
 import type { Contradiction } from './contradiction.js'
 import { ends } from './matchRails.js'
 import type { PlateSays } from './plateSays.js'
 import { kindText } from './railText.js'
 import type { Polarity, VoltageWindow } from './request.js'
 import type { PreparedDevice, PreparedInput, PreparedSupply, Rail } from './situation.js'
-import { listText, windowText } from './words.js'
+import { windowText } from './words.js'
 
-const lookAgain = 'Look at the plate again: put its text right, or the entry.'
+const lookAgain = say`Look at the plate again: put its text right, or the entry.`
 
 const against = <Side>(
-  printed: string,
-  entered: string,
+  printed: Part,
+  entered: Part,
   weighs: Contradiction<Side>['weighs'],
   otherwise: Side,
 ): Contradiction<Side> => ({
-  says: `the plate’s text says ${printed}, ${entered} was entered`,
+  says: say`the plate’s text says ${printed}, ${entered} was entered`,
   weighs,
   lookAgain,
   otherwise,
@@ -33,12 +35,12 @@ export function supplyContradictions(
   const found: Contradiction<PreparedSupply>[] = inputContradictions(supply.input, reading?.input ?? null).map(
     (one) => ({ ...one, otherwise: { ...supply, input: one.otherwise } }),
   )
-  const note = (printed: string, entered: string, otherwise: Partial<PreparedSupply>): void => {
+  const note = (printed: Part, entered: Part, otherwise: Partial<PreparedSupply>): void => {
     found.push(against(printed, entered, 'caution', { ...supply, ...otherwise }))
   }
   const printedClass = reading?.protectionClass
   if (printedClass && protectionClass && printedClass !== protectionClass)
-    note(`class ${printedClass}`, `class ${protectionClass}`, { protectionClass: printedClass })
+    note(say`class ${printedClass}`, say`class ${protectionClass}`, { protectionClass: printedClass })
   if (says.technology && technology && says.technology !== technology)
     note(says.technology, technology, { technology: says.technology })
   if (says.regulated !== null && regulated !== null && says.regulated !== regulated)
@@ -52,7 +54,7 @@ export function supplyContradictions(
   const printedW = reading?.outputsTotalW ?? null
   if (printedW !== null && supply.outputsTotalW !== null && printedW !== supply.outputsTotalW)
     found.push(
-      against(`${watts(printedW)} for all outputs together`, watts(supply.outputsTotalW), 'remark', {
+      against(say`${watts(printedW)} for all outputs together`, watts(supply.outputsTotalW), 'remark', {
         ...supply,
         outputsTotalW: printedW,
       }),
@@ -89,22 +91,23 @@ function inputContradictions(input: PreparedInput, printed: LabelReading['input'
   const found: Contradiction<PreparedInput>[] = []
   const note = (
     weighs: Contradiction<PreparedInput>['weighs'],
-    written: readonly string[],
-    entered: readonly string[],
+    written: readonly Phrase[],
+    entered: readonly Phrase[],
     otherwise: Partial<PreparedInput>,
   ): void => {
-    const same = written.length === entered.length && written.every((text) => entered.includes(text))
+    const same =
+      written.length === entered.length && written.every((text) => entered.some((other) => isSame(text, other)))
     if (written.length > 0 && entered.length > 0 && !same)
-      found.push(against(listText(written, 'or'), listText(entered, 'or'), weighs, { ...input, ...otherwise }))
+      found.push(against(listed(written, or), listed(entered, or), weighs, { ...input, ...otherwise }))
   }
-  const windowTexts = (windows: readonly VoltageWindow[], dc = false): string[] =>
-    windows.map((window) => (dc ? `${windowText(window)} DC` : windowText(window)))
-  const maybe = (value: number | null, text: (value: number) => string): string[] =>
+  const windowTexts = (windows: readonly VoltageWindow[], dc = false): Phrase[] =>
+    windows.map((window) => (dc ? say`${windowText(window)} DC` : windowText(window)))
+  const maybe = (value: number | null, text: (value: number) => Phrase): Phrase[] =>
     value === null ? [] : [text(value)]
   const { kind, voltages, frequenciesHz, currentA, powerVA, powerW } = printed
   const windows = windowTexts(voltages, kind === 'dc' && input.kind !== 'dc')
   note('caution', windows, windowTexts(input.windows), { windows: voltages, kind })
-  const hertzTexts = (list: readonly number[]): string[] => list.map((hz) => hertz(hz))
+  const hertzTexts = (list: readonly number[]): Phrase[] => list.map((hz) => hertz(hz))
   note('caution', hertzTexts(frequenciesHz), hertzTexts(input.frequenciesHz), { frequenciesHz })
   note('remark', maybe(currentA, amperes), maybe(input.currentA, amperes), { currentA })
   note('remark', maybe(powerVA, voltAmperes), maybe(input.powerVA, voltAmperes), { powerVA })
@@ -122,7 +125,7 @@ function railContradictions<Each extends Rail>(
   const found: Contradiction<Each[]>[] = []
   const note = (
     weighs: Contradiction<Each[]>['weighs'],
-    text: (rail: Rail) => string,
+    text: (rail: Rail) => Words,
     withPrinted: (own: Each, other: Rail) => Each,
   ): void => {
     const otherwise = entered.map((own) => {
@@ -130,7 +133,7 @@ function railContradictions<Each extends Rail>(
       return other ? withPrinted(own, other) : own
     })
     const differs = (_: Rail, index: number): boolean => otherwise[index] !== entered[index]
-    const says = (rails: readonly Each[]): string => listText([...new Set(rails.filter(differs).map(text))])
+    const says = (rails: readonly Each[]): Phrase => listed(unique(rails.filter(differs).map(text)))
     if (entered.some(differs)) found.push(against(says(otherwise), says(entered), weighs, otherwise))
   }
   note('caution', kindOf, (own, { kind }) => (kind && own.kind && kind !== own.kind ? { ...own, kind } : own))
@@ -148,14 +151,16 @@ function railContradictions<Each extends Rail>(
 }
 
 const kindOf = ({ kind }: Rail): string => (kind === null ? '' : kindText(kind))
-const voltageOf = (rail: Rail): string => {
+const voltageOf = (rail: Rail): Phrase => {
   const [low, high] = ends(rail)
   return windowText({ min: low, max: high })
 }
-const loadOf = ({ voltageV, currentA, powerW }: Rail): string =>
-  [currentA === null ? null : amperes(currentA), powerW === null ? null : watts(powerW), `at ${volts(voltageV)}`]
-    .filter((part) => part !== null)
-    .join(' ')
+const loadOf = ({ voltageV, currentA, powerW }: Rail): Phrase =>
+  joined([
+    ...(currentA === null ? [] : [amperes(currentA)]),
+    ...(powerW === null ? [] : [watts(powerW)]),
+    say`at ${volts(voltageV)}`,
+  ])
 
 /** The printed rail nearest an entered one, of its sign. */
 function nearestOf(printed: readonly Rail[], own: Rail): Rail | undefined {

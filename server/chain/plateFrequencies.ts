@@ -1,13 +1,13 @@
-import { hertz } from '../physics/quantity.js'
 import { homeFrequenciesOf } from '../tables/homeFrequencies.js'
+import { listed, type Phrase, say } from '../words/phrase.js'
+import { hertz } from '../words/quantity.js'
 import type { VoltageWindow } from './request.js'
-import { listText } from './words.js'
 
 /** What the plate lists, else what the home regions of its voltage have, with the sentence that says so. */
 export function plateFrequencies(
   printedHz: readonly number[],
   window: VoltageWindow | null,
-): { frequenciesHz: readonly number[]; assumed: string | null } | null {
+): { frequenciesHz: readonly number[]; assumed: Phrase | null } | null {
   if (printedHz.length > 0) return { frequenciesHz: printedHz, assumed: null }
   if (!window) return null
   const homes = [homeFrequenciesOf(window.min), homeFrequenciesOf(window.max)].filter((home) => home !== undefined)
@@ -16,6 +16,6 @@ export function plateFrequencies(
   const regions = [...new Set(homes.map((home) => home.regions))]
   return {
     frequenciesHz,
-    assumed: `no frequency on the plate: taken as ${listText(frequenciesHz.map((hz) => hertz(hz)))}, as in ${listText(regions)}`,
+    assumed: say`no frequency on the plate: taken as ${listed(frequenciesHz.map((hz) => hertz(hz)))}, as in ${listed(regions)}`,
   }
 }

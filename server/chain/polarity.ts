@@ -1,4 +1,5 @@
 import { commonPractice, fromMemory } from '../tables/source.js'
+import { say } from '../words/phrase.js'
 import { dcInvolved } from './dcInvolved.js'
 import { hazardsOf, judgeHazard } from './hazardFinding.js'
 import { clear, stop, type Text, unknown } from './judgement.js'
@@ -19,23 +20,23 @@ const reversed = commonPractice(
 /** Whether centre and sleeve of plug and jack carry the same sign. */
 export const polarity = pairTopic({
   name: 'polarity',
-  words: 'the polarity',
+  words: say`the polarity`,
   link: 'plug',
   when: {
     stop: {
-      rule: 'Plug and jack carry opposite signs, or the plug measures otherwise than it is printed.',
+      rule: say`Plug and jack carry opposite signs, or the plug measures otherwise than it is printed.`,
       example: { device: { jack: { outerMm: 5.5, innerMm: 2.1, polarity: 'centre-negative' } } },
     },
     unknown: {
-      rule: 'The polarity of plug or jack is not known.',
+      rule: say`The polarity of plug or jack is not known.`,
       example: { device: { jack: { outerMm: 5.5, innerMm: 2.1 } } },
     },
     caution: {
-      rule: 'Only an entry clears it, against the plate: a sign is right or wrong.',
+      rule: say`Only an entry clears it, against the plate: a sign is right or wrong.`,
       example: { supply: { label: 'OUTPUT 12V DC 2A centre negative' } },
     },
     clear: {
-      rule: 'Centre and sleeve carry the same sign on both sides; measured counts before printed.',
+      rule: say`Centre and sleeve carry the same sign on both sides; measured counts before printed.`,
       example: {},
     },
   },
@@ -56,21 +57,21 @@ export const polarity = pairTopic({
     if (given === wanted)
       return [
         clear(() => ({
-          title: `Plug and jack are both ${words(given)} (plug ${from})`,
-          why: 'Centre and sleeve carry the same sign.',
+          title: say`Plug and jack are both ${words(given)} (plug ${from})`,
+          why: say`Centre and sleeve carry the same sign.`,
           working: [],
           action: measured
             ? null
-            : 'Confirm it with a meter before the machine is connected: a plug may have been changed.',
+            : say`Confirm it with a meter before the machine is connected: a plug may have been changed.`,
           sources,
         })),
       ]
     return [
       stop(() => ({
-        title: `The plug is ${words(given)} (${from}); the jack wants ${words(wanted)}`,
-        why: 'Reversed, the machine’s chips and capacitors fail within seconds.',
+        title: say`The plug is ${words(given)} (${from}); the jack wants ${words(wanted)}`,
+        why: say`Reversed, the machine’s chips and capacitors fail within seconds.`,
         working: [],
-        action: `Do not connect the two. Use a supply or a made-up adaptor lead that is ${words(wanted)}, and measure it before the machine is connected.`,
+        action: say`Do not connect the two. Use a supply or a made-up adaptor lead that is ${words(wanted)}, and measure it before the machine is connected.`,
         sources: [...sources, reversed],
       })),
     ]
@@ -96,18 +97,18 @@ const howToMeasure =
   'Measure it with nothing connected: black lead on the sleeve, red lead on the centre, DC range. A plain reading means centre positive, a minus sign means centre negative.'
 
 const minusSign = (): Text => ({
-  title: 'Centre positive is printed, but a voltage with a minus sign was measured',
-  why: 'Either the meter leads were swapped, or the plug is reversed: then the machine’s chips and capacitors fail within seconds.',
+  title: say`Centre positive is printed, but a voltage with a minus sign was measured`,
+  why: say`Either the meter leads were swapped, or the plug is reversed: then the machine’s chips and capacitors fail within seconds.`,
   working: [],
-  action: `${howToMeasure} Enter what that gives as the measured polarity.`,
+  action: say`${howToMeasure} Enter what that gives as the measured polarity.`,
   sources: [measuredThere, ratingPlate, symbols],
 })
 
 const disagreement = (measured: Polarity, printed: Polarity): Text => ({
-  title: `The plug measures ${words(measured)}, but ${words(printed)} is printed`,
-  why: 'Either the plug was changed, or the meter leads were swapped: whichever it is, the next person who trusts the print destroys a machine.',
+  title: say`The plug measures ${words(measured)}, but ${words(printed)} is printed`,
+  why: say`Either the plug was changed, or the meter leads were swapped: whichever it is, the next person who trusts the print destroys a machine.`,
   working: [],
-  action: `${howToMeasure} Measure a known battery first to be sure of the leads. If it holds, mark the supply and do not use it until plug or print is put right.`,
+  action: say`${howToMeasure} Measure a known battery first to be sure of the leads. If it holds, mark the supply and do not use it until plug or print is put right.`,
   sources: [measuredThere, ratingPlate, symbols],
 })
 
@@ -115,18 +116,18 @@ const missing = (given: Polarity | null, wanted: Polarity | null): Text => ({
   title:
     given || wanted
       ? given
-        ? `The plug is ${words(given)}; which polarity the jack wants is not known`
-        : `The jack wants ${words(wanted ?? 'centre-positive')}; the polarity of the plug is not known`
-      : 'Neither the polarity of the plug nor that of the jack is known',
-  why: 'Reversed, the machine’s chips and capacitors fail within seconds.',
+        ? say`The plug is ${words(given)}; which polarity the jack wants is not known`
+        : say`The jack wants ${words(wanted ?? 'centre-positive')}; the polarity of the plug is not known`
+      : say`Neither the polarity of the plug nor that of the jack is known`,
+  why: say`Reversed, the machine’s chips and capacitors fail within seconds.`,
   working: [],
   action: [
-    given ? '' : `Plug: look for the drawing of two circles with + and −. ${howToMeasure}`,
-    wanted
-      ? ''
-      : 'Jack: look for the drawing beside it or in the manual; or follow it inside with the power off: the sleeve contact usually joins the chassis or the minus of the largest capacitor. On a connector with several pins find out pin by pin.',
-  ]
-    .filter((text) => text !== '')
-    .join(' '),
+    ...(given ? [] : [say`Plug: look for the drawing of two circles with + and −. ${howToMeasure}`]),
+    ...(wanted
+      ? []
+      : [
+          say`Jack: look for the drawing beside it or in the manual; or follow it inside with the power off: the sleeve contact usually joins the chassis or the minus of the largest capacitor. On a connector with several pins find out pin by pin.`,
+        ]),
+  ],
   sources: [symbols, reversed],
 })

@@ -2,10 +2,11 @@ import { homeFrequencyRows } from '../tables/homeFrequencies.js'
 import { bandFor, mainsOf } from '../tables/mains.js'
 import { commonPractice, type Source } from '../tables/source.js'
 import { frequencyMatch, nominalMatch } from '../tables/thresholds.js'
+import { listed, or, say } from '../words/phrase.js'
 import type { Contradiction } from './contradiction.js'
 import type { Site } from './request.js'
 import type { Mains, PreparedSite } from './situation.js'
-import { listText, mainsText } from './words.js'
+import { mainsText } from './words.js'
 
 const near = (a: number, b: number, share: number): boolean => Math.abs(a - b) <= share * b
 
@@ -19,7 +20,7 @@ export function prepareSite(site: Site): PreparedSite {
   const country = site.country ? mainsOf(site.country) : undefined
   const iso = country?.country ?? null
   const sockets = site.socket ? [site.socket.trim().toUpperCase()] : (country?.sockets ?? [])
-  const inList = listed(country?.systems ?? [])
+  const inList = systemsOf(country?.systems ?? [])
   const systems = statedFrequency(statedVoltage(inList, site, iso), site, iso)
   const prepared: PreparedSite = {
     systems,
@@ -39,9 +40,9 @@ function againstSockets(site: PreparedSite, inList: readonly string[]): Contradi
   if (inList.length === 0 || site.sockets.every((letter) => inList.includes(letter))) return []
   return [
     {
-      says: `the tables list socket ${listText(inList, 'or')} for ${site.country}, ${listText(site.sockets)} was entered`,
+      says: say`the tables list socket ${listed(inList, or)} for ${site.country ?? say``}, ${listed(site.sockets)} was entered`,
       weighs: 'remark',
-      lookAgain: 'Look at the socket again, and whether it is part of the house’s wiring.',
+      lookAgain: say`Look at the socket again, and whether it is part of the house’s wiring.`,
       otherwise: { ...site, sockets: inList },
     },
   ]
@@ -56,15 +57,15 @@ function againstList(site: PreparedSite, inList: readonly Mains[]): Contradictio
   if (inList.length === 0 || known) return []
   return [
     {
-      says: `the tables list ${listText(inList.map(mainsText), 'or')} for ${site.country}, ${listText(site.systems.map(mainsText), 'or')} was entered`,
+      says: say`the tables list ${listed(inList.map(mainsText), or)} for ${site.country ?? say``}, ${listed(site.systems.map(mainsText), or)} was entered`,
       weighs: 'caution',
-      lookAgain: 'Look at the country again, or have the mains measured there by a qualified person.',
+      lookAgain: say`Look at the country again, or have the mains measured there by a qualified person.`,
       otherwise: { ...site, systems: inList },
     },
   ]
 }
 
-const listed = (
+const systemsOf = (
   systems: readonly {
     voltageV: number
     frequencyHz: number

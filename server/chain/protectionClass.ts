@@ -1,5 +1,6 @@
 import { inletByName } from '../tables/inlets.js'
 import type { Source } from '../tables/source.js'
+import { type Phrase, say } from '../words/phrase.js'
 import type { ProtectionClass } from './request.js'
 import type { PreparedSupply } from './situation.js'
 import { ratingPlate } from './words.js'
@@ -7,7 +8,7 @@ import { ratingPlate } from './words.js'
 export interface KnownClass {
   protectionClass: ProtectionClass
   /** where it was taken from, as the end of a sentence */
-  from: string
+  from: Phrase
   sources: readonly Source[]
 }
 
@@ -18,8 +19,8 @@ export const isPlugIn = (inlet: string | null): boolean => inlet !== null && /^p
 /** Protection class of a supply: as stated, else what its inlet is made for; null where neither says, or the plate names class 0. */
 export function protectionClassOf({ protectionClass, classZero, inlet }: PreparedSupply): KnownClass | null {
   if (classZero) return null
-  if (protectionClass) return { protectionClass, from: 'stated', sources: [ratingPlate] }
+  if (protectionClass) return { protectionClass, from: say`stated`, sources: [ratingPlate] }
   const pair = inlet === null ? undefined : inletByName(inlet)
   if (!pair) return null
-  return { protectionClass: pair.protectionClass, from: `taken from its ${pair.inlet} inlet`, sources: pair.sources }
+  return { protectionClass: pair.protectionClass, from: say`taken from its ${pair.inlet} inlet`, sources: pair.sources }
 }

@@ -1,15 +1,17 @@
-import { amperes, volts } from '../physics/quantity.js'
 import { inletByName } from '../tables/inlets.js'
 import { plugByName, plugsFor } from '../tables/sockets.js'
 import { commonPractice, type Source } from '../tables/source.js'
 import { highVoltageCordV, lowClassMostV, lowVoltageCordMostV } from '../tables/thresholds.js'
+import { capital, joined, listed, or, type Phrase, say } from '../words/phrase.js'
+import { amperes, volts } from '../words/quantity.js'
+import { type Doing, nearWiring } from './action.js'
 import { fitsAt } from './fitsAt.js'
 import { caution, clear, type Judgement, stop, type Text, uniqueSources, unknown } from './judgement.js'
 import { loadAtReach } from './loadCurrent.js'
 import { isCaptive, isPlugIn, protectionClassOf } from './protectionClass.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
-import { aPlug, capital, listText, qualifiedHands } from './words.js'
+import { aPlug } from './words.js'
 
 const wholeSet = commonPractice(
   'Cord sets',
@@ -23,22 +25,22 @@ const adapters = commonPractice(
 /** Whether the plug goes into the socket. */
 export const socket = mainsTopic({
   name: 'socket',
-  words: 'the wall plug in the socket',
+  words: say`the wall plug in the socket`,
   link: 'socket',
   when: {
     stop: {
-      rule: 'The plug does not go into the socket, or goes in by force only.',
+      rule: say`The plug does not go into the socket, or goes in by force only.`,
       example: { cord: { plug: 'NEMA 1-15' } },
     },
     unknown: {
-      rule: 'The plug or the socket is not known or not listed, or the sockets met at the place disagree.',
+      rule: say`The plug or the socket is not known or not listed, or the sockets met at the place disagree.`,
       example: { cord: { plug: null } },
     },
     caution: {
-      rule: 'An adapter stands between, or the plug goes into a converter whose outlets are not described.',
+      rule: say`An adapter stands between, or the plug goes into a converter whose outlets are not described.`,
       example: { cord: { plug: 'NEMA 1-15', adapter: { earthed: false } } },
     },
-    clear: { rule: 'The table of fits says that the plug goes into every socket that may be met.', example: {} },
+    clear: { rule: say`The table of fits says that the plug goes into every socket that may be met.`, example: {} },
   },
   judge(situation) {
     const { supply, cord, site } = situation
@@ -63,16 +65,16 @@ function judgePlug(situation: MainsSituation, plug: string): Judgement {
   const yes = letters('yes')
   const no = letters('no')
   const forced = letters('forced')
-  const working = (): string[] =>
+  const working = (): Phrase[] =>
     each.map((entry) => {
       const notes = entry.fit?.rows.map(({ note }) => note).filter((note) => note !== '') ?? []
-      return `${plug} in socket ${entry.letter}: ${verdictOf(entry)}${notes.length > 0 ? ` (${notes.join('; ')})` : ''}`
+      return say`${plug} in socket ${entry.letter}: ${verdictOf(entry)}${notes.length > 0 ? say` (${notes.join('; ')})` : say``}`
     })
   const sources = (): Source[] => {
     const listed = uniqueSources(each.flatMap(({ fit }) => fit?.rows.flatMap((row) => row.sources) ?? []))
     return listed.length > 0 ? listed : [wholeSet]
   }
-  const refuse = (title: string, why: string): Judgement =>
+  const refuse = (title: Phrase, why: string): Judgement =>
     stop(() => ({
       title,
       why,
@@ -83,43 +85,46 @@ function judgePlug(situation: MainsSituation, plug: string): Judgement {
 
   if (no.length === sockets.length)
     return refuse(
-      `${capital(aPlug(plug))} does not go into socket ${listText(sockets, 'or')}`,
+      say`${capital(aPlug(plug))} does not go into socket ${listed(sockets, or)}`,
       'Pins bent, filed or pushed in loosely make hot contacts and can leave live metal exposed.',
     )
   if (yes.length === 0 && forced.length > 0 && forced.length + no.length === sockets.length)
     return refuse(
-      `${capital(aPlug(plug))} can only be forced into socket ${listText(forced, 'or')}`,
+      say`${capital(aPlug(plug))} can only be forced into socket ${listed(forced, or)}`,
       'Forced, it defeats shutters or makes poor contact; it runs hot and may leave the fuse or the earth out.',
     )
   if (yes.length > 0 && yes.length + no.length === sockets.length)
     return clear(() => ({
-      title: `${capital(aPlug(plug))} fits socket ${listText(yes)}${no.length > 0 ? `, and does not go into ${listText(no)}` : ''}`,
-      why: 'Plug and socket are made for each other.',
+      title: say`${capital(aPlug(plug))} fits socket ${listed(yes)}${no.length > 0 ? say`, and does not go into ${listed(no)}` : say``}`,
+      why: say`Plug and socket are made for each other.`,
       working: working(),
       action:
         no.length > 0
-          ? `Where the site has socket ${listText(no, 'or')} instead, do not use an adapter without checking its earth and rating.`
+          ? say`Where the site has socket ${listed(no, or)} instead, do not use an adapter without checking its earth and rating.`
           : null,
       sources: sources(),
     }))
   return unknown(() => ({
-    title: `Whether ${aPlug(plug)} fits depends on the socket: ${each.map((entry) => `${entry.letter} ${verdictOf(entry)}`).join(', ')}`,
-    why: 'Forced into the wrong one it makes poor contact or loses the earth.',
+    title: say`Whether ${aPlug(plug)} fits depends on the socket: ${joined(
+      each.map((entry) => say`${entry.letter} ${verdictOf(entry)}`),
+      say`, `,
+    )}`,
+    why: say`Forced into the wrong one it makes poor contact or loses the earth.`,
     working: working(),
-    action: `Look at the socket where it will be used and enter its letter${country === null ? ', and the country' : ''}; never push a plug in by force.`,
+    action: say`Look at the socket where it will be used and enter its letter${country === null ? say`, and the country` : say``}; never push a plug in by force.`,
     sources: sources(),
   }))
 }
 
 /** The cord set to ask for: plug, connector, ratings; a captive flex is not for laymen. */
-function whatToBuy(situation: MainsSituation): string {
+function whatToBuy(situation: MainsSituation): Doing {
   const { supply, site } = situation
-  if (isPlugIn(supply.inlet)) return `Use a supply with the right plug. ${qualifiedHands}`
+  if (isPlugIn(supply.inlet)) return nearWiring(say`Use a supply with the right plug.`)
   if (isCaptive(supply.inlet))
-    return `The plug sits on captive flex: changing it is for a licensed electrician or another competent, qualified person, under local codes. Do not cut it off yourself.`
+    return say`The plug sits on captive flex: changing it is for a licensed electrician or another competent, qualified person, under local codes. Do not cut it off yourself.`
   if (!hasPlug(situation))
-    return `No plug brings an earth from socket ${listText(site.sockets, 'or')}, and this supply ${protectionClassOf(supply) ? 'needs one' : 'may need one'}: use an earthed socket; having one fitted is for a licensed electrician or another qualified person.`
-  return `Buy a whole cord set${cordSet(situation)}; do not change the plug by hand${site.sockets.length > 1 ? ', and check which socket the site has' : ''}.`
+    return say`No plug brings an earth from socket ${listed(site.sockets, or)}, and this supply ${protectionClassOf(supply) ? say`needs one` : say`may need one`}: use an earthed socket; having one fitted is for a licensed electrician or another qualified person.`
+  return say`Buy a whole cord set${cordSet(situation)}; do not change the plug by hand${site.sockets.length > 1 ? say`, and check which socket the site has` : say``}.`
 }
 
 /** Plugs for the site's sockets; with an earth unless the supply is known to need none. */
@@ -131,59 +136,61 @@ function plugsOf({ supply, site }: MainsSituation): string[] {
 const hasPlug = (situation: MainsSituation): boolean =>
   situation.site.sockets.length === 0 || plugsOf(situation).length > 0
 
-function cordSet(situation: MainsSituation): string {
+function cordSet(situation: MainsSituation): Phrase {
   const { supply, reach } = situation
   const plugs = plugsOf(situation)
   const pair = supply.inlet === null ? undefined : inletByName(supply.inlet)
   const load = loadAtReach(situation)
   const ends = [
-    ...(plugs.length > 0 ? [`a plug ${listText([...new Set(plugs)].slice(0, 3), 'or')}`] : []),
-    ...(pair ? [`connector ${pair.connector}`] : []),
+    ...(plugs.length > 0 ? [say`a plug ${listed([...new Set(plugs)].slice(0, 3), or)}`] : []),
+    ...(pair ? [say`connector ${pair.connector}`] : []),
   ]
   const ratedV =
     reach.voltageV !== null && reach.voltageV <= lowClassMostV.value ? lowVoltageCordMostV : highVoltageCordV
-  return `${ends.length > 0 ? ` with ${ends.join(', ')},` : ''} rated ${volts(ratedV.value)}${load ? ` and at least ${amperes(load.currentA, 3, 'up')}` : ''}`
+  return say`${ends.length > 0 ? say` with ${joined(ends, say`, `)},` : say``} rated ${volts(ratedV.value)}${load ? say` and at least ${amperes(load.currentA, 3, 'up')}` : say``}`
 }
 
 const intoConverter = (plug: string, fitsWall: boolean): Text => ({
-  title: `The ${plug} plug goes into the converter’s outlet, not into the wall${fitsWall ? ', which it fits too' : ''}`,
-  why: 'Converters have outlets for several plugs; many pass no earth on. In the wall socket the supply meets the full mains.',
+  title: say`The ${plug} plug goes into the converter’s outlet, not into the wall${fitsWall ? say`, which it fits too` : say``}`,
+  why: say`Converters have outlets for several plugs; many pass no earth on. In the wall socket the supply meets the full mains.`,
   working: [],
-  action: `Look whether the converter’s outlet is made for ${aPlug(plug)}, and tie a label to the plug: “only through the converter”.`,
+  action: say`Look whether the converter’s outlet is made for ${aPlug(plug)}, and tie a label to the plug: “only through the converter”.`,
   sources: [adapters],
 })
 
 const withAdapter = (situation: MainsSituation, plug: string): Text => {
   const load = loadAtReach(situation)
   return {
-    title: `${capital(aPlug(plug))} through an adapter`,
-    why: 'An adapter changes the shape only. One more pair of contacts may run hot, sit loose, or leave the earth or the fuse out.',
+    title: say`${capital(aPlug(plug))} through an adapter`,
+    why: say`An adapter changes the shape only. One more pair of contacts may run hot, sit loose, or leave the earth or the fuse out.`,
     working: load ? load.working : [],
-    action: `Read the adapter’s rating${load ? `: it has to carry ${amperes(load.currentA, 3, 'up')}` : ''}, and measure whether it passes the earth on. Better: buy a whole cord set${cordSet(situation)}.`,
+    action: say`Read the adapter’s rating${load ? say`: it has to carry ${amperes(load.currentA, 3, 'up')}` : say``}, and measure whether it passes the earth on. Better: buy a whole cord set${cordSet(situation)}.`,
     sources: [adapters],
   }
 }
 
 const plugNotKnown = (situation: MainsSituation): Text => ({
-  title: 'Which plug the cord has is not known',
-  why: 'A plug that does not belong to the socket makes poor contact or loses the earth.',
+  title: say`Which plug the cord has is not known`,
+  why: say`A plug that does not belong to the socket makes poor contact or loses the earth.`,
   working: [],
-  action: `Name the plug on the cord (CEE 7/7, BS 1363, NEMA 5-15 …).${isCaptive(situation.supply.inlet) || situation.site.sockets.length === 0 ? '' : ` Without a cord: buy a whole cord set${cordSet(situation)}.`}`,
+  action: say`Name the plug on the cord (CEE 7/7, BS 1363, NEMA 5-15 …).${isCaptive(situation.supply.inlet) || situation.site.sockets.length === 0 ? say`` : say` Without a cord: buy a whole cord set${cordSet(situation)}.`}`,
   sources: [wholeSet],
 })
 
+const lookAtPictures = say`Compare it with the pictures of plug types and enter its name (CEE 7/7, BS 1363, NEMA 5-15 …).`
+
 const plugNotListed = (situation: MainsSituation, name: string): Text => ({
-  title: `No plug called “${name.slice(0, 40)}” is in the table`,
-  why: 'Whether it fits, and whether it meets the earth contact, cannot be told.',
+  title: say`No plug called “${name.slice(0, 40)}” is in the table`,
+  why: say`Whether it fits, and whether it meets the earth contact, cannot be told.`,
   working: [],
-  action: `Compare it with the pictures of plug types and enter its name (CEE 7/7, BS 1363, NEMA 5-15 …).${isCaptive(situation.supply.inlet) ? ` ${qualifiedHands}` : ''}`,
+  action: isCaptive(situation.supply.inlet) ? nearWiring(lookAtPictures) : lookAtPictures,
   sources: [wholeSet],
 })
 
 const socketNotKnown = (plug: string): Text => ({
-  title: `Which socket the site has is not known; the cord has ${aPlug(plug)}`,
-  why: 'A plug that does not belong to the socket makes poor contact or loses the earth.',
+  title: say`Which socket the site has is not known; the cord has ${aPlug(plug)}`,
+  why: say`A plug that does not belong to the socket makes poor contact or loses the earth.`,
   working: [],
-  action: 'Enter the country, or the letter of the socket.',
+  action: say`Enter the country, or the letter of the socket.`,
   sources: [wholeSet],
 })

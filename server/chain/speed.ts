@@ -1,28 +1,31 @@
-import { decimal, hertz, percent } from '../physics/quantity.js'
 import { frequencyMatch, speedFollowsFrequency } from '../tables/thresholds.js'
+import { listed, say } from '../words/phrase.js'
+import { decimal, hertz, percent } from '../words/quantity.js'
 import { caution, clear } from './judgement.js'
 import { acPairs } from './machineFrequency.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
-import { listText, ratingPlate } from './words.js'
+import { ratingPlate } from './words.js'
 
 /** Whether what follows the mains in the machine, a motor or a clock, runs at its own speed. */
 export const speed = mainsTopic({
   name: 'speed',
-  words: 'the speed of motors and clocks',
+  words: say`the speed of motors and clocks`,
   link: 'machine',
   when: {
-    stop: { never: 'A wrong speed harms nothing; what a frequency does to windings is the mains frequency’s topic.' },
-    unknown: { never: 'Where the frequency is not known, the topic of the mains frequency asks for it.' },
+    stop: {
+      never: say`A wrong speed harms nothing; what a frequency does to windings is the mains frequency’s topic.`,
+    },
+    unknown: { never: say`Where the frequency is not known, the topic of the mains frequency asks for it.` },
     caution: {
-      rule: 'A machine for AC that speaks of a motor or a clock gets a frequency that its plate does not name.',
+      rule: say`A machine for AC that speaks of a motor or a clock gets a frequency that its plate does not name.`,
       example: {
         supply: { outputs: [{ kind: 'ac', voltageV: 9, currentA: 1 }], technology: 'transformer' },
         device: { label: 'CLOCK 9V AC 60Hz 0.3A', inputs: null },
       },
     },
     clear: {
-      rule: 'The machine’s plate names the frequency it gets.',
+      rule: say`The machine’s plate names the frequency it gets.`,
       example: {
         supply: { outputs: [{ kind: 'ac', voltageV: 9, currentA: 1 }], technology: 'transformer' },
         device: { label: 'CLOCK 9V AC 50Hz 0.3A', inputs: null },
@@ -37,8 +40,8 @@ export const speed = mainsTopic({
     if (plateHz.some((hz) => Math.abs(siteHz - hz) <= frequencyMatch.value * hz))
       return [
         clear(() => ({
-          title: `What follows the mains in the machine runs at its speed: ${hertz(siteHz)}`,
-          why: 'Its plate names this frequency.',
+          title: say`What follows the mains in the machine runs at its speed: ${hertz(siteHz)}`,
+          why: say`Its plate names this frequency.`,
           working: [],
           action: null,
           sources: [ratingPlate, speedFollowsFrequency],
@@ -48,10 +51,12 @@ export const speed = mainsTopic({
     const ratio = siteHz / nearest
     return [
       caution(() => ({
-        title: `On ${hertz(siteHz)} a clock or synchronous motor made for ${listText(plateHz.map((hz) => hertz(hz)))} runs at ${decimal(ratio, 3)} times its speed`,
-        why: `Pitch, time and timing are off: a clock ${ratio < 1 ? 'loses' : 'gains'} ${decimal(Math.abs(1 - ratio) * 60, 2)} minutes in each hour.`,
-        working: [`${hertz(siteHz)} / ${hertz(nearest)} = ${decimal(ratio, 3)}, ${percent(Math.abs(1 - ratio))} off`],
-        action: `No transformer or converter changes the frequency. Ask for the maker’s part for ${hertz(siteHz)} (pulley, motor, capacitor, a switch or link on the clock’s board), or use a source that makes ${hertz(nearest)} itself.`,
+        title: say`On ${hertz(siteHz)} a clock or synchronous motor made for ${listed(plateHz.map((hz) => hertz(hz)))} runs at ${decimal(ratio, 3)} times its speed`,
+        why: say`Pitch, time and timing are off: a clock ${ratio < 1 ? say`loses` : say`gains`} ${decimal(Math.abs(1 - ratio) * 60, 2)} minutes in each hour.`,
+        working: [
+          say`${hertz(siteHz)} / ${hertz(nearest)} = ${decimal(ratio, 3)}, ${percent(Math.abs(1 - ratio))} off`,
+        ],
+        action: say`No transformer or converter changes the frequency. Ask for the maker’s part for ${hertz(siteHz)} (pulley, motor, capacitor, a switch or link on the clock’s board), or use a source that makes ${hertz(nearest)} itself.`,
         sources: [ratingPlate, speedFollowsFrequency],
       })),
     ]

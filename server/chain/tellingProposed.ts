@@ -1,9 +1,12 @@
-import { allOf, type Judgement, type Text, worstFirst } from './judgement.js'
+import { say, type Words } from '../words/phrase.js'
+import { isSame } from '../words/unique.js'
+import { actionsOf, actionText } from './action.js'
+import { type Judgement, type Text, worstFirst } from './judgement.js'
 
 /** The same situation with every doubtful figure taken as it was read, and the sentences that name those figures. */
 export interface Proposed<Situation> {
   situation: Situation
-  doubts: readonly string[]
+  doubts: readonly Words[]
 }
 
 /**
@@ -27,7 +30,9 @@ export function tellingProposed<Situation>(
   })
 }
 
-const telling = (own: Text, other: Text, doubts: readonly string[]): Text =>
-  own.title === other.title && own.action === other.action
+const telling = (own: Text, other: Text, doubts: readonly Words[]): Text =>
+  isSame(own.title, other.title) && isSame(actionWords(own), actionWords(other))
     ? own
-    : { ...own, action: allOf([...doubts, ...(own.action === null ? [] : [own.action])]) }
+    : { ...own, action: [...doubts, ...actionsOf(own.action)] }
+
+const actionWords = ({ action }: Text): Words => actionText(actionsOf(action)) ?? say``

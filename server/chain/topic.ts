@@ -1,3 +1,4 @@
+import type { Words } from '../words/phrase.js'
 import type { LinkKey } from './chainLinks.js'
 import type { ExampleChanges } from './example.js'
 import type { Outcome } from './finding.js'
@@ -5,13 +6,13 @@ import type { Judgement } from './judgement.js'
 import type { MainsSituation, PairSituation } from './situation.js'
 
 /** What makes a topic come to an outcome, with an example that does; or why it never does. */
-export type OutcomeRule = { rule: string; example: ExampleChanges } | { never: string }
+export type OutcomeRule = { rule: Words; example: ExampleChanges } | { never: Words }
 
 /** One topic of findings, with all that other places need to know of it. */
 export interface Topic<Name extends string, Situation> {
   readonly name: Name
   /** its name within a sentence */
-  readonly words: string
+  readonly words: Words
   /** at which link of the drawn chain it shows */
   readonly link: LinkKey
   readonly when: Readonly<Record<Outcome, OutcomeRule>>

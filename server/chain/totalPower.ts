@@ -1,7 +1,8 @@
-import { decimal, watts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import type { Source } from '../tables/source.js'
 import { measuredDemandHeadroom, plateDemandHeadroom, totalPowerAbove } from '../tables/thresholds.js'
+import { joined, type Phrase, say } from '../words/phrase.js'
+import { decimal, watts } from '../words/quantity.js'
 import { ends } from './matchRails.js'
 import type { DeviceRail, PairSituation, PreparedSupply } from './situation.js'
 import { ratingPlate } from './words.js'
@@ -15,7 +16,7 @@ export interface TotalPower {
   takenW: number
   /** what a supply should give [W] */
   wantedW: number
-  working: string[]
+  working: Phrase[]
   sources: Source[]
 }
 
@@ -44,7 +45,7 @@ export function totalPower({ supply, device }: PairSituation): TotalPower | null
     takenW,
     wantedW: takenW * headroom.value,
     working: [
-      `all outputs together: ${watts(givenW)} / ${each.length > 1 ? `(${each.join(' + ')})` : watts(takenW, 4, 'up')} = ${decimal(givenW / takenW, 3, 'down')}`,
+      say`all outputs together: ${watts(givenW)} / ${each.length > 1 ? say`(${joined(each, say` + `)})` : watts(takenW, 4, 'up')} = ${decimal(givenW / takenW, 3, 'down')}`,
     ],
     sources: [ratingPlate, headroom.source],
   }

@@ -1,8 +1,9 @@
-import { decimal, volts } from '../physics/quantity.js'
 import { atMost } from '../physics/tolerance.js'
 import { largestRise } from '../tables/dummyLoad.js'
 import { commonPractice } from '../tables/source.js'
 import { nominalMatch, outputToleranceWidest } from '../tables/thresholds.js'
+import { say } from '../words/phrase.js'
+import { decimal, volts } from '../words/quantity.js'
 import { caution, clear, type Judgement, stop, type Text, unknown } from './judgement.js'
 import { ends } from './matchRails.js'
 import type { MeasuredAs } from './measuredOutput.js'
@@ -71,11 +72,10 @@ export function regulationOpen({ supply, device }: PairSituation, rail: Rail): b
 }
 
 export const regulationNotKnown = (rail: Rail, device: DeviceRail): Text => ({
-  title: `Whether the supply’s ${railText(rail)} is regulated is not known; the machine wants ${railText(device)}`,
-  why: 'An unregulated supply stands far above its plate with little load, and a machine without a regulator of its own gets all of it.',
-  working: ['neither a transformer type, a switch-mode type, “regulated” nor “unregulated” is stated'],
-  action:
-    'Measure it with nothing connected before the machine is, and enter the reading: well above the plate means an unregulated supply. A heavy unit for one mains voltage is a transformer; a light one is switch-mode.',
+  title: say`Whether the supply’s ${railText(rail)} is regulated is not known; the machine wants ${railText(device)}`,
+  why: say`An unregulated supply stands far above its plate with little load, and a machine without a regulator of its own gets all of it.`,
+  working: [say`neither a transformer type, a switch-mode type, “regulated” nor “unregulated” is stated`],
+  action: say`Measure it with nothing connected before the machine is, and enter the reading: well above the plate means an unregulated supply. A heavy unit for one mains voltage is a transformer; a light one is switch-mode.`,
   sources: [plateAtFullLoad],
 })
 
@@ -95,12 +95,11 @@ export function implausible(situation: PairSituation, rail: Rail, measured: read
     return [
       stop(() => ({
         title: high
-          ? `${volts(readV)} measured ${what} is more than an unregulated ${railText(rail)} gives: ${volts(mostV, 3)} at most`
-          : `${volts(readV)} measured ${what} is less than an unregulated ${railText(rail)} gives: ${volts(leastV, 3)} at least`,
-        why: 'The plate is another unit’s, a switch stands wrong, or the supply is faulty.',
-        working: [`plausible: ${volts(leastV, 3)} to ${volts(mostV, 3)}`],
-        action:
-          'Do not connect the machine. Measure again with nothing connected, at the right mains; look for a voltage switch on the supply; find out what it really gives.',
+          ? say`${volts(readV)} measured ${what} is more than an unregulated ${railText(rail)} gives: ${volts(mostV, 3)} at most`
+          : say`${volts(readV)} measured ${what} is less than an unregulated ${railText(rail)} gives: ${volts(leastV, 3)} at least`,
+        why: say`The plate is another unit’s, a switch stands wrong, or the supply is faulty.`,
+        working: [say`plausible: ${volts(leastV, 3)} to ${volts(mostV, 3)}`],
+        action: say`Do not connect the machine. Measure again with nothing connected, at the right mains; look for a voltage switch on the supply; find out what it really gives.`,
         sources: [measuredThere, plateAtFullLoad, outputToleranceWidest.source, largestRise.source],
       })),
     ]
@@ -112,11 +111,10 @@ function lightlyLoaded(rail: Rail, plateV: number, readV: number): Judgement[] {
   if (atMost(readV, plateV * (1 + outputToleranceWidest.value))) return []
   return [
     caution(() => ({
-      title: `${volts(readV)} measured loaded is well above the ${railText(rail)} of the plate`,
-      why: 'The load was small, or the supply gives more than its plate says; the machine gets what was measured.',
-      working: [`${volts(readV)} / ${volts(plateV)} = ${decimal(readV / plateV, 3)}`],
-      action:
-        'Measure it again with a load that draws what the machine draws, and compare that with what the machine bears.',
+      title: say`${volts(readV)} measured loaded is well above the ${railText(rail)} of the plate`,
+      why: say`The load was small, or the supply gives more than its plate says; the machine gets what was measured.`,
+      working: [say`${volts(readV)} / ${volts(plateV)} = ${decimal(readV / plateV, 3)}`],
+      action: say`Measure it again with a load that draws what the machine draws, and compare that with what the machine bears.`,
       sources: [measuredThere, plateAtFullLoad, outputToleranceWidest.source],
     })),
   ]
@@ -131,8 +129,8 @@ function unregulatedWords(
   const estimate = offLoadEstimate(situation, rail)
   const reads = estimate
     ? estimate.lowV === estimate.highV
-      ? `about ${volts(estimate.highV, 3)}`
-      : `about ${volts(estimate.lowV, 3)} to ${volts(estimate.highV, 3)}`
+      ? say`about ${volts(estimate.highV, 3)}`
+      : say`about ${volts(estimate.lowV, 3)} to ${volts(estimate.highV, 3)}`
     : 'well above its plate'
   const because =
     situation.supply.regulated === false
@@ -140,29 +138,28 @@ function unregulatedWords(
       : situation.supply.technology === 'transformer'
         ? 'a transformer type with no “regulated” on it'
         : 'it stands that high off load'
-  const working = estimate?.working ?? ['its size is not known, so its voltage off load cannot be estimated']
+  const working = estimate?.working ?? [say`its size is not known, so its voltage off load cannot be estimated`]
   const sources = [plateAtFullLoad, ...(estimate?.sources ?? [])]
-  const title = `The supply’s ${railText(rail)} is unregulated (${because}): ${reads} with nothing connected`
+  const title = say`The supply’s ${railText(rail)} is unregulated (${because}): ${reads} with nothing connected`
   if (outcome === 'stop')
     return {
-      title: `${title}; the machine needs a regulated ${railText(device)}`,
-      why: 'At light load the machine gets the off-load voltage, far above its limit.',
+      title: say`${title}; the machine needs a regulated ${railText(device)}`,
+      why: say`At light load the machine gets the off-load voltage, far above its limit.`,
       working,
-      action: `Use a regulated supply of ${railText(device)}.`,
+      action: say`Use a regulated supply of ${railText(device)}.`,
       sources,
     }
   if (outcome === 'unknown')
     return {
-      title: `${title}; whether the machine regulates inside is not known`,
-      why: 'A machine without a regulator of its own gets the off-load voltage, far above its limit.',
+      title: say`${title}; whether the machine regulates inside is not known`,
+      why: say`A machine without a regulator of its own gets the off-load voltage, far above its limit.`,
       working,
-      action:
-        'Find out whether the machine has a regulator or converter behind its power socket: the service manual, a three-legged part on a heat sink, or a maker’s supply that was unregulated itself. Until then use a regulated supply.',
+      action: say`Find out whether the machine has a regulator or converter behind its power socket: the service manual, a three-legged part on a heat sink, or a maker’s supply that was unregulated itself. Until then use a regulated supply.`,
       sources,
     }
   return {
-    title: `${title}; the machine needs no regulated supply`,
-    why: 'Such a machine regulates inside; reading high with nothing connected is normal.',
+    title: say`${title}; the machine needs no regulated supply`,
+    why: say`Such a machine regulates inside; reading high with nothing connected is normal.`,
     working,
     action: null,
     sources,
@@ -170,9 +167,9 @@ function unregulatedWords(
 }
 
 const sizeMissing = (rail: Rail): Text => ({
-  title: `The supply’s ${railText(rail)} is unregulated; how high it stands off load cannot be estimated`,
-  why: 'It may stand half as high again, or more, above its plate.',
+  title: say`The supply’s ${railText(rail)} is unregulated; how high it stands off load cannot be estimated`,
+  why: say`It may stand half as high again, or more, above its plate.`,
   working: [],
-  action: 'Measure the output with nothing connected and enter it; or enter the output amperes on its plate.',
+  action: say`Measure the output with nothing connected and enter it; or enter the output amperes on its plate.`,
   sources: [plateAtFullLoad],
 })

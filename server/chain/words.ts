@@ -1,5 +1,6 @@
-import { hertz, volts } from '../physics/quantity.js'
 import { commonPractice, type Source } from '../tables/source.js'
+import { joined, type Phrase, say } from '../words/phrase.js'
+import { hertz, volts } from '../words/quantity.js'
 import type { Mains } from './situation.js'
 
 /** Stands in every action that touches mains wiring. */
@@ -16,23 +17,14 @@ export const ratingPlate: Source = commonPractice(
 export const measuredThere: Source = commonPractice('Measured', 'as entered by the person at the bench')
 
 /** A plate's window: "230 V" or "100 V to 240 V". */
-export const windowText = ({ min, max }: { min: number; max: number }): string =>
-  min === max ? volts(min) : `${volts(min)} to ${volts(max)}`
+export const windowText = ({ min, max }: { min: number; max: number }): Phrase =>
+  min === max ? volts(min) : say`${volts(min)} to ${volts(max)}`
 
 /** A mains system: "230 V 50 Hz". */
-export function mainsText({ voltageV, frequencyHz }: Pick<Mains, 'voltageV' | 'frequencyHz'>): string {
-  const parts = [voltageV === null ? null : volts(voltageV), frequencyHz === null ? null : hertz(frequencyHz)]
-  return parts.filter((part) => part !== null).join(' ') || 'mains not known'
+export function mainsText({ voltageV, frequencyHz }: Pick<Mains, 'voltageV' | 'frequencyHz'>): Phrase {
+  const known = [...(voltageV === null ? [] : [volts(voltageV)]), ...(frequencyHz === null ? [] : [hertz(frequencyHz)])]
+  return known.length > 0 ? joined(known) : say`mains not known`
 }
 
 /** "a CEE 7/7 plug", "an AS/NZS 3112 plug". */
-export const aPlug = (name: string): string => `${/^[AEIO]/.test(name) ? 'an' : 'a'} ${name} plug`
-
-/** The same at the beginning of a sentence. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
-
-/** "a", "a and b", "a, b and c". */
-export function listText(items: readonly string[], last = 'and'): string {
-  if (items.length < 2) return items.join('')
-  return `${items.slice(0, -1).join(', ')} ${last} ${items[items.length - 1]}`
-}
+export const aPlug = (name: string): Phrase => (/^[AEIO]/.test(name) ? say`an ${name} plug` : say`a ${name} plug`)

@@ -1,16 +1,17 @@
-import type { CheckResponse, Finding } from '../chain/finding.js'
+import type { ToldCheck, ToldFinding } from '../chain/finding.js'
 import type { CheckRequest } from '../chain/request.js'
 import type { Step } from '../plan/firstPowerPlan.js'
+import type { Told } from '../words/tell.js'
 
 /** One judgement of a check, with the version of the tables and rules that made it. */
-export interface Assessment extends CheckResponse {
+export interface Assessment extends ToldCheck {
   dataVersion: string
   /** milliseconds since 1970, as all times here */
   judgedAt: number
 }
 
 /** What a reading is held against: a step of the plan, as far as readings need it. */
-export type ReadingLimits = Pick<Step, 'key' | 'text' | 'unit' | 'low' | 'high' | 'stopIf'>
+export type ReadingLimits = Pick<Told<Step>, 'key' | 'text' | 'unit' | 'low' | 'high' | 'stopIf'>
 
 export interface Reading {
   id: string
@@ -19,7 +20,7 @@ export interface Reading {
   /** as it was given: a reading in mA stays one */
   unit: string
   at: number
-  finding: Finding
+  finding: ToldFinding
 }
 
 export const partStates = ['wanted', 'ordered', 'arrived', 'fitted'] as const

@@ -1,5 +1,5 @@
 import type { CheckRequest } from '../chain/request.js'
-import type { FirstPowerPlan } from '../plan/firstPowerPlan.js'
+import type { ToldPlan } from '../plan/firstPowerPlan.js'
 import { type Assessment, type Job, noObservations, type ReadingLimits } from './job.js'
 
 /** A plan as it was sent: whole or in part, so every field may be missing. */
@@ -24,7 +24,7 @@ export interface SentPlan {
 }
 
 /** What readings are held against: the steps of every stage that is not left out; of a key met twice, its first step. */
-export function limitsOf(plan: SentPlan | FirstPowerPlan | null): ReadingLimits[] {
+export function limitsOf(plan: SentPlan | ToldPlan | null): ReadingLimits[] {
   const steps = (plan?.stages ?? []).filter(({ leftOut }) => leftOut == null).flatMap((stage) => stage.steps ?? [])
   const limits = steps.map(({ key, text, unit, low, high, stopIf }) => ({
     key,
@@ -40,7 +40,7 @@ export function limitsOf(plan: SentPlan | FirstPowerPlan | null): ReadingLimits[
 export interface JobParts {
   name: string
   check: CheckRequest
-  plan: SentPlan | FirstPowerPlan | null
+  plan: SentPlan | ToldPlan | null
   limits: ReadingLimits[]
   assessment: Assessment
 }

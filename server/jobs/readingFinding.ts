@@ -1,4 +1,4 @@
-import type { Finding, TopicName } from '../chain/finding.js'
+import type { ToldFinding, TopicName } from '../chain/finding.js'
 import { quantity, quantityRange } from '../physics/quantity.js'
 import { commonPractice } from '../tables/source.js'
 import type { ReadingLimits } from './job.js'
@@ -80,13 +80,14 @@ export interface Given {
  * @param limits  of the step with this key; null where the plan has none
  * @throws RangeError where the units measure different things
  */
-export function readingFinding(given: Given, limits: ReadingLimits | null): Finding {
+export function readingFinding(given: Given, limits: ReadingLimits | null): ToldFinding {
   const { key, unit } = given
   const topic = topicOf(key, unit)
   const read = readingText(given.value, unit)
   if (limits === null)
     return {
       topic,
+      actions: [],
       outcome: 'unknown',
       title: `Read ${read}; this job’s plan has no step named “${key}”.`,
       why: 'Without limits a number tells nothing about what to do next.',
@@ -97,6 +98,7 @@ export function readingFinding(given: Given, limits: ReadingLimits | null): Find
   if (limits.unit === null || (limits.low === null && limits.high === null))
     return {
       topic,
+      actions: [],
       outcome: 'unknown',
       title: `Read ${read}; no limit is known for this step.`,
       why: 'The check says too little to work a limit out, so the number is kept but not judged.',
@@ -122,6 +124,7 @@ export function readingFinding(given: Given, limits: ReadingLimits | null): Find
   if (within)
     return {
       topic,
+      actions: [],
       outcome: 'clear',
       title: `Read ${read}, within the expected ${expected}.`,
       why: 'It is what the plan works out for a supply and a machine without this fault.',
@@ -132,6 +135,7 @@ export function readingFinding(given: Given, limits: ReadingLimits | null): Find
   const outcome = limits.stopIf === null ? 'caution' : 'stop'
   return {
     topic,
+    actions: [],
     outcome,
     title: `Read ${read}, outside the expected ${expected}.`,
     why:

@@ -1,20 +1,21 @@
-import { byWorst, type Finding } from '../chain/finding.js'
+import { byWorst, type ToldFinding } from '../chain/finding.js'
 import type { Assessment } from './job.js'
 
 /** One finding that another judgement of the same check has, lacks or words differently. */
 export interface FindingChange {
-  topic: Finding['topic']
-  before: Finding | null
-  after: Finding | null
+  topic: ToldFinding['topic']
+  before: ToldFinding | null
+  after: ToldFinding | null
 }
 
-const alike = (one: Finding, other: Finding): boolean => one.outcome === other.outcome && one.title === other.title
+const alike = (one: ToldFinding, other: ToldFinding): boolean =>
+  one.outcome === other.outcome && one.title === other.title
 
 /**
  * What another judgement changes: per topic, the findings that are not in both, paired in their order. Findings with
  * the same outcome and the same title count as the same, whatever their working.
  */
-export function findingChanges(before: readonly Finding[], after: readonly Finding[]): FindingChange[] {
+export function findingChanges(before: readonly ToldFinding[], after: readonly ToldFinding[]): FindingChange[] {
   const topicsSeen = [...new Set([...before, ...after].map(({ topic }) => topic))]
   return topicsSeen.flatMap((topic) => {
     const had = before.filter((finding) => finding.topic === topic && !after.some((other) => alike(finding, other)))

@@ -1,4 +1,4 @@
-import type { Finding } from '../chain/finding.js'
+import type { ToldFinding } from '../chain/finding.js'
 import type { Assessment, Job, Reading } from './job.js'
 
 /** In the order in which they stand in the list: what can go on first, what is done last. */
@@ -36,11 +36,11 @@ export function latestReadings(readings: readonly Reading[]): Reading[] {
   return [...new Map(readings.map((reading) => [reading.key, reading])).values()]
 }
 
-const has = (assessment: Assessment, { topic, outcome }: Finding): boolean =>
+const has = (assessment: Assessment, { topic, outcome }: ToldFinding): boolean =>
   assessment.findings.some((other) => other.topic === topic && other.outcome === outcome)
 
 /** Since when a finding stands: the first of the unbroken run of judgements that had it. */
-function since(finding: Finding, { assessment, earlier }: Pick<Job, 'assessment' | 'earlier'>): number {
+function since(finding: ToldFinding, { assessment, earlier }: Pick<Job, 'assessment' | 'earlier'>): number {
   let at = assessment.judgedAt
   for (const before of [...earlier].reverse()) {
     if (!has(before, finding)) break

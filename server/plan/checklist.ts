@@ -2,8 +2,10 @@ import type { CheckResponse, Finding, Verdict } from '../chain/finding.js'
 import { isFor } from '../chain/plateWindow.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situation.js'
 import { mainsText } from '../chain/words.js'
-import { millimetres, quantity, volts } from '../physics/quantity.js'
 import { plugPinLimit } from '../tables/capacitors.js'
+import { type Phrase, say, type Words } from '../words/phrase.js'
+import { millimetres, quantity, volts } from '../words/quantity.js'
+import { isSame } from '../words/unique.js'
 import type { Caution, FirstPowerPlan, FirstPowerStage, Step } from './firstPowerPlan.js'
 import { oldBatteries, storedCharge } from './stages/cautions.js'
 import { outletOf } from './stages/outlet.js'
@@ -18,9 +20,9 @@ export interface ChecklistLine extends Step {
 }
 
 export interface ChecklistStage {
-  title: string
+  title: Words
   /** what to stop for before the first line of this stage; null: no pause */
-  pause: string | null
+  pause: Words | null
   lines: ChecklistLine[]
 }
 
@@ -38,7 +40,7 @@ export interface ChecklistFacts {
   device: PreparedDevice
 }
 
-const line = (key: string, text: string, rest: Partial<Step> & { writes?: true } = {}): ChecklistLine =>
+const line = (key: string, text: Phrase, rest: Partial<Step> & { writes?: true } = {}): ChecklistLine =>
   asLine({ ...rest, ...step(key, text, rest) })
 
 /** A step as a line; the limits also under the names the JSON promises for volts. */
@@ -54,34 +56,35 @@ function asLine(step: Step & { writes?: boolean }): ChecklistLine {
 
 const noLimit: Caution = {
   signal: 'DANGER',
-  hazard: 'Without the lamp nothing but the fuse-link limits a fault.',
-  consequence: 'A fault now draws the full current of the mains: fire and shock.',
-  avoid: 'Go on only if every line before this one was within its limits.',
+  hazard: say`Without the lamp nothing but the fuse-link limits a fault.`,
+  consequence: say`A fault now draws the full current of the mains: fire and shock.`,
+  avoid: say`Go on only if every line before this one was within its limits.`,
   electric: true,
 }
 
 /** The topic in words, for a line. */
 const words = ({ topic }: Finding): string => topic.replaceAll('-', ' ')
 
-const firstSentence = (text: string | null): string | null => text?.match(/^.*?[.!?](?=\s|$)/s)?.[0] ?? text
+/** What to do first about it. */
+const firstAction = ({ actions: [first] }: Finding): Phrase | null => (first ? say`${first.do}` : null)
 
-const whoFor = (finding: Finding): Step['who'] => (/qualified person/.test(finding.action ?? '') ? qualified : 'you')
+const whoFor = ({ actions }: Finding): Step['who'] => (actions[0]?.who === 'qualified' ? qualified : 'you')
 
 /** What must change or be found out before anything is plugged in: the killer items of this case. */
 function openPoints({ findings }: CheckResponse): ChecklistLine[] {
   return findings.flatMap((finding, index) => {
-    const expect = firstSentence(finding.action)
+    const expect = firstAction(finding)
     if (finding.outcome === 'stop')
-      return line(`before.stop-${index}`, `Must change first (${words(finding)}): ${finding.title}`, {
+      return line(`before.stop-${index}`, say`Must change first (${words(finding)}): ${finding.title}`, {
         expect,
-        stopIf: 'it has not changed: nothing is plugged in',
+        stopIf: say`it has not changed: nothing is plugged in`,
         who: whoFor(finding),
       })
     if (finding.outcome === 'unknown')
-      return line(`before.unknown-${index}`, `Find out (${words(finding)}): ${finding.title}`, {
+      return line(`before.unknown-${index}`, say`Find out (${words(finding)}): ${finding.title}`, {
         writes: true,
         expect,
-        stopIf: 'it stays unknown',
+        stopIf: say`it stays unknown`,
         who: whoFor(finding),
       })
     return []
@@ -92,8 +95,8 @@ const cautionsToKeep = ({ findings }: CheckResponse): ChecklistLine[] =>
   findings
     .filter(({ outcome }) => outcome === 'caution')
     .map((finding, index) =>
-      line(`before.caution-${index}`, `Take care (${words(finding)}): ${finding.title}`, {
-        expect: firstSentence(finding.action),
+      line(`before.caution-${index}`, say`Take care (${words(finding)}): ${finding.title}`, {
+        expect: firstAction(finding),
         who: whoFor(finding),
       }),
     )
@@ -102,14 +105,14 @@ function mainsLine({ site }: ChecklistFacts): ChecklistLine[] {
   const [system, ...others] = site.systems
   if (!system || others.length > 0 || system.voltageV === null) return []
   const { minV, maxV } = system
-  const band = minV !== null && maxV !== null ? `${volts(minV)} to ${volts(maxV)}` : null
+  const band = minV !== null && maxV !== null ? say`${volts(minV)} to ${volts(maxV)}` : null
   return [
-    line('before.mains-volts', 'Have the voltage at the socket measured and write it down.', {
-      expect: band ? `${mainsText(system)}: ${band}` : mainsText(system),
+    line('before.mains-volts', say`Have the voltage at the socket measured and write it down.`, {
+      expect: band ? say`${mainsText(system)}: ${band}` : mainsText(system),
       unit: 'V',
       low: minV,
       high: maxV,
-      stopIf: band ? 'outside this band' : null,
+      stopIf: band ? say`outside this band` : null,
       who: qualified,
     }),
   ]
@@ -122,14 +125,14 @@ function selectorLine({ supply, plan }: ChecklistFacts): ChecklistLine[] {
   const fitting = settings.filter((setting) => mainsV !== null && isFor(setting, mainsV))
   const only = fitting.length === 1 ? fitting[0] : undefined
   return [
-    line('before.selector', 'Voltage selector, plug out: read where it is set and write it down.', {
+    line('before.selector', say`Voltage selector, plug out: read where it is set and write it down.`, {
       expect: only
-        ? `the position for ${volts(only.min)}${only.max > only.min ? ` to ${volts(only.max)}` : ''}`
-        : 'the position for this mains; ask before you go on',
+        ? say`the position for ${volts(only.min)}${only.max > only.min ? say` to ${volts(only.max)}` : say``}`
+        : say`the position for this mains; ask before you go on`,
       unit: 'V',
       low: only?.min ?? null,
       high: only?.max ?? null,
-      stopIf: 'it is set to anything else',
+      stopIf: say`it is set to anything else`,
     }),
   ]
 }
@@ -138,10 +141,10 @@ function fuseLine({ supply }: ChecklistFacts): ChecklistLine[] {
   const { fitted, prescribed } = supply.fuse
   if (!fitted && !prescribed) return []
   return [
-    line('before.fuse', 'Fuse-link, plug out: read the print on its cap and write it down.', {
+    line('before.fuse', say`Fuse-link, plug out: read the print on its cap and write it down.`, {
       writes: true,
-      expect: prescribed ? `as prescribed: “${prescribed}”` : `as entered: “${fitted}”`,
-      stopIf: 'a higher rating, another letter or a lower voltage than prescribed; or it has blown',
+      expect: prescribed ? say`as prescribed: “${prescribed}”` : say`as entered: “${fitted ?? say``}”`,
+      stopIf: say`a higher rating, another letter or a lower voltage than prescribed; or it has blown`,
     }),
   ]
 }
@@ -154,19 +157,19 @@ function polarityLine(key: string, { supply, device }: ChecklistFacts): Checklis
   const given = supply.measured.polarity ?? supply.plug.polarity
   const same = wanted && given && wanted === given
   return [
-    line(key, 'Polarity: compare the drawing on the supply with the drawing beside the machine’s jack.', {
-      expect: same ? `${polarityWords[wanted]} on both` : 'not settled yet: measure before the two meet',
-      stopIf: 'they differ, or one of them is not known',
+    line(key, say`Polarity: compare the drawing on the supply with the drawing beside the machine’s jack.`, {
+      expect: same ? say`${polarityWords[wanted]} on both` : say`not settled yet: measure before the two meet`,
+      stopIf: say`they differ, or one of them is not known`,
     }),
   ]
 }
 
 function plugLine({ supply: { plug } }: ChecklistFacts): ChecklistLine[] {
   if (plug.outerMm === null) return []
-  const bore = plug.innerMm === null ? '' : `, bore ${millimetres(plug.innerMm)}`
+  const bore = plug.innerMm === null ? '' : say`, bore ${millimetres(plug.innerMm)}`
   return [
-    line('before.plug-size', 'Plug on the lead: measure its outer diameter with a caliper.', {
-      expect: `${millimetres(plug.outerMm)}${bore}`,
+    line('before.plug-size', say`Plug on the lead: measure its outer diameter with a caliper.`, {
+      expect: say`${millimetres(plug.outerMm)}${bore}`,
       unit: 'mm',
     }),
   ]
@@ -176,17 +179,17 @@ function earthLine({ supply }: ChecklistFacts): ChecklistLine[] {
   if (supply.protectionClass === 'II' || supply.protectionClass === 'III') return []
   if (supply.protectionClass === null && !/^C(6|14|16A?|20|22)$/i.test(supply.inlet ?? '')) return []
   return [
-    line('before.earth', 'Have the earth proved from the plug’s earth contact to bare metal of the supply.', {
-      expect: 'within the limit of the scheme the tester works to',
+    line('before.earth', say`Have the earth proved from the plug’s earth contact to bare metal of the supply.`, {
+      expect: say`within the limit of the scheme the tester works to`,
       unit: 'Ω',
-      stopIf: 'the limit is passed, or there is no earth to prove',
+      stopIf: say`the limit is passed, or there is no earth to prove`,
       who: qualified,
     }),
   ]
 }
 
 const beforeLines = (facts: ChecklistFacts): ChecklistLine[] => [
-  line('before.unplugged', 'Supply out of the socket, machine and supply apart, nothing else connected.'),
+  line('before.unplugged', say`Supply out of the socket, machine and supply apart, nothing else connected.`),
   ...openPoints(facts.assessment),
   ...polarityLine('before.polarity', facts),
   ...selectorLine(facts),
@@ -198,43 +201,47 @@ const beforeLines = (facts: ChecklistFacts): ChecklistLine[] => [
 ]
 
 const lookLines: ChecklistLine[] = [
-  line('look.batteries', 'Take out every battery and back-up cell of the machine; look at the places they sat in.', {
-    expect: 'dry, no crust, no green or white on contacts and board',
-    stopIf: 'anything has leaked: clean and mend before power',
+  line('look.batteries', say`Take out every battery and back-up cell of the machine; look at the places they sat in.`, {
+    expect: say`dry, no crust, no green or white on contacts and board`,
+    stopIf: say`anything has leaked: clean and mend before power`,
     caution: oldBatteries,
   }),
-  line('look.cord', 'Look along the cord, the plug and both strain reliefs.', {
-    expect: 'no cracks, no cuts, nothing sticky, no play',
-    stopIf: 'any damage: the cord set is replaced as a whole',
+  line('look.cord', say`Look along the cord, the plug and both strain reliefs.`, {
+    expect: say`no cracks, no cuts, nothing sticky, no play`,
+    stopIf: say`any damage: the cord set is replaced as a whole`,
   }),
-  line('look.case', 'Look at, shake and smell supply and machine.', {
-    expect: 'closed case, nothing rattles, no smell of burning or fish',
-    stopIf: 'something rattles, bulges, or smells burnt',
+  line('look.case', say`Look at, shake and smell supply and machine.`, {
+    expect: say`closed case, nothing rattles, no smell of burning or fish`,
+    stopIf: say`something rattles, bulges, or smells burnt`,
   }),
-  line('look.discharge', 'Before each reach inside the machine: unplug, wait, measure across the large capacitors.', {
-    expect: `below ${volts(plugPinLimit.limitV)}, then as near 0\u00a0V as can be`,
-    unit: 'V',
-    stopIf: 'it does not fall',
-    caution: storedCharge,
-  }),
-  line('look.inside', 'Look inside the machine: capacitors, board, connectors, moving parts, foam and belts.', {
-    expect: 'no bulges, no crust, no burnt spot, moves by hand where it should',
-    stopIf: 'a capacitor has burst or leaked',
+  line(
+    'look.discharge',
+    say`Before each reach inside the machine: unplug, wait, measure across the large capacitors.`,
+    {
+      expect: say`below ${volts(plugPinLimit.limitV)}, then as near 0\u00a0V as can be`,
+      unit: 'V',
+      stopIf: say`it does not fall`,
+      caution: storedCharge,
+    },
+  ),
+  line('look.inside', say`Look inside the machine: capacitors, board, connectors, moving parts, foam and belts.`, {
+    expect: say`no bulges, no crust, no burnt spot, moves by hand where it should`,
+    stopIf: say`a capacitor has burst or leaked`,
   }),
 ]
 
 /** What to watch at first power, with room to write. */
 function watchLines(stage: string, facts: ChecklistFacts): ChecklistLine[] {
   return [
-    line(`${stage}.lamps`, 'Lamps and displays of the machine: what lights, and when?', { writes: true }),
-    line(`${stage}.moves`, 'Fan, drive, motor: what starts, what tries and stops?', { writes: true }),
-    line(`${stage}.sounds`, 'Sounds: hum, tick, whine, silence?', {
+    line(`${stage}.lamps`, say`Lamps and displays of the machine: what lights, and when?`, { writes: true }),
+    line(`${stage}.moves`, say`Fan, drive, motor: what starts, what tries and stops?`, { writes: true }),
+    line(`${stage}.sounds`, say`Sounds: hum, tick, whine, silence?`, {
       writes: true,
-      stopIf: 'arcing, crackling, or a hum that grows',
+      stopIf: say`arcing, crackling, or a hum that grows`,
     }),
-    line(`${stage}.smells`, 'Smell and heat: warm dust, or burning?', {
+    line(`${stage}.smells`, say`Smell and heat: warm dust, or burning?`, {
       writes: true,
-      stopIf: 'anything smells burnt, smokes, or burns the hand',
+      stopIf: say`anything smells burnt, smokes, or burns the hand`,
     }),
     drawnLine(stage, facts),
   ]
@@ -243,27 +250,27 @@ function watchLines(stage: string, facts: ChecklistFacts): ChecklistLine[] {
 function drawnLine(stage: string, { device }: ChecklistFacts): ChecklistLine {
   const [rail, ...others] = device.rails
   const demandA = rail && others.length === 0 ? rail.currentA : null
-  return line(`${stage}.drawn`, 'Current the machine draws, once it is steady.', {
-    expect: rail && demandA !== null ? `not above ${quantity(demandA, 'A')} at ${volts(rail.voltageV)}` : null,
+  return line(`${stage}.drawn`, say`Current the machine draws, once it is steady.`, {
+    expect: rail && demandA !== null ? say`not above ${quantity(demandA, 'A')} at ${volts(rail.voltageV)}` : null,
     unit: 'A',
     high: demandA,
   })
 }
 
-const lampText = ({ ratedW, ratedV, count, arrangement }: FirstPowerPlan['lamps'][number]): string => {
-  const each = `${quantity(ratedW, 'W')} ${volts(ratedV)}`
-  return count > 1 ? `${count} × ${each} in ${arrangement}` : each
+const lampText = ({ ratedW, ratedV, count, arrangement }: FirstPowerPlan['lamps'][number]): Phrase => {
+  const each = say`${quantity(ratedW, 'W')} ${volts(ratedV)}`
+  return count > 1 ? say`${count} × ${each} in ${arrangement}` : each
 }
 
 const fuseAgain = (key: string, { supply }: ChecklistFacts): ChecklistLine[] =>
-  supply.fuse.fitted || supply.fuse.prescribed ? [line(key, 'Fuse-link: still the one read above, and whole.')] : []
+  supply.fuse.fitted || supply.fuse.prescribed ? [line(key, say`Fuse-link: still the one read above, and whole.`)] : []
 
 const converterAgain = (key: string, { plan }: ChecklistFacts): ChecklistLine[] =>
   plan.through === 'converter'
     ? [
-        line(key, 'Converter: still in between, set to the same output.', {
-          expect: 'everything hangs on its outlet, nothing on the wall socket',
-          stopIf: 'the plug would go into the wall',
+        line(key, say`Converter: still in between, set to the same output.`, {
+          expect: say`everything hangs on its outlet, nothing on the wall socket`,
+          stopIf: say`the plug would go into the wall`,
         }),
       ]
     : []
@@ -278,10 +285,10 @@ function killersAgain({ name }: FirstPowerStage, facts: ChecklistFacts): Checkli
       : [
           line(
             `${name}.lamp-in`,
-            `Lamp in the circuit: ${lamp ? lampText(lamp) : 'read its rating and write it down'}.`,
+            say`Lamp in the circuit: ${lamp ? lampText(lamp) : say`read its rating and write it down`}.`,
             {
-              expect: 'in the line conductor; earth straight through, never by way of the lamp',
-              stopIf: 'it is missing, loose, or another one',
+              expect: say`in the line conductor; earth straight through, never by way of the lamp`,
+              stopIf: say`it is missing, loose, or another one`,
             },
           ),
         ]),
@@ -292,11 +299,9 @@ function killersAgain({ name }: FirstPowerStage, facts: ChecklistFacts): Checkli
   ]
 }
 
-const pauseReduced =
-  'Pause: before reduced-current power. Hands off; read every line of this stage; know where the switch is.'
+const pauseReduced = say`Pause: before reduced-current power. Hands off; read every line of this stage; know where the switch is.`
 
-const pauseFull =
-  'Pause: before full mains. Every line above ticked and every reading within its limits, or this stage waits.'
+const pauseFull = say`Pause: before full mains. Every line above ticked and every reading within its limits, or this stage waits.`
 
 /** The bench supply needs no mains plug of the supply that is tested. */
 const onMains = ({ name }: FirstPowerStage): boolean => name !== 'bench-supply'
@@ -319,7 +324,7 @@ function planStages(facts: ChecklistFacts): ChecklistStage[] {
       }
       if (direct.length === 0) return [first]
       const second: ChecklistStage = {
-        title: `${stage.title}, without the lamp`,
+        title: say`${stage.title}, without the lamp`,
         pause: pauseFull,
         lines: [
           ...fuseAgain(`${stage.name}.fuse-full`, facts),
@@ -346,7 +351,10 @@ function fullMainsWaits(facts: ChecklistFacts): ChecklistLine[] {
   const open = openTopics(facts)
   if (!together || together.leftOut !== null || open.length === 0) return []
   return [
-    line('done.waits', `Full mains, without the lamp, waits until this is found out and entered: ${open.join(', ')}.`),
+    line(
+      'done.waits',
+      say`Full mains, without the lamp, waits until this is found out and entered: ${open.join(', ')}.`,
+    ),
   ]
 }
 
@@ -355,29 +363,29 @@ function fullMains(facts: ChecklistFacts): ChecklistStage[] {
   if (!together || together.leftOut !== null || openTopics(facts).length > 0) return []
   return [
     {
-      title: 'Full mains, without the lamp',
+      title: say`Full mains, without the lamp`,
       pause: pauseFull,
       lines: [
         line(
           'full.unplug',
-          `Unplug. Take the lamp out of the circuit; the supply now goes into ${outletOf(facts.plan.through)}.`,
+          say`Unplug. Take the lamp out of the circuit; the supply now goes into ${outletOf(facts.plan.through)}.`,
           { caution: noLimit },
         ),
         ...converterAgain('full.converter', facts),
         ...polarityLine('full.polarity', facts),
         ...fuseAgain('full.fuse', facts),
-        line('full.on', 'Plug in, stand at the switch, and watch for one minute.', {
-          expect: 'as behind the lamp, only brighter or quicker',
-          stopIf: 'smoke, smell, arcing, or a protective device opens',
+        line('full.on', say`Plug in, stand at the switch, and watch for one minute.`, {
+          expect: say`as behind the lamp, only brighter or quicker`,
+          stopIf: say`smoke, smell, arcing, or a protective device opens`,
         }),
-        line('full.watch', 'Watch again: lamps, movement, sounds, smell. What is different from before?', {
+        line('full.watch', say`Watch again: lamps, movement, sounds, smell. What is different from before?`, {
           writes: true,
-          stopIf: 'anything crackles, smells burnt or smokes',
+          stopIf: say`anything crackles, smells burnt or smokes`,
         }),
         drawnLine('full', facts),
-        line('full.warm', 'After 10 min: unplug, feel the supply’s case with the back of your hand.', {
-          expect: 'warm',
-          stopIf: 'too hot to keep the hand there',
+        line('full.warm', say`After 10 min: unplug, feel the supply’s case with the back of your hand.`, {
+          expect: say`warm`,
+          stopIf: say`too hot to keep the hand there`,
         }),
       ],
     },
@@ -397,14 +405,15 @@ export function composeChecklist(facts: ChecklistFacts): Checklist {
  * said once, because a reader stops reading what is said for the fifth time.
  */
 function sayOnce(stages: ChecklistStage[]): ChecklistStage[] {
-  const saidBefore = new Set<string>()
+  const saidBefore: Words[] = []
   return stages.map((stage) => {
-    const saidHere = new Set<string>()
+    const saidHere: Words[] = []
     const lines = stage.lines.map((each) => {
       if (!each.caution) return each
       const said = each.caution.signal === 'DANGER' ? saidHere : saidBefore
-      const again = said.has(each.caution.hazard)
-      said.add(each.caution.hazard)
+      const { hazard } = each.caution
+      const again = said.some((before) => isSame(before, hazard))
+      said.push(hazard)
       return again ? { ...each, caution: null } : each
     })
     return { ...stage, lines }
@@ -413,21 +422,21 @@ function sayOnce(stages: ChecklistStage[]): ChecklistStage[] {
 
 const allStages = (facts: ChecklistFacts): ChecklistStage[] => [
   {
-    title: 'Before the plug is touched',
-    pause: 'Pause: before the plug is touched. All stays unplugged; read every line of this stage first.',
+    title: say`Before the plug is touched`,
+    pause: say`Pause: before the plug is touched. All stays unplugged; read every line of this stage first.`,
     lines: beforeLines(facts),
   },
-  { title: 'Look and take out', pause: null, lines: lookLines },
+  { title: say`Look and take out`, pause: null, lines: lookLines },
   ...planStages(facts),
   ...fullMains(facts),
   {
-    title: 'Done for today',
+    title: say`Done for today`,
     pause: null,
     lines: [
       ...fullMainsWaits(facts),
-      line('done.unplugged', 'Unplugged, cooled, batteries still out, parts in a labelled box.'),
-      line('done.stands', 'Where the job stands, and what comes next:', { writes: true }),
-      line('done.signed', 'Done by, and date:', { writes: true }),
+      line('done.unplugged', say`Unplugged, cooled, batteries still out, parts in a labelled box.`),
+      line('done.stands', say`Where the job stands, and what comes next:`, { writes: true }),
+      line('done.signed', say`Done by, and date:`, { writes: true }),
     ],
   },
 ]

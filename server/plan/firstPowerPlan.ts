@@ -1,4 +1,6 @@
 import type { Source } from '../tables/source.js'
+import type { Words } from '../words/phrase.js'
+import type { Told } from '../words/tell.js'
 
 /** Signal words with their ANSI Z535.4 meanings: will kill, could kill, minor injury, property only. */
 export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE'
@@ -6,9 +8,9 @@ export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE'
 /** A caution that stands before the step it concerns: hazard, what happens, how to avoid it. */
 export interface Caution {
   signal: SignalWord
-  hazard: string
-  consequence: string
-  avoid: string
+  hazard: Words
+  consequence: Words
+  avoid: Words
   /** true only where a person can get a shock */
   electric: boolean
 }
@@ -17,14 +19,14 @@ export interface Caution {
 export interface Step {
   /** stable name under which a reading is kept: "supply-alone.lamp-volts" */
   key: string
-  text: string
+  text: Words
   /** what should be read or seen, in words with its range; null where nothing is read */
-  expect: string | null
+  expect: Words | null
   /** unit of the reading, "V" or "A" or "Ω" …; null where it is a tick only */
   unit: string | null
   low: number | null
   high: number | null
-  stopIf: string | null
+  stopIf: Words | null
   who: 'you' | 'a licensed electrician or other qualified person'
   caution: Caution | null
   /** on the first line of what is done without the lamp: the pause before full mains comes here */
@@ -33,10 +35,10 @@ export interface Step {
 
 /** A number worked out for a stage, with its formula and the numbers in it. */
 export interface Figure {
-  label: string
+  label: Words
   /** formatted with its unit */
-  value: string
-  working: string
+  value: Words
+  working: Words
 }
 
 export const stageNames = ['supply-alone', 'dummy-load', 'bench-supply', 'together'] as const
@@ -45,9 +47,9 @@ export type StageName = (typeof stageNames)[number]
 
 export interface FirstPowerStage {
   name: StageName
-  title: string
+  title: Words
   /** null where the stage applies; else why it is left out */
-  leftOut: string | null
+  leftOut: Words | null
   figures: Figure[]
   steps: Step[]
   sources: Source[]
@@ -60,6 +62,9 @@ export interface FirstPowerPlan {
   through: 'mains' | 'converter' | null
   lamps: { ratedV: number; ratedW: number; count: number; arrangement: 'series' | 'parallel' }[]
   /** facts that were missing and what each keeps from being worked out */
-  missing: string[]
+  missing: Words[]
   stages: FirstPowerStage[]
 }
+
+/** A plan once its words are text: what pages, JSON and kept records hold. */
+export type ToldPlan = Told<FirstPowerPlan>

@@ -1,5 +1,6 @@
 import type { Case } from '../chain/case.js'
 import type { CheckResponse } from '../chain/finding.js'
+import { unique } from '../words/unique.js'
 import type { FirstPowerPlan } from './firstPowerPlan.js'
 import { benchStage } from './stages/benchStage.js'
 import { dummyLoadStage } from './stages/dummyLoadStage.js'
@@ -32,7 +33,7 @@ export function planOf(facts: PlanFacts): FirstPowerPlan {
     mains: reach && { voltageV: reach.voltageV, frequencyHz: reach.frequencyHz },
     through: reach?.through ?? null,
     lamps: [firstLamp, loadLamp === firstLamp ? null : loadLamp].filter((lamp) => lamp !== null),
-    missing: [...new Set(facts.missing)],
+    missing: unique(facts.missing),
     stages,
   }
 }

@@ -1,16 +1,17 @@
 import { type Case, prepareCase } from '../chain/case.js'
 import type { Assessment, Job } from '../jobs/job.js'
 import { type Checklist, composeChecklist } from '../plan/checklist.js'
-import { type FirstPowerPlan, stageNames } from '../plan/firstPowerPlan.js'
+import { type FirstPowerPlan, stageNames, type ToldPlan } from '../plan/firstPowerPlan.js'
 import { planFirstPower } from '../plan/planFirstPower.js'
+import { type Told, tell } from '../words/tell.js'
 
 /** The bench checklist of a judged check and its plan. */
-export const checklistOf = (of: Case, assessment: Assessment, plan: FirstPowerPlan): Checklist =>
-  composeChecklist({ ...of, assessment, plan })
+export const checklistOf = (of: Case, assessment: Assessment, plan: FirstPowerPlan): Told<Checklist> =>
+  tell(composeChecklist({ ...of, assessment, plan }))
 
 /** True of a plan with all that a checklist needs; a job may keep one that was sent in part. */
-function isWhole(plan: unknown): plan is FirstPowerPlan {
-  const { stages, lamps } = (plan ?? {}) as Partial<FirstPowerPlan>
+function isWhole(plan: unknown): plan is ToldPlan {
+  const { stages, lamps } = (plan ?? {}) as Partial<ToldPlan>
   return (
     Array.isArray(stages) &&
     Array.isArray(lamps) &&
@@ -25,7 +26,7 @@ function isWhole(plan: unknown): plan is FirstPowerPlan {
 }
 
 /** The bench checklist of a job: of the plan it keeps, else of one worked out from its check. */
-export function jobChecklist({ check, assessment, plan }: Job): Checklist {
+export function jobChecklist({ check, assessment, plan }: Job): Told<Checklist> {
   const of = prepareCase(check)
   return checklistOf(of, assessment, isWhole(plan) ? plan : planFirstPower(of, assessment))
 }

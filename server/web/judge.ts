@@ -3,21 +3,22 @@ import { type Case, prepareCase } from '../chain/case.js'
 import type { CheckRequest } from '../chain/request.js'
 import type { Assessment, ReadingLimits } from '../jobs/job.js'
 import { limitsOf, type SentPlan } from '../jobs/newJob.js'
-import type { FirstPowerPlan } from '../plan/firstPowerPlan.js'
+import type { ToldPlan } from '../plan/firstPowerPlan.js'
 import { type FirstPowerOptions, planFirstPower } from '../plan/planFirstPower.js'
+import { tell } from '../words/tell.js'
 import { checklistOf } from './checklist.js'
 import { dataVersion } from './dataVersion.js'
 
 export interface JudgedCheck {
   check: CheckRequest
   assessment: Assessment
-  plan: SentPlan | FirstPowerPlan
+  plan: SentPlan | ToldPlan
   limits: ReadingLimits[]
 }
 
 /** A case judged now, by the tables and rules of this program. */
 export const judged = (of: Case, now: number): Assessment => ({
-  ...assessCase(of),
+  ...tell(assessCase(of)),
   dataVersion: dataVersion(),
   judgedAt: now,
 })
@@ -36,7 +37,7 @@ export function judgedAndPlanned(
 ): JudgedCheck {
   const of = prepareCase(check)
   const assessment = judged(of, now)
-  const worked = planFirstPower(of, assessment, given)
+  const worked = tell(planFirstPower(of, assessment, given))
   const plan = sent?.stages ? sent : { ...sent, ...worked, ...(given && { given }) }
   const { stages } = checklistOf(of, assessment, worked)
   const fromPlan = new Map(limitsOf(plan).map((row) => [row.key, row]))

@@ -1,4 +1,5 @@
 import type { Request, Response } from 'express'
+import { tell } from '../words/tell.js'
 import type { FormFault, FormState } from './forms/formState.js'
 import { onceForPage } from './once.js'
 import { decimalSign, readersNumbers } from './readersNumbers.js'
@@ -37,7 +38,7 @@ export interface Shown<Model extends { page: PageHead }> {
 export function render(request: Request, response: Response, view: string, model: object): void {
   const sign = decimalSign(request.acceptsLanguages())
   response.vary('HX-Request').vary('Accept-Language')
-  response.render(view, { ...model, decimalSign: sign, once: onceForPage(request) }, (error, html) => {
+  response.render(view, { ...tell(model), decimalSign: sign, once: onceForPage(request) }, (error, html) => {
     if (error) {
       request.next?.(error)
       return

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { acrossSystems } from '../../server/chain/acrossSystems.js'
 import { caution, clear, type Judgement, stop } from '../../server/chain/judgement.js'
 import type { Mains } from '../../server/chain/situation.js'
+import { tell } from '../../server/words/tell.js'
 
 const system = (voltageV: number): Mains => ({ voltageV, frequencyHz: 60, minV: null, maxV: null, sources: [] })
 const systems = [system(127), system(220)]
@@ -28,7 +29,7 @@ describe('one topic on the mains systems that may be met', () => {
 
   it('names the system on which there is nothing to judge', () => {
     const [judged] = acrossSystems(systems, [[clear(said('Fits'))], []])
-    expect(judged?.say().working).toEqual([
+    expect(tell(judged?.say().working)).toEqual([
       expect.stringMatching(/^127.V 60.Hz: clear: Fits$/),
       expect.stringMatching(/^220.V 60.Hz: nothing to judge$/),
     ])

@@ -1,6 +1,6 @@
-import { assess } from '../../server/chain/assess.js'
-import type { Finding, Outcome, TopicName } from '../../server/chain/finding.js'
+import type { Outcome, ToldFinding, TopicName } from '../../server/chain/finding.js'
 import type { CheckRequest } from '../../server/chain/request.js'
+import { assess } from '../support/told.js'
 
 type Partly<T> = T extends (infer Item)[] ? Item[] : T extends object ? { [Key in keyof T]?: Partly<T[Key]> | null } : T
 
@@ -42,11 +42,11 @@ export function changed(changes: Partly<CheckRequest>, base: CheckRequest = matc
 }
 
 /** Findings of one topic, worst first. */
-export const findingsOn = (topic: TopicName, request: CheckRequest): Finding[] =>
+export const findingsOn = (topic: TopicName, request: CheckRequest): ToldFinding[] =>
   assess(request).findings.filter((finding) => finding.topic === topic)
 
 /** The only finding of a topic. */
-export function onlyFinding(topic: TopicName, request: CheckRequest): Finding {
+export function onlyFinding(topic: TopicName, request: CheckRequest): ToldFinding {
   const found = findingsOn(topic, request)
   const [finding] = found
   if (!finding || found.length !== 1) throw new Error(`expected one finding on ${topic}, got ${found.length}`)

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../server/chain/assess.js'
 import type { Outcome, TopicName } from '../../server/chain/finding.js'
-import { reviewFuse } from '../../server/chain/fuse/review.js'
+import { assess, reviewFuse } from '../support/told.js'
 import { changed, findingsOn, onlyFinding } from './cases.js'
 
 type Changes = Parameters<typeof changed>[0]

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../server/chain/assess.js'
 import type { CheckRequest } from '../../server/chain/request.js'
+import { assess } from '../support/told.js'
 import { changed, onlyFinding, outcomesOn } from './cases.js'
 
 type Changes = Parameters<typeof changed>[0]

@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../server/chain/assess.js'
 import { type CheckResponse, outcomes } from '../../server/chain/finding.js'
 import { type TopicName, topicNames as topics } from '../../server/chain/index.js'
 import type { CheckRequest, DeviceInput, Output } from '../../server/chain/request.js'
 import { checkSchema } from '../../server/facts/check.js'
+import { assess } from '../support/told.js'
 import { changed, matching } from './cases.js'
 
 const maybe = <T>(values: fc.Arbitrary<T>) => fc.option(values, { nil: null, freq: 4 })

@@ -3,11 +3,9 @@ import { describe, expect, it } from 'vitest'
 import { type LampString, stringAt, stringCurrentA } from '../../server/physics/lampString.js'
 import { judgeStart, largestPower, operatingPoint, type SeriesLoad } from '../../server/physics/seriesLamp.js'
 import { switchOn } from '../../server/physics/transient.js'
-import { lampChoice } from '../../server/plan/firstPower/lampChoice.js'
-import { lampReading } from '../../server/plan/firstPower/lampReading.js'
 import { type LampSetup, lampsFault, lampsOf } from '../../server/plan/firstPower/lamps.js'
-import { seriesLamp } from '../../server/plan/firstPower/seriesLamp.js'
 import { bridgeDiode, settledBand } from '../../server/tables/seriesLamp.js'
+import { lampChoice, lampReading, seriesLamp } from '../support/told.js'
 
 const lamp = fc.record({
   ratedV: fc.double({ min: 90, max: 260, noNaN: true }),

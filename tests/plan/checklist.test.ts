@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../server/chain/assess.js'
 import { prepareCase } from '../../server/chain/case.js'
 import type { CheckRequest } from '../../server/chain/request.js'
-import { type Checklist, composeChecklist } from '../../server/plan/checklist.js'
-import { planFirstPower } from '../../server/plan/planFirstPower.js'
+import type { Checklist } from '../../server/plan/checklist.js'
+import type { Told } from '../../server/words/tell.js'
+import { assess, composeChecklist, planFirstPower } from '../support/told.js'
 
 const matching: CheckRequest = {
   site: { country: 'DE', socket: 'F' },
@@ -24,7 +24,7 @@ const lampsOnHand = [
   { ratedV: 230, ratedW: 25, count: 1 },
 ]
 
-function listOf(check: CheckRequest, lamps = lampsOnHand): Checklist {
+function listOf(check: CheckRequest, lamps = lampsOnHand): Told<Checklist> {
   const assessment = assess(check)
   return composeChecklist({
     assessment,
@@ -33,8 +33,8 @@ function listOf(check: CheckRequest, lamps = lampsOnHand): Checklist {
   })
 }
 
-const linesOf = ({ stages }: Checklist) => stages.flatMap(({ lines }) => lines)
-const keysOf = (list: Checklist): string[] => linesOf(list).map(({ key }) => key)
+const linesOf = ({ stages }: Told<Checklist>) => stages.flatMap(({ lines }) => lines)
+const keysOf = (list: Told<Checklist>): string[] => linesOf(list).map(({ key }) => key)
 
 describe('the bench checklist', () => {
   const list = listOf(matching)

@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../server/chain/assess.js'
 import { prepareCase } from '../../server/chain/case.js'
 import type { CheckRequest } from '../../server/chain/request.js'
-import { composeChecklist } from '../../server/plan/checklist.js'
-import { type FirstPowerOptions, planFirstPower } from '../../server/plan/planFirstPower.js'
+import type { FirstPowerOptions } from '../../server/plan/planFirstPower.js'
 import { changed, matching, outcomesOn } from '../chain/cases.js'
+import { assess, composeChecklist, planFirstPower } from '../support/told.js'
 
 const planOf = (check: CheckRequest, options: FirstPowerOptions) =>
   planFirstPower(prepareCase(check), assess(check), options)

@@ -1,13 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { prepareCase } from '../../server/chain/case.js'
-import type { CheckResponse, Finding } from '../../server/chain/finding.js'
+import type { ToldCheck, ToldFinding } from '../../server/chain/finding.js'
 import type { CheckRequest } from '../../server/chain/request.js'
 import type { LampOnHand } from '../../server/plan/firstPower/lampChoice.js'
-import type { FirstPowerPlan, FirstPowerStage, StageName } from '../../server/plan/firstPowerPlan.js'
-import { type FirstPowerOptions, planFirstPower } from '../../server/plan/planFirstPower.js'
+import type { StageName, ToldPlan } from '../../server/plan/firstPowerPlan.js'
+import type { FirstPowerOptions } from '../../server/plan/planFirstPower.js'
+import { planFirstPower } from '../support/told.js'
 
-const found = (...findings: Finding[]): CheckResponse => ({
+const found = (...findings: ToldFinding[]): ToldCheck => ({
   verdict: findings.length > 0 ? 'do-not-connect' : 'no-conflict-found',
   findings,
   readings: { supply: null, device: null },
@@ -16,8 +17,8 @@ const found = (...findings: Finding[]): CheckResponse => ({
 /** With plain spaces, as the tests are typed. */
 const flat = (text: string | null | undefined): string => (text ?? '').replaceAll('\u00a0', ' ')
 
-const rest = { why: '', working: [], sources: [] }
-const notKnown = (topic: Finding['topic'], action: string | null): Finding => ({
+const rest = { why: '', working: [], actions: [], sources: [] }
+const notKnown = (topic: ToldFinding['topic'], action: string | null): ToldFinding => ({
   topic,
   outcome: 'unknown',
   title: 'not known',
@@ -39,9 +40,9 @@ const check: CheckRequest = {
 
 const lamps: FirstPowerOptions = { lampsOnHand: [{ ratedV: 230, ratedW: 60, count: 2 }] }
 
-const stage = (plan: FirstPowerPlan, name: StageName): FirstPowerStage =>
-  plan.stages.find((entry) => entry.name === name) as FirstPowerStage
-const stepOf = (plan: FirstPowerPlan, key: string) =>
+const stage = (plan: ToldPlan, name: StageName): ToldPlan['stages'][number] =>
+  plan.stages.find((entry) => entry.name === name) as ToldPlan['stages'][number]
+const stepOf = (plan: ToldPlan, key: string) =>
   plan.stages.flatMap(({ steps }) => steps).find((step) => step.key === key)
 const without = (change: (copy: CheckRequest) => void): CheckRequest => {
   const copy = structuredClone(check)
@@ -129,7 +130,7 @@ describe('the first power-up plan', () => {
   })
 
   it('keeps a supply for another voltage off the mains, with what must change, and still plans the machine alone', () => {
-    const wrong: Finding = {
+    const wrong: ToldFinding = {
       topic: 'mains-voltage',
       outcome: 'stop',
       title: '120 V plate on 230 V: 1.92 times over',

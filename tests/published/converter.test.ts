@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { chooseConverter } from '../../server/chain/chooseConverter.js'
 import { prepareSite } from '../../server/chain/prepareSite.js'
 import { prepareSupply } from '../../server/chain/prepareSupply.js'
 import type { Supply } from '../../server/chain/request.js'
 import { readPlate } from '../../server/plate/readPlate.js'
+import { chooseConverter } from '../support/told.js'
 
 const choose = (supply: Supply, site = { country: 'DE' }) =>
   chooseConverter(prepareSite(site), prepareSupply(supply, readPlate))

@@ -3,6 +3,7 @@ import { fittedLink } from '../../server/chain/fuse/fuseLink.js'
 import { gatesOf } from '../../server/chain/fuse/linkGates.js'
 import { meltingRange } from '../../server/chain/fuse/meltingRange.js'
 import { iecBetween, iecPreferred } from '../../server/tables/fuseRatings.js'
+import { tell } from '../../server/words/tell.js'
 
 /** Written off the data sheets: [multiple, min s, max s], null where none is printed. Where sheets disagree: the wider band. */
 type Row = readonly [number, number | null, number | null]
@@ -231,7 +232,7 @@ describe('time-current gates', () => {
   })
 
   it.each(['T2AH250V', 'T10AL250V', 'T8AH250V', 'F8AL250V'])('%s: that the data sheets disagree is said', (mark) => {
-    expect(gatesOf(fittedLink({ marking: mark })).notes.join(' ')).toMatch(/disagree/)
+    expect(tell(gatesOf(fittedLink({ marking: mark })).notes).join(' ')).toMatch(/disagree/)
   })
 
   it('of a link without a breaking letter hold for every sheet it could belong to', () => {
@@ -239,7 +240,7 @@ describe('time-current gates', () => {
     // sheets 3, 5, 6: 2 min, 30 min, 2 min at 210 %; 20 ms, 10 ms, 20 ms at 1000 %
     expect(points.find(({ multiple }) => multiple === 2.1)).toMatchObject({ minS: null, maxS: 1800 })
     expect(points.find(({ multiple }) => multiple === 10)).toMatchObject({ minS: 0.01, maxS: 0.3 })
-    expect(notes.join(' ')).toMatch(/breaking letter is not known/)
+    expect(tell(notes).join(' ')).toMatch(/breaking letter is not known/)
   })
 
   it.each([
@@ -251,7 +252,7 @@ describe('time-current gates', () => {
   ])('%s: none are drawn, and why', (mark, words) => {
     const { points, notes } = gatesOf(fittedLink({ marking: mark }))
     expect(points).toEqual([])
-    expect(notes.join(' ')).toMatch(words)
+    expect(tell(notes).join(' ')).toMatch(words)
   })
 })
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { reviewFuse } from '../../server/chain/fuse/review.js'
 import { neededMeltingI2t, parabolaI2t, pulseI2t } from '../../server/physics/fuseI2t.js'
 import { minimumRating, nextRating } from '../../server/physics/fuseRating.js'
 import { iecPreferred, northAmerican } from '../../server/tables/fuseRatings.js'
 import { pulseShares } from '../../server/tables/fuseSelection.js'
+import { reviewFuse } from '../support/told.js'
 
 const share = (pulses: number): number => pulseShares.find((row) => row.uptoPulses === pulses)?.share ?? Number.NaN
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { leadLoss } from '../../server/chain/leadLoss.js'
 import { awgAreaMm2, awgDiameterMm, loopResistanceOhm } from '../../server/physics/conductor.js'
 import { copperResistivity } from '../../server/tables/thresholds.js'
+import { leadLoss } from '../support/told.js'
 
 describe('wire by gauge, against printed tables', () => {
   // Cirris wire resistance table (converted from mils and Ω per 100 ft); 10 and 11 from NBS Handbook 100, from memory

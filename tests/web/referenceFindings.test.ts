@@ -1,11 +1,11 @@
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../server/chain/assess.js'
 import { exampleCheck } from '../../server/chain/example.js'
 import { outcomes } from '../../server/chain/finding.js'
 import { topics } from '../../server/chain/index.js'
 import { checkSchema } from '../../server/facts/check.js'
 import { parse } from '../../server/web/parse.js'
+import { assess } from '../support/told.js'
 import { testApp } from './testApp.js'
 
 const { app } = testApp()

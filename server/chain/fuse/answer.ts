@@ -1,4 +1,5 @@
-import { amperes } from '../../physics/quantity.js'
+import { type Phrase, say, within } from '../../words/phrase.js'
+import { amperes } from '../../words/quantity.js'
 import type { Judgement } from '../judgement.js'
 import { describe } from './fuseLink.js'
 import type { FuseOutcome } from './fuseRequest.js'
@@ -17,12 +18,12 @@ export const isLargerThanNeeded = ({ request, fitted, prescription, demand }: Fu
  *
  * @param judged  worst first
  */
-export function answerOf(outcome: FuseOutcome, situation: FuseSituation, judged: readonly Judgement[]): string {
+export function answerOf(outcome: FuseOutcome, situation: FuseSituation, judged: readonly Judgement[]): Phrase {
   const { prescription, fitted, demand, request } = situation
   const worst = judged[0]
-  const decides = worst ? within(worst.say().title) : ''
+  const decides = worst ? within(worst.say().title) : say``
   const link = prescription?.link
-  if (outcome === 'find-out-first') return `Find out first: ${decides}.`
+  if (outcome === 'find-out-first') return say`Find out first: ${decides}.`
   if (outcome === 'replace') {
     const plugA = request.position === 'plug' ? demand.required.recommendedRatedA : null
     const by =
@@ -30,17 +31,13 @@ export function answerOf(outcome: FuseOutcome, situation: FuseSituation, judged:
         ? describe(link)
         : plugA === null
           ? 'the prescribed one'
-          : `${amperes(plugA)} to BS 1362`
-    if (worst?.outcome === 'stop') return `Replace the link by ${by}: ${decides}.`
+          : say`${amperes(plugA)} to BS 1362`
+    if (worst?.outcome === 'stop') return say`Replace the link by ${by}: ${decides}.`
     return isQuicker(situation)
-      ? `Replace the link by ${by}: the fitted one is faster (${fitted.characteristic}) than prescribed (${link?.characteristic}), and fails early rather than late.`
-      : `Replace the link by ${by}: that carries the load, and ${amperes(fitted.ratedA ?? 0)} protects the cord less.`
+      ? say`Replace the link by ${by}: the fitted one is faster (${fitted.characteristic ?? say``}) than prescribed (${link?.characteristic ?? say``}), and fails early rather than late.`
+      : say`Replace the link by ${by}: that carries the load, and ${amperes(fitted.ratedA ?? 0)} protects the cord less.`
   }
   return worst?.outcome === 'clear'
-    ? `The link can stay: nothing entered speaks against ${describe(fitted)}.`
-    : `The link can stay, with care: ${decides}.`
+    ? say`The link can stay: nothing entered speaks against ${describe(fitted)}.`
+    : say`The link can stay, with care: ${decides}.`
 }
-
-/** A title behind a colon: its first word in small letters, unless it is an abbreviation. */
-const within = (title: string): string =>
-  /^\p{Lu}(?:\p{Ll}|\s)/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title

@@ -1,7 +1,8 @@
-import { amperes } from '../../physics/quantity.js'
 import { breakingRank } from '../../plate/fuseMarking.js'
 import { iecBreakingCapacity, ulInterruptingAt125V } from '../../tables/fuseRatings.js'
 import { breakingRule, dcRule, likeWithLike } from '../../tables/fuseSelection.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { amperes } from '../../words/quantity.js'
 import { clear, type Judgement, stop, unknown } from '../judgement.js'
 import type { FuseLink } from './fuseLink.js'
 import { fitThis, type Rule, who } from './fuseSituation.js'
@@ -18,19 +19,19 @@ export const breaking: Rule = ({ fitted, prescription, request, fittedEntered })
       if (wanted !== 'L' && fitted.ratedA !== null)
         found.push(
           unknown(() => ({
-            title: `Breaking capacity ${wanted} is prescribed; the fitted link shows no letter`,
-            why: 'A link that cannot break the fault current may burst and go on arcing.',
+            title: say`Breaking capacity ${wanted} is prescribed; the fitted link shows no letter`,
+            why: say`A link that cannot break the fault current may burst and go on arcing.`,
             working: [],
-            action: `Take it for a low one until shown otherwise. ${fitThis(link)}`,
+            action: say`Take it for a low one until shown otherwise. ${fitThis(link)}`,
             sources: [breakingRule, likeWithLike.h],
           })),
         )
     } else if (breakingRank(fitted.breaking) < breakingRank(wanted))
       found.push(
         stop(() => ({
-          title: `Breaking capacity ${fitted.breaking} is fitted where ${wanted} is prescribed`,
-          why: 'On a short circuit the link may burst instead of opening.',
-          working: [`${wanted}: ${breaks(link)}; ${fitted.breaking}: ${breaks(fitted)}`],
+          title: say`Breaking capacity ${fitted.breaking ?? say``} is fitted where ${wanted} is prescribed`,
+          why: say`On a short circuit the link may burst instead of opening.`,
+          working: [say`${wanted}: ${breaks(link)}; ${fitted.breaking ?? say``}: ${breaks(fitted)}`],
           action: fitThis(link),
           sources: [likeWithLike.h, iecBreakingCapacity[wanted].source],
         })),
@@ -51,39 +52,39 @@ export const breaking: Rule = ({ fitted, prescription, request, fittedEntered })
     return [
       ...found,
       unknown(() => ({
-        title: `The link breaks ${amperes(capacityA, 4, 'down')}${listed} on alternating current; what it breaks on direct current is not known`,
-        why: 'A direct current has no zero at which its arc goes out.',
-        working: [`A fault can draw ${amperes(faultA, 4, 'up')}`],
-        action: 'Look in the data sheet of the link for its breaking capacity on direct current.',
+        title: say`The link breaks ${amperes(capacityA, 4, 'down')}${listed} on alternating current; what it breaks on direct current is not known`,
+        why: say`A direct current has no zero at which its arc goes out.`,
+        working: [say`A fault can draw ${amperes(faultA, 4, 'up')}`],
+        action: say`Look in the data sheet of the link for its breaking capacity on direct current.`,
         sources: [dcRule, breakingRule],
       })),
     ]
   if (capacityA === null)
     found.push(
       unknown(() => ({
-        title: `A fault can draw ${amperes(faultA)}; what the fitted link can break is not known`,
-        why: 'A link that cannot break the fault current may burst and go on arcing.',
+        title: say`A fault can draw ${amperes(faultA)}; what the fitted link can break is not known`,
+        why: say`A link that cannot break the fault current may burst and go on arcing.`,
         working: [],
-        action: 'Look for L, E or H after the current on the cap.',
+        action: say`Look for L, E or H after the current on the cap.`,
         sources: [breakingRule],
       })),
     )
   else if (capacityA < faultA)
     found.push(
       stop(() => ({
-        title: `The link breaks ${amperes(capacityA, 4, 'down')}${listed}; a fault can draw ${amperes(faultA, 4, 'up')}`,
-        why: 'On a short circuit the link may burst and go on arcing.',
-        working: [`${amperes(capacityA, 4, 'down')} < ${amperes(faultA, 4, 'up')}`],
-        action: `Use the prescribed rating and speed with a breaking capacity of at least ${amperes(faultA, 4, 'up')} (H: 1.5\u00a0kA). ${who}`,
+        title: say`The link breaks ${amperes(capacityA, 4, 'down')}${listed}; a fault can draw ${amperes(faultA, 4, 'up')}`,
+        why: say`On a short circuit the link may burst and go on arcing.`,
+        working: [say`${amperes(capacityA, 4, 'down')} < ${amperes(faultA, 4, 'up')}`],
+        action: say`Use the prescribed rating and speed with a breaking capacity of at least ${amperes(faultA, 4, 'up')} (H: 1.5\u00a0kA). ${who}`,
         sources,
       })),
     )
   else
     found.push(
       clear(() => ({
-        title: `The link breaks ${amperes(capacityA, 4, 'down')}${listed}; a fault can draw ${amperes(faultA, 4, 'up')}`,
-        why: 'It can break the fault current that was entered.',
-        working: [`${amperes(capacityA, 4, 'down')} ≥ ${amperes(faultA, 4, 'up')}`],
+        title: say`The link breaks ${amperes(capacityA, 4, 'down')}${listed}; a fault can draw ${amperes(faultA, 4, 'up')}`,
+        why: say`It can break the fault current that was entered.`,
+        working: [say`${amperes(capacityA, 4, 'down')} ≥ ${amperes(faultA, 4, 'up')}`],
         action: null,
         sources,
       })),
@@ -91,5 +92,5 @@ export const breaking: Rule = ({ fitted, prescription, request, fittedEntered })
   return found
 }
 
-const breaks = (link: FuseLink): string =>
-  link.breakingCapacityA === null ? 'not known' : amperes(link.breakingCapacityA, 4, 'down')
+const breaks = (link: FuseLink): Phrase =>
+  link.breakingCapacityA === null ? say`not known` : amperes(link.breakingCapacityA, 4, 'down')

@@ -1,4 +1,3 @@
-import { amperes, volts } from '../../physics/quantity.js'
 import {
   capacityOf,
   type FittedFuse,
@@ -17,6 +16,8 @@ import {
   ulInterruptingAt250V,
   ulRatedV,
 } from '../../tables/fuseRatings.js'
+import { joined, type Phrase, say } from '../../words/phrase.js'
+import { amperes, volts } from '../../words/quantity.js'
 import { isFor } from '../plateWindow.js'
 import type { FuseRequest } from './fuseRequest.js'
 
@@ -113,7 +114,7 @@ const ulSpeed = (characteristic: Characteristic | null): string | null =>
       : 'fast-acting'
 
 /** "T 1.6 A L 250 V, 5x20 mm": what is known of a link, in the order of IEC 60127. */
-export function describe(link: FuseLink): string {
+export function describe(link: FuseLink): Phrase {
   const parts = [
     link.scheme === 'UL' ? ulSpeed(link.characteristic) : link.characteristic,
     link.ratedA === null ? null : amperes(link.ratedA),
@@ -122,5 +123,5 @@ export function describe(link: FuseLink): string {
     link.scheme === 'BS1362' ? 'BS 1362' : link.scheme === 'UL' ? '(UL)' : null,
   ].filter((part) => part !== null)
   const size = link.sizeMm === null ? [] : [`${link.sizeMm.replace('x', ' × ')} mm`]
-  return [parts.join(' ') || 'a link of which nothing is known', ...size].join(', ')
+  return joined([parts.length > 0 ? joined(parts) : say`a link of which nothing is known`, ...size], say`, `)
 }

@@ -1,5 +1,6 @@
 import type { FittedFuse } from '../../plate/fuseMarking.js'
 import type { BreakingLetter, Characteristic } from '../../tables/fuseMarks.js'
+import type { Phrase } from '../../words/phrase.js'
 import type { Finding } from '../finding.js'
 
 export const fusePositions = ['mains', 'plug', 'low-voltage'] as const
@@ -79,7 +80,7 @@ export type FuseOutcome = 'keep' | 'replace' | 'find-out-first'
 
 export interface FuseResponse {
   /** one sentence: the outcome and what decides it */
-  answer: string
+  answer: Phrase
   outcome: FuseOutcome
   fitted: FittedFuse
   /** what is prescribed at the voltage in use; null where nothing is printed or it cannot be read */
@@ -90,5 +91,5 @@ export interface FuseResponse {
   /** time-current gates of the fitted link, or of the prescribed one where the fitted is not known */
   curve: FuseCurvePoint[]
   /** what the reader of the curve must know: which sheet, where sources disagree */
-  curveNotes: string[]
+  curveNotes: Phrase[]
 }

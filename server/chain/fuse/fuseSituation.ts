@@ -1,4 +1,5 @@
 import { likeWithLike, sourceOfPrescription } from '../../tables/fuseSelection.js'
+import { type Phrase, say } from '../../words/phrase.js'
 import type { Judgement } from '../judgement.js'
 import { describe, type FuseLink, type Prescription } from './fuseLink.js'
 import type { FuseRequest } from './fuseRequest.js'
@@ -22,10 +23,9 @@ export interface FuseSituation {
 export type Rule = (situation: FuseSituation) => Judgement[]
 
 /** Who may change a link, and what comes first. */
-export const who =
-  'Unplug the supply first. A link in a holder that opens from outside can be changed by you; one inside the mains enclosure is for a licensed electrician or other qualified person, under local codes.'
+export const who = say`Unplug the supply first. A link in a holder that opens from outside can be changed by you; one inside the mains enclosure is for a licensed electrician or other qualified person, under local codes.`
 
-export const fitThis = (link: FuseLink): string => `Fit ${describe(link)}, in every detail as prescribed. ${who}`
+export const fitThis = (link: FuseLink): Phrase => say`Fit ${describe(link)}, in every detail as prescribed. ${who}`
 
 export const makers = { sources: [sourceOfPrescription, likeWithLike.replacing] }
 

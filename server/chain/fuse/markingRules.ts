@@ -1,8 +1,9 @@
-import { amperes } from '../../physics/quantity.js'
 import { readFuseMarking } from '../../plate/fuseMarking.js'
 import { iecBreakingMark, iecColourCode, iecMarking, type NoLink } from '../../tables/fuseMarks.js'
 import { bs1362LargestA } from '../../tables/fuseRatings.js'
 import { otherThings } from '../../tables/fuseSelection.js'
+import { say } from '../../words/phrase.js'
+import { amperes } from '../../words/quantity.js'
 import { caution, type Judgement, stop, unknown } from '../judgement.js'
 import { ratingPlate } from '../words.js'
 import { describe, isCounterfeit } from './fuseLink.js'
@@ -16,24 +17,24 @@ const protects: Readonly<Record<NoLink, string>> = {
     'It is part of the circuit with its ohms, and has neither the breaking capacity nor the times of a fuse-link.',
 }
 
-const noLinkAction = `This review judges fuse-links only. Find out what its maker prescribes in that place, with temperature, current and type, from the service manual. ${who}`
+const noLinkAction = say`This review judges fuse-links only. Find out what its maker prescribes in that place, with temperature, current and type, from the service manual. ${who}`
 
 /** The print names a thermal cut-off or another protector: no fuse-link may stand in for it. */
 export const otherThing: Rule = ({ prescription, fitted }) => {
   const noLink = prescription?.link.noLink
   if (!noLink) return []
-  const say = (outcome: typeof stop) =>
+  const judge = (outcome: typeof stop) =>
     outcome(() => ({
       title:
         fitted.ratedA === null
-          ? `A ${noLink} is prescribed, which is no fuse-link`
-          : `A fuse-link of ${amperes(fitted.ratedA)} is fitted where a ${noLink} is prescribed`,
-      why: 'The two protect against different things: neither may stand in for the other.',
+          ? say`A ${noLink} is prescribed, which is no fuse-link`
+          : say`A fuse-link of ${amperes(fitted.ratedA)} is fitted where a ${noLink} is prescribed`,
+      why: say`The two protect against different things: neither may stand in for the other.`,
       working: [],
       action: noLinkAction,
       sources: [otherThings],
     }))
-  return [say(fitted.ratedA === null ? unknown : stop)]
+  return [judge(fitted.ratedA === null ? unknown : stop)]
 }
 
 /** The marking itself: what could not be read and what cannot be true. */
@@ -41,10 +42,10 @@ export const marking: Rule = ({ request, fitted, fittedEntered, prescription }) 
   if (!fittedEntered)
     return [
       unknown(() => ({
-        title: 'Nothing is known of the link that is fitted',
-        why: 'Without its rating and speed nothing can be compared.',
+        title: say`Nothing is known of the link that is fitted`,
+        why: say`Without its rating and speed nothing can be compared.`,
         working: [],
-        action: 'Unplug the supply and read the cap of the link with a lens: letter, current, letter, voltage.',
+        action: say`Unplug the supply and read the cap of the link with a lens: letter, current, letter, voltage.`,
         sources: [ratingPlate],
       })),
     ]
@@ -52,7 +53,7 @@ export const marking: Rule = ({ request, fitted, fittedEntered, prescription }) 
   if (noLink)
     return [
       stop(() => ({
-        title: `What is fitted is a ${noLink}, not a fuse-link`,
+        title: say`What is fitted is a ${noLink}, not a fuse-link`,
         why: protects[noLink],
         working: [],
         action: prescription && prescription.link.ratedA !== null ? fitThis(prescription.link) : noLinkAction,
@@ -65,11 +66,11 @@ export const marking: Rule = ({ request, fitted, fittedEntered, prescription }) 
     found.push(
       stop(() => ({
         title: about
-          ? `“${about}” cannot be a true BS 1362 link`
-          : 'A link with this rating cannot be a true BS 1362 link',
-        why: 'A counterfeit link may not open on a short circuit, or may burst.',
-        working: [`BS 1362 stops at ${amperes(bs1362LargestA.value)}`],
-        action: `Take it out of use. ${fitted.notes.join(' ')}`,
+          ? say`“${about}” cannot be a true BS 1362 link`
+          : say`A link with this rating cannot be a true BS 1362 link`,
+        why: say`A counterfeit link may not open on a short circuit, or may burst.`,
+        working: [say`BS 1362 stops at ${amperes(bs1362LargestA.value)}`],
+        action: say`Take it out of use. ${fitted.notes.join(' ')}`,
         sources: [bs1362LargestA.source],
       })),
     )
@@ -77,22 +78,24 @@ export const marking: Rule = ({ request, fitted, fittedEntered, prescription }) 
     found.push(
       unknown(() => ({
         title: about
-          ? `No rated current could be read from “${about}”`
-          : 'The rated current of the fitted link is not known',
-        why: 'Without its rated current the link protects nothing that can be worked out.',
+          ? say`No rated current could be read from “${about}”`
+          : say`The rated current of the fitted link is not known`,
+        why: say`Without its rated current the link protects nothing that can be worked out.`,
         working:
-          fitted.unread.length > 0 ? [`Not understood: “${fitted.unread.slice(0, 12).join(' ').slice(0, 120)}”`] : [],
-        action: `Read the cap again with a lens. ${fitted.notes.join(' ')}`.trim(),
+          fitted.unread.length > 0
+            ? [say`Not understood: “${fitted.unread.slice(0, 12).join(' ').slice(0, 120)}”`]
+            : [],
+        action: [say`Read the cap again with a lens.`, ...fitted.notes],
         sources: [iecMarking, iecBreakingMark],
       })),
     )
   else if (fitted.notes.length > 0 && request.marking)
     found.push(
       caution(() => ({
-        title: 'The marking asks for a second look',
+        title: say`The marking asks for a second look`,
         why: fitted.notes.join(' '),
         working: [],
-        action: 'Compare the cap with what was read here.',
+        action: say`Compare the cap with what was read here.`,
         sources: [iecMarking, iecColourCode],
       })),
     )
@@ -110,10 +113,10 @@ export const entered: Rule = ({ request: { marking, fuse } }) => {
   const own = { ...read, ...Object.fromEntries(differs.map((fact) => [fact, fuse[fact]])) }
   return [
     caution(() => ({
-      title: `The marking reads ${describe(read)}, ${describe(own)} was entered`,
-      why: 'What was entered decides here; if it is the entry that is wrong, so is all that follows.',
+      title: say`The marking reads ${describe(read)}, ${describe(own)} was entered`,
+      why: say`What was entered decides here; if it is the entry that is wrong, so is all that follows.`,
       working: [],
-      action: 'Read the cap again with a lens, and put the marking right, or the entry.',
+      action: say`Read the cap again with a lens, and put the marking right, or the entry.`,
       sources: [ratingPlate],
     })),
   ]

@@ -1,7 +1,8 @@
 import { scaledRating } from '../../physics/fuseRating.js'
-import { amperes, decimal, volts } from '../../physics/quantity.js'
 import { plugFuseSmall } from '../../tables/fuseRatings.js'
 import { dualVoltage, likeWithLike } from '../../tables/fuseSelection.js'
+import { say } from '../../words/phrase.js'
+import { amperes, decimal, volts } from '../../words/quantity.js'
 import { caution, clear, type Judgement, stop, unknown } from '../judgement.js'
 import { fitThis, makers, type Rule } from './fuseSituation.js'
 
@@ -23,24 +24,26 @@ const notPrescribed: Rule = ({ request, prescription, demand }) => {
   if (request.position === 'plug' && !prescription && demand.required.currentA !== null)
     return [
       caution(() => ({
-        title: 'No rating is printed on the plug; the table for appliances stands in for it',
-        why: 'A plug fuse protects the cord. Equipment with a motor or a large inrush may be marked for more than its watts suggest.',
+        title: say`No rating is printed on the plug; the table for appliances stands in for it`,
+        why: say`A plug fuse protects the cord. Equipment with a motor or a large inrush may be marked for more than its watts suggest.`,
         working: [
-          `Up to ${decimal(plugFuseSmall.uptoW)} W: ${amperes(plugFuseSmall.ratedA)}; above: the smallest rating that carries the load`,
+          say`Up to ${decimal(plugFuseSmall.uptoW)} W: ${amperes(plugFuseSmall.ratedA)}; above: the smallest rating that carries the load`,
         ],
-        action: `Look on the plug and the plate for a fuse rating; without one, ${amperes(demand.required.recommendedRatedA ?? plugFuseSmall.ratedA)} is the smallest that carries the load.`,
+        action: say`Look on the plug and the plate for a fuse rating; without one, ${amperes(demand.required.recommendedRatedA ?? plugFuseSmall.ratedA)} is the smallest that carries the load.`,
         sources: [plugFuseSmall.source],
       })),
     ]
   return [
     unknown(() => ({
       title: text
-        ? `No rated current could be read from the prescription “${text}”`
-        : 'What link is prescribed is not known',
-      why: 'A calculation cannot tell what the maker tested the unit with; it can only warn.',
+        ? say`No rated current could be read from the prescription “${text}”`
+        : say`What link is prescribed is not known`,
+      why: say`A calculation cannot tell what the maker tested the unit with; it can only warn.`,
       working: [],
-      action:
-        `Look beside the holder, inside the battery or mains flap, on the plate and in the service manual. Until it is known, fit nothing larger or slower than what is fitted now.${prescription ? ` ${prescription.link.notes.join(' ')}` : ''}`.trim(),
+      action: [
+        say`Look beside the holder, inside the battery or mains flap, on the plate and in the service manual. Until it is known, fit nothing larger or slower than what is fitted now.`,
+        ...(prescription?.link.notes ?? []),
+      ],
       sources: makers.sources,
     })),
   ]
@@ -51,17 +54,17 @@ function formerVoltage(formerV: number, nowV: number, ratedA: number, which: 'pr
   const scaledA = scaledRating(ratedA, formerV, nowV)
   const up = nowV > formerV
   const working = [
-    `Same watts: current × ${volts(formerV)} / ${volts(nowV)} = × ${decimal(formerV / nowV, 3)}`,
-    `${amperes(ratedA)} × ${volts(formerV)} / ${volts(nowV)} = ${amperes(scaledA, 3, 'down')}`,
+    say`Same watts: current × ${volts(formerV)} / ${volts(nowV)} = × ${decimal(formerV / nowV, 3)}`,
+    say`${amperes(ratedA)} × ${volts(formerV)} / ${volts(nowV)} = ${amperes(scaledA, 3, 'down')}`,
   ]
-  const fit = `Only a unit with a range or a selector position for ${volts(nowV)} can be used on it: look at its plate. A single-voltage unit is not made fit for another mains by a fuse. Then look for the rating its maker gives at ${volts(nowV)}.`
+  const fit = say`Only a unit with a range or a selector position for ${volts(nowV)} can be used on it: look at its plate. A single-voltage unit is not made fit for another mains by a fuse. Then look for the rating its maker gives at ${volts(nowV)}.`
   return unknown(() => ({
     title: up
-      ? `The ${which} ${amperes(ratedA)} is for ${volts(formerV)}: at ${volts(nowV)} it is ${decimal(nowV / formerV, 3)} times too large`
-      : `The ${which} ${amperes(ratedA)} is for ${volts(formerV)}: at ${volts(nowV)} the same watts draw ${decimal(formerV / nowV, 3)} times the current`,
+      ? say`The ${which} ${amperes(ratedA)} is for ${volts(formerV)}: at ${volts(nowV)} it is ${decimal(nowV / formerV, 3)} times too large`
+      : say`The ${which} ${amperes(ratedA)} is for ${volts(formerV)}: at ${volts(nowV)} the same watts draw ${decimal(formerV / nowV, 3)} times the current`,
     why: up
-      ? 'At the higher voltage the unit draws less current, so the old link lets about that many times the overload pass before it opens.'
-      : 'The old link will open in normal use. A larger one is not permitted by this calculation: it is for the maker to say.',
+      ? say`At the higher voltage the unit draws less current, so the old link lets about that many times the overload pass before it opens.`
+      : say`The old link will open in normal use. A larger one is not permitted by this calculation: it is for the maker to say.`,
     working,
     action: fit,
     sources: [dualVoltage, ...makers.sources],
@@ -75,12 +78,12 @@ export const rating: Rule = ({ fitted, prescription, moved }) => {
   const fittedA = fitted.ratedA
   if (!link || wantedA === null || fittedA === null) return []
   const ratio = fittedA / wantedA
-  const working = [`${amperes(fittedA)} / ${amperes(wantedA)} = ${decimal(ratio, 3)}`]
+  const working = [say`${amperes(fittedA)} / ${amperes(wantedA)} = ${decimal(ratio, 3)}`]
   if (fittedA > wantedA)
     return [
       stop(() => ({
-        title: `${amperes(fittedA)} is fitted where ${amperes(wantedA)} is prescribed: ${decimal(ratio, 3)} times as much`,
-        why: 'A fault that should open the link can go on heating the transformer, the wiring or the cord until something burns.',
+        title: say`${amperes(fittedA)} is fitted where ${amperes(wantedA)} is prescribed: ${decimal(ratio, 3)} times as much`,
+        why: say`A fault that should open the link can go on heating the transformer, the wiring or the cord until something burns.`,
         working,
         action: fitThis(link),
         sources: makers.sources,
@@ -89,19 +92,19 @@ export const rating: Rule = ({ fitted, prescription, moved }) => {
   if (fittedA < wantedA)
     return [
       caution(() => ({
-        title: `${amperes(fittedA)} is fitted where ${amperes(wantedA)} is prescribed: less than marked`,
-        why: 'It protects at least as well, but may open at switch-on or in normal use.',
+        title: say`${amperes(fittedA)} is fitted where ${amperes(wantedA)} is prescribed: less than marked`,
+        why: say`It protects at least as well, but may open at switch-on or in normal use.`,
         working,
         action: moved
-          ? 'It may stay while the rating for this mains is being looked up.'
-          : `It may stay; if it opens, do not go above ${amperes(wantedA)}.`,
+          ? say`It may stay while the rating for this mains is being looked up.`
+          : say`It may stay; if it opens, do not go above ${amperes(wantedA)}.`,
         sources: [likeWithLike.replacing],
       })),
     ]
   return [
     clear(() => ({
-      title: `${amperes(fittedA)} is fitted as prescribed`,
-      why: 'The rated current is the one marked on the unit.',
+      title: say`${amperes(fittedA)} is fitted as prescribed`,
+      why: say`The rated current is the one marked on the unit.`,
       working,
       action: null,
       sources: makers.sources,

@@ -1,6 +1,5 @@
 import { neededMeltingI2t, pulseFormula, pulseI2t, pulseShare } from '../../physics/fuseI2t.js'
 import { loadCurrent, minimumRating, nextRating } from '../../physics/fuseRating.js'
-import { amperes, decimal, percent, plain, seconds, volts, watts } from '../../physics/quantity.js'
 import {
   bs1362Ratings,
   iecExtensions,
@@ -18,6 +17,8 @@ import {
 } from '../../tables/fuseSelection.js'
 import type { Source } from '../../tables/source.js'
 import { lowClassMostV, smallestPlugFuseA } from '../../tables/thresholds.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { amperes, decimal, percent, plain, seconds, volts, watts } from '../../words/quantity.js'
 import type { FuseLink, Prescription } from './fuseLink.js'
 import type { FuseCircuit, FuseRequest, FuseRequired } from './fuseRequest.js'
 import { meltingRange } from './meltingRange.js'
@@ -26,7 +27,7 @@ type Family = keyof typeof continuousShare
 
 /** A number that was worked out, with how. */
 export interface Worked {
-  working: string[]
+  working: Phrase[]
   sources: Source[]
 }
 
@@ -38,40 +39,40 @@ export interface Demand {
   required: FuseRequired
   family: Family
   /** said where the ambient is above the reference: re-rated or not, and why */
-  ambient: string | null
+  ambient: Phrase | null
   ambientShare: number
   /** said where the number of pulses lies beyond what is published */
   pulsesBeyond: boolean
 }
 
-const i2tText = (value: number): string => `${decimal(value, 3)}\u00a0A²s`
+const i2tText = (value: number): Phrase => say`${decimal(value, 3)}\u00a0A²s`
 
 /** Family of standards the calculation is made for, and why that one. */
 function familyOf(
   request: FuseRequest,
   fitted: FuseLink,
   prescription: Prescription | null,
-): { family: Family; why: string } {
-  if (request.position === 'plug') return { family: 'BS1362', why: 'a plug fuse' }
+): { family: Family; why: Phrase } {
+  if (request.position === 'plug') return { family: 'BS1362', why: say`a plug fuse` }
   const named = prescription?.link.scheme ?? fitted.scheme
-  if (named === 'UL' || named === 'IEC' || named === 'BS1362') return { family: named, why: 'as marked' }
+  if (named === 'UL' || named === 'IEC' || named === 'BS1362') return { family: named, why: say`as marked` }
   if (request.position === 'mains' && request.circuit.voltageV <= lowClassMostV.value)
-    return { family: 'UL', why: 'family not marked; usual on 100 V to 127 V mains' }
-  return { family: 'IEC', why: 'family not marked; usual on 220 V to 240 V mains' }
+    return { family: 'UL', why: say`family not marked; usual on 100 V to 127 V mains` }
+  return { family: 'IEC', why: say`family not marked; usual on 220 V to 240 V mains` }
 }
 
 function operatingCurrent(circuit: FuseCircuit): Worked & { currentA: number | null } {
   const { voltageV, currentA, powerW, powerFactor } = circuit
   if (currentA != null && currentA > 0)
-    return { currentA, working: [`Operating current ${amperes(currentA)}, as entered`], sources: [] }
+    return { currentA, working: [say`Operating current ${amperes(currentA)}, as entered`], sources: [] }
   if (powerW == null || !(powerW > 0) || !(voltageV > 0)) return { currentA: null, working: [], sources: [] }
   const known = powerFactor != null && powerFactor > 0 && powerFactor <= 1
   const value = loadCurrent(powerW, voltageV, known ? powerFactor : 1)
   const working = known
-    ? [`${watts(powerW)} / (${volts(voltageV)} × ${decimal(powerFactor, 3)}) = ${amperes(value, 4, 'up')}`]
+    ? [say`${watts(powerW)} / (${volts(voltageV)} × ${decimal(powerFactor, 3)}) = ${amperes(value, 4, 'up')}`]
     : [
-        `${watts(powerW)} / ${volts(voltageV)} = ${amperes(value, 4, 'up')}`,
-        'Power factor not entered: 1 is taken; a supply without correction draws up to 1.67 times as much (power factor 0.6)',
+        say`${watts(powerW)} / ${volts(voltageV)} = ${amperes(value, 4, 'up')}`,
+        say`Power factor not entered: 1 is taken; a supply without correction draws up to 1.67 times as much (power factor 0.6)`,
       ]
   return { currentA: value, working, sources: [] }
 }
@@ -80,7 +81,7 @@ function ambientShareOf(
   request: FuseRequest,
   fitted: FuseLink,
   prescription: Prescription | null,
-): { share: number; text: string | null; sources: Source[] } {
+): { share: number; text: Phrase | null; sources: Source[] } {
   const ambientC = request.circuit.ambientC ?? null
   if (ambientC === null || ambientC <= referenceAmbientC.value) return { share: 1, text: null, sources: [] }
   const characteristic = prescription?.link.characteristic ?? fitted.characteristic
@@ -92,12 +93,12 @@ function ambientShareOf(
   if (!point)
     return {
       share: 1,
-      text: `No published re-rating curve for this link at ${plain(ambientC, '°C')}: the rating is not reduced here, and it may carry less than shown.`,
+      text: say`No published re-rating curve for this link at ${plain(ambientC, '°C')}: the rating is not reduced here, and it may carry less than shown.`,
       sources: [referenceAmbientC.source],
     }
   return {
     share: point.share,
-    text: `At ${plain(ambientC, '°C')} the rating is taken at ${percent(point.share)}, the published point for one time-lag link of another body; for this one there is no published curve.`,
+    text: say`At ${plain(ambientC, '°C')} the rating is taken at ${percent(point.share)}, the published point for one time-lag link of another body; for this one there is no published curve.`,
     sources: [point.source],
   }
 }
@@ -118,10 +119,10 @@ function pulseOf(circuit: FuseCircuit): Worked & { i2t: number | null; neededI2t
     beyond: point === undefined,
     sources: point ? [point.source] : [],
     working: [
-      `Inrush (${shapeWords}): ${pulseFormula[shape]} with ${amperes(inrushPeakA)} and ${seconds(inrushTimeS)} = ${i2tText(i2t)}`,
+      say`Inrush (${shapeWords}): ${pulseFormula[shape]} with ${amperes(inrushPeakA)} and ${seconds(inrushTimeS)} = ${i2tText(i2t)}`,
       point && neededI2t !== null
-        ? `Melting I²t needed for ${decimal(point.uptoPulses)} pulses${pulses == null ? ' (number not entered: the most that is published)' : ''}: ${i2tText(i2t)} / ${percent(point.share)} = ${i2tText(neededI2t)}`
-        : `No published share beyond ${decimal(largest?.uptoPulses ?? 0)} pulses`,
+        ? say`Melting I²t needed for ${decimal(point.uptoPulses)} pulses${pulses == null ? say` (number not entered: the most that is published)` : say``}: ${i2tText(i2t)} / ${percent(point.share)} = ${i2tText(neededI2t)}`
+        : say`No published share beyond ${decimal(largest?.uptoPulses ?? 0)} pulses`,
     ],
   }
 }
@@ -158,13 +159,13 @@ export function demandOf(
   const { currentA } = operating
   const minimumRatedA = currentA === null ? null : minimumRating(currentA, share, ambient.share)
   if (currentA !== null && minimumRatedA !== null) {
-    const product = ambient.share === 1 ? percent(share) : `(${percent(share)} × ${percent(ambient.share)})`
+    const product = ambient.share === 1 ? percent(share) : say`(${percent(share)} × ${percent(ambient.share)})`
     working.push(
-      `Least rating, ${family === 'BS1362' ? 'BS 1362' : family} (${why}): ${amperes(currentA)} / ${product} = ${amperes(minimumRatedA, 4, 'up')}; ${reason}`,
+      say`Least rating, ${family === 'BS1362' ? say`BS 1362` : family} (${why}): ${amperes(currentA)} / ${product} = ${amperes(minimumRatedA, 4, 'up')}; ${reason}`,
     )
     if (family === 'IEC')
       working.push(
-        `At ${percent(iecUpperShare)} of the rating it would be ${amperes(minimumRating(currentA, iecUpperShare, ambient.share), 4, 'up')}`,
+        say`At ${percent(iecUpperShare)} of the rating it would be ${amperes(minimumRating(currentA, iecUpperShare, ambient.share), 4, 'up')}`,
       )
   }
 
@@ -183,12 +184,12 @@ export function demandOf(
   const recommendedRatedA = limitA !== null && !moved ? limitA : cappedA
   if (numericA !== null)
     working.push(
-      `Next preferred rating that carries this${pulse.neededI2t === null ? '' : ' and, where data sheets tell, survives the inrush'}: ${amperes(numericA)}`,
+      say`Next preferred rating that carries this${pulse.neededI2t === null ? say`` : say` and, where data sheets tell, survives the inrush`}: ${amperes(numericA)}`,
     )
   if (minimumRatedA !== null && numericA === null)
-    working.push(`No preferred rating up to ${amperes(largestA ?? 0)} carries this`)
+    working.push(say`No preferred rating up to ${amperes(largestA ?? 0)} carries this`)
   if (numericA !== null && limitA !== null && limitA !== numericA && (!moved || limitA < numericA))
-    working.push(`The prescription of ${amperes(limitA)} wins`)
+    working.push(say`The prescription of ${amperes(limitA)} wins`)
   return {
     required: {
       currentA,

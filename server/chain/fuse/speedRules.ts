@@ -1,6 +1,7 @@
 import { slowness } from '../../plate/fuseMarking.js'
 import { iecMarking } from '../../tables/fuseMarks.js'
 import { likeWithLike } from '../../tables/fuseSelection.js'
+import { say } from '../../words/phrase.js'
 import { caution, clear, stop, unknown } from '../judgement.js'
 import { type FuseSituation, fitThis, makers, type Rule } from './fuseSituation.js'
 
@@ -18,18 +19,18 @@ export const speed: Rule = ({ fitted, prescription, request }) => {
   if (want === null && have === null)
     return [
       unknown(() => ({
-        title: 'Neither the print nor the link tells the speed',
-        why: 'A time-lag link where a fast one belongs lets a fault last hundreds of times longer.',
+        title: say`Neither the print nor the link tells the speed`,
+        why: say`A time-lag link where a fast one belongs lets a fault last hundreds of times longer.`,
         working: [],
-        action: 'Look in the service manual; a letter F or T stands before the current on IEC links.',
+        action: say`Look in the service manual; a letter F or T stands before the current on IEC links.`,
         sources: [iecMarking],
       })),
     ]
   if (have === null)
     return [
       unknown(() => ({
-        title: `The speed of the fitted link is not marked; ${want} is prescribed`,
-        why: 'A slower link lets a fault last longer.',
+        title: say`The speed of the fitted link is not marked; ${want ?? say``} is prescribed`,
+        why: say`A slower link lets a fault last longer.`,
         working: [],
         action: fitThis(link),
         sources: [iecMarking, likeWithLike.replacing],
@@ -39,27 +40,27 @@ export const speed: Rule = ({ fitted, prescription, request }) => {
     return slowness(have) <= slowness('F')
       ? [
           caution(() => ({
-            title: `The print gives no speed; the fitted link is ${have}`,
-            why: 'A fast link cannot be slower than intended, but it may open at switch-on.',
+            title: say`The print gives no speed; the fitted link is ${have}`,
+            why: say`A fast link cannot be slower than intended, but it may open at switch-on.`,
             working: [],
-            action: 'Look in the service manual before fitting a slower one.',
+            action: say`Look in the service manual before fitting a slower one.`,
             sources: [likeWithLike.replacing],
           })),
         ]
       : [
           unknown(() => ({
-            title: `The print gives no speed; the fitted link is ${have}`,
-            why: 'Where a fast link was meant, this one lets a fault last longer.',
+            title: say`The print gives no speed; the fitted link is ${have}`,
+            why: say`Where a fast link was meant, this one lets a fault last longer.`,
             working: [],
-            action: 'Look in the service manual for the letter.',
+            action: say`Look in the service manual for the letter.`,
             sources: [likeWithLike.replacing],
           })),
         ]
   if (slowness(have) > slowness(want))
     return [
       stop(() => ({
-        title: `The fitted link is slower (${have}) than prescribed (${want})`,
-        why: 'It protects late: a fault lasts longer before the link opens, and what the quick one was to save burns first.',
+        title: say`The fitted link is slower (${have}) than prescribed (${want})`,
+        why: say`It protects late: a fault lasts longer before the link opens, and what the quick one was to save burns first.`,
         working: [],
         action: fitThis(link),
         sources: makers.sources,
@@ -68,8 +69,8 @@ export const speed: Rule = ({ fitted, prescription, request }) => {
   if (slowness(have) < slowness(want))
     return [
       caution(() => ({
-        title: `The fitted link is faster (${have}) than prescribed (${want})`,
-        why: 'The print decides. This one fails early, not late: it may open at a switch-on that the prescribed one stands.',
+        title: say`The fitted link is faster (${have}) than prescribed (${want})`,
+        why: say`The print decides. This one fails early, not late: it may open at a switch-on that the prescribed one stands.`,
         working: [],
         action: fitThis(link),
         sources: [likeWithLike.replacing],
@@ -77,8 +78,8 @@ export const speed: Rule = ({ fitted, prescription, request }) => {
     ]
   return [
     clear(() => ({
-      title: `The speed is ${have} as prescribed`,
-      why: 'The pre-arcing behaviour is the one marked on the unit.',
+      title: say`The speed is ${have} as prescribed`,
+      why: say`The pre-arcing behaviour is the one marked on the unit.`,
       working: [],
       action: null,
       sources: makers.sources,

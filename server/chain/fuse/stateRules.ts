@@ -1,4 +1,5 @@
 import { commonPractice } from '../../tables/source.js'
+import { say } from '../../words/phrase.js'
 import { stop } from '../judgement.js'
 import { blown } from './circuitRules.js'
 import { fitThis, type Rule, who } from './fuseSituation.js'
@@ -20,11 +21,11 @@ export const asFound: Rule = (situation) => {
   if (bridged.test(text))
     return [
       stop(() => ({
-        title: 'What is fitted is described as bridged: it breaks no fault',
-        why: 'Foil, wire or a nail in place of a link, or around it, carries any fault until something else burns.',
+        title: say`What is fitted is described as bridged: it breaks no fault`,
+        why: say`Foil, wire or a nail in place of a link, or around it, carries any fault until something else burns.`,
         working: [],
         action:
-          usable && prescription ? fitThis(prescription.link) : `Take it out and find the prescribed link. ${who}`,
+          usable && prescription ? fitThis(prescription.link) : say`Take it out and find the prescribed link. ${who}`,
         sources: [noLink],
       })),
     ]

@@ -1,5 +1,6 @@
-import { volts } from '../../physics/quantity.js'
 import { dcAnyLinkMostV, dcRule, likeWithLike, voltageRule } from '../../tables/fuseSelection.js'
+import { say } from '../../words/phrase.js'
+import { volts } from '../../words/quantity.js'
 import { caution, clear, type Judgement, stop, unknown } from '../judgement.js'
 import { describe } from './fuseLink.js'
 import type { FuseRequest } from './fuseRequest.js'
@@ -27,10 +28,10 @@ export const voltage: Rule = (situation) => {
 
 const kindNotKnown = (voltageV: number, ratedV: number | null): Judgement =>
   unknown(() => ({
-    title: `Whether the ${volts(voltageV)} are alternating or direct current is not known`,
-    why: `${ratedV === null ? 'A rating' : `The ${volts(ratedV)} of the link`} without DC beside it holds for alternating current only; on direct current the arc may go on.`,
-    working: [`${volts(voltageV)} > ${volts(dcAnyLinkMostV.value)}`],
-    action: 'Enter the kind of current: ⎓ or DC, ~ or AC on the plate; behind a rectifier it is direct current (DC).',
+    title: say`Whether the ${volts(voltageV)} are alternating or direct current is not known`,
+    why: say`${ratedV === null ? say`A rating` : say`The ${volts(ratedV)} of the link`} without DC beside it holds for alternating current only; on direct current the arc may go on.`,
+    working: [say`${volts(voltageV)} > ${volts(dcAnyLinkMostV.value)}`],
+    action: say`Enter the kind of current: ⎓ or DC, ~ or AC on the plate; behind a rectifier it is direct current (DC).`,
     sources: [voltageRule, dcRule, dcAnyLinkMostV.source],
   }))
 
@@ -40,28 +41,28 @@ const againstDc: Rule = ({ fitted: { ratedDcV, ratedV }, prescription, request }
   if (ratedDcV === null)
     return [
       unknown(() => ({
-        title: `The circuit is ${volts(voltageV)} direct current (DC); the link shows ${ratedV === null ? 'no rated voltage' : `${volts(ratedV)}, which holds for alternating current`}`,
-        why: 'A direct current has no zero at which its arc goes out: a link without a DC rating may go on burning.',
-        working: [`${volts(voltageV)} > ${volts(dcAnyLinkMostV.value)}: a DC rating is needed`],
-        action: `Look on the cap and in the data sheet for a rating followed by DC, at least ${volts(voltageV)}. ${who}`,
+        title: say`The circuit is ${volts(voltageV)} direct current (DC); the link shows ${ratedV === null ? say`no rated voltage` : say`${volts(ratedV)}, which holds for alternating current`}`,
+        why: say`A direct current has no zero at which its arc goes out: a link without a DC rating may go on burning.`,
+        working: [say`${volts(voltageV)} > ${volts(dcAnyLinkMostV.value)}: a DC rating is needed`],
+        action: say`Look on the cap and in the data sheet for a rating followed by DC, at least ${volts(voltageV)}. ${who}`,
         sources: [...sources, dcAnyLinkMostV.source],
       })),
     ]
   if (ratedDcV < voltageV)
     return [
       stop(() => ({
-        title: `The link is rated ${volts(ratedDcV)} DC; the circuit is ${volts(voltageV)} DC`,
-        why: 'When it opens, the arc can go on inside or outside the link.',
-        working: [`${volts(ratedDcV)} < ${volts(voltageV)}`],
-        action: `Use the prescribed ${prescription ? describe(prescription.link) : 'rating and speed'}, rated for at least ${volts(voltageV)} DC. ${who}`,
+        title: say`The link is rated ${volts(ratedDcV)} DC; the circuit is ${volts(voltageV)} DC`,
+        why: say`When it opens, the arc can go on inside or outside the link.`,
+        working: [say`${volts(ratedDcV)} < ${volts(voltageV)}`],
+        action: say`Use the prescribed ${prescription ? describe(prescription.link) : say`rating and speed`}, rated for at least ${volts(voltageV)} DC. ${who}`,
         sources,
       })),
     ]
   return [
     clear(() => ({
-      title: `The link is rated ${volts(ratedDcV)} DC; the circuit is ${volts(voltageV)} DC`,
-      why: 'The DC rating covers the circuit.',
-      working: [`${volts(ratedDcV)} ≥ ${volts(voltageV)}`],
+      title: say`The link is rated ${volts(ratedDcV)} DC; the circuit is ${volts(voltageV)} DC`,
+      why: say`The DC rating covers the circuit.`,
+      working: [say`${volts(ratedDcV)} ≥ ${volts(voltageV)}`],
       action: null,
       sources,
     })),
@@ -78,41 +79,41 @@ const againstRated: Rule = ({ fitted, prescription, request }) => {
   if (ratedV === null)
     return [
       (low ? caution : unknown)(() => ({
-        title: 'The rated voltage of the fitted link is not marked',
-        why: 'A link for a lower voltage can go on arcing when it opens.',
+        title: say`The rated voltage of the fitted link is not marked`,
+        why: say`A link for a lower voltage can go on arcing when it opens.`,
         working: [],
-        action: `Look on the cap; on ${volts(voltageV)} it must be at least that${low ? '' : ', commonly 250\u00a0V'}.`,
+        action: say`Look on the cap; on ${volts(voltageV)} it must be at least that${low ? say`` : say`, commonly 250\u00a0V`}.`,
         sources,
       })),
     ]
-  const working = [`${volts(ratedV)} against ${volts(voltageV)}`]
+  const working = [say`${volts(ratedV)} against ${volts(voltageV)}`]
   if (ratedV < voltageV)
     return [
       stop(() => ({
-        title: `The link is rated ${volts(ratedV)}; the circuit is ${volts(voltageV)}`,
-        why: 'When it opens, the arc can go on inside or outside the link.',
+        title: say`The link is rated ${volts(ratedV)}; the circuit is ${volts(voltageV)}`,
+        why: say`When it opens, the arc can go on inside or outside the link.`,
         working,
         action:
           link && wantedV !== null && wantedV >= voltageV
             ? fitThis(link)
-            : `Use the prescribed rating and speed, rated for at least ${volts(voltageV)}. ${who}`,
+            : say`Use the prescribed rating and speed, rated for at least ${volts(voltageV)}. ${who}`,
         sources,
       })),
     ]
   if (link && wantedV !== null && ratedV < wantedV)
     return [
       stop(() => ({
-        title: `The link is rated ${volts(ratedV)} where ${volts(wantedV)} is prescribed`,
-        why: 'When it opens, the arc can go on.',
-        working: [...working, `${volts(ratedV)} < ${volts(wantedV)}`],
+        title: say`The link is rated ${volts(ratedV)} where ${volts(wantedV)} is prescribed`,
+        why: say`When it opens, the arc can go on.`,
+        working: [...working, say`${volts(ratedV)} < ${volts(wantedV)}`],
         action: fitThis(link),
         sources: [voltageRule, likeWithLike.replacing],
       })),
     ]
   return [
     clear(() => ({
-      title: `The link is rated ${volts(ratedV)}; the circuit is ${volts(voltageV)}`,
-      why: 'The rated voltage covers the circuit.',
+      title: say`The link is rated ${volts(ratedV)}; the circuit is ${volts(voltageV)}`,
+      why: say`The rated voltage covers the circuit.`,
       working,
       action: null,
       sources,

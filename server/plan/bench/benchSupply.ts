@@ -6,7 +6,6 @@ import {
   type ResistanceReading,
   readResistance,
 } from '../../physics/benchSupply.js'
-import { amperes, decimal, duration, ohms, volts } from '../../physics/quantity.js'
 import {
   backFeed,
   benchRules,
@@ -21,6 +20,8 @@ import {
 } from '../../tables/benchSupply.js'
 import { dcTouchLimit } from '../../tables/capacitors.js'
 import { outputToleranceRegulated } from '../../tables/thresholds.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { amperes, decimal, duration, ohms, volts } from '../../words/quantity.js'
 import type { Explained } from '../firstPower/lamps.js'
 import { type LeadSize, leadLoss } from './leadLoss.js'
 import { type UsbAnswer, usbSource } from './usbSource.js'
@@ -38,8 +39,8 @@ interface BenchRailStage extends BenchStage {
   /** index of the rail, from 0, and its signed voltage [V] */
   rail: number
   railV: number
-  expect: string
-  stopIf: string
+  expect: Phrase
+  stopIf: Phrase
 }
 
 interface BenchRailAnswer {
@@ -47,7 +48,7 @@ interface BenchRailAnswer {
   currentA: number | null
   overVoltageV: number
   minimumResistanceOhm: number | null
-  lead: { resistanceOhm: number; dropV: number; leftV: number } | null
+  lead: { resistanceOhm: number; dropV: number; leftV: number; working: Phrase } | null
   usb: UsbAnswer
 }
 
@@ -60,7 +61,7 @@ export interface BenchSupplyAnswer extends Explained {
   minimumResistanceOhm: number | null
   rails: BenchRailAnswer[]
   /** how to read the resistance that was measured; null where none was */
-  reading: { kind: ResistanceReading; expectedA: number | null; says: string } | null
+  reading: { kind: ResistanceReading; expectedA: number | null; says: Phrase } | null
 }
 
 /**
@@ -91,7 +92,7 @@ export function benchSupply(request: BenchSupplyRequest): BenchSupplyAnswer {
       ),
       ...(reading?.expectedA != null && request.measuredOhm != null
         ? [
-            `${volts(Math.abs(first.voltageV))} / ${ohms(request.measuredOhm)} = ${amperes(reading.expectedA)} at least, by the reading`,
+            say`${volts(Math.abs(first.voltageV))} / ${ohms(request.measuredOhm)} = ${amperes(reading.expectedA)} at least, by the reading`,
           ]
         : []),
     ],
@@ -119,7 +120,7 @@ function railAnswer(rail: BenchSupplyRequest['rails'][number], lead: LeadSize | 
     currentA: rail.currentA,
     overVoltageV: overVoltage(rail.voltageV, benchRules.overVoltage),
     minimumResistanceOhm: rail.currentA === null ? null : minimumResistance(rail.voltageV, rail.currentA),
-    lead: loss && { resistanceOhm: loss.resistanceOhm, dropV: loss.dropV, leftV: loss.leftV },
+    lead: loss && { resistanceOhm: loss.resistanceOhm, dropV: loss.dropV, leftV: loss.leftV, working: loss.lost },
     usb: usbSource(rail, rail.tolerance ?? outputToleranceRegulated.value),
   }
 }
@@ -133,10 +134,10 @@ function readingOf(measuredOhm: number, rail: BenchRailAnswer): NonNullable<Benc
   const expectedA = measuredOhm >= leastReadOhm ? Math.abs(rail.voltageV) / measuredOhm : null
   const least = rail.minimumResistanceOhm === null ? '' : ohms(rail.minimumResistanceOhm)
   const says = {
-    short: `${ohms(measuredOhm)} is a short until explained: do not apply power. Look for a shorted capacitor, a reversed or failed regulator, a clamp that has fired.`,
-    low: `${ohms(measuredOhm)} is less than ${least}, so the machine would draw more than it is said to: find out why before any power. A motor, a relay or a lamp in the path reads low when cold; disconnect it and measure again.`,
-    plausible: `${ohms(measuredOhm)} is no short. Silicon hides behind an ohmmeter’s small voltage, so the reading excludes a dead short and nothing more.`,
-    open: `${ohms(measuredOhm)} looks like nothing connected: check switch, fuse and connector, or the machine has an electronic switch.`,
+    short: say`${ohms(measuredOhm)} is a short until explained: do not apply power. Look for a shorted capacitor, a reversed or failed regulator, a clamp that has fired.`,
+    low: say`${ohms(measuredOhm)} is less than ${least}, so the machine would draw more than it is said to: find out why before any power. A motor, a relay or a lamp in the path reads low when cold; disconnect it and measure again.`,
+    plausible: say`${ohms(measuredOhm)} is no short. Silicon hides behind an ohmmeter’s small voltage, so the reading excludes a dead short and nothing more.`,
+    open: say`${ohms(measuredOhm)} looks like nothing connected: check switch, fuse and connector, or the machine has an electronic switch.`,
   }
   return { kind, expectedA, says: says[kind] }
 }
@@ -155,60 +156,65 @@ function railStages(
     expect: expectation(stage, Math.abs(rail.voltageV)),
     stopIf:
       at === stages.length - 1
-        ? `the current climbs, anything is too hot to touch for 3\u00a0s, smells or buzzes`
-        : `the supply stays in current limit for more than about 1\u00a0s, or anything smells, buzzes or warms`,
+        ? say`the current climbs, anything is too hot to touch for 3\u00a0s, smells or buzzes`
+        : say`the supply stays in current limit for more than about 1\u00a0s, or anything smells, buzzes or warms`,
   }))
 }
 
-function expectation(stage: BenchStage, fullV: number): string {
-  const below = `the current settles below ${amperes(stage.limitA, 3)}`
+function expectation(stage: BenchStage, fullV: number): Phrase {
+  const below = say`the current settles below ${amperes(stage.limitA, 3)}`
   return stage.voltageV < fullV
-    ? `${below}, and the voltage stays at ${volts(stage.voltageV)}; the machine need not work yet`
-    : `${below}, and the voltage stays at ${volts(stage.voltageV)} for ${duration(stage.holdS)}`
+    ? say`${below}, and the voltage stays at ${volts(stage.voltageV)}; the machine need not work yet`
+    : say`${below}, and the voltage stays at ${volts(stage.voltageV)} for ${duration(stage.holdS)}`
 }
 
-const railWorking = (rail: BenchRailAnswer): string[] => [
-  `over-voltage: ${decimal(benchRules.overVoltage)} × ${volts(Math.abs(rail.voltageV))} = ${volts(rail.overVoltageV)}`,
+export const overVoltageWorking = (rail: Pick<BenchRailAnswer, 'voltageV' | 'overVoltageV'>): Phrase =>
+  say`over-voltage: ${decimal(benchRules.overVoltage)} × ${volts(Math.abs(rail.voltageV))} = ${volts(rail.overVoltageV)}`
+
+const railWorking = (rail: BenchRailAnswer): Phrase[] => [
+  overVoltageWorking(rail),
   ...(rail.currentA === null || rail.minimumResistanceOhm === null
     ? [
-        `current not known: the limit starts at ${amperes(benchRules.unknownFirstA)} and is doubled from step to step, only while no fault shows`,
+        say`current not known: the limit starts at ${amperes(benchRules.unknownFirstA)} and is doubled from step to step, only while no fault shows`,
       ]
     : [
-        `least resistance: ${volts(Math.abs(rail.voltageV))} / ${amperes(rail.currentA)} = ${ohms(rail.minimumResistanceOhm)}`,
+        say`least resistance: ${volts(Math.abs(rail.voltageV))} / ${amperes(rail.currentA)} = ${ohms(rail.minimumResistanceOhm)}`,
       ]),
 ]
 
 /** Above the d.c. limit of what may be touched. */
 export const isHazardous = ({ voltageV }: { voltageV: number }): boolean => Math.abs(voltageV) > dcTouchLimit.limitV
 
-function cautionsFor(request: BenchSupplyRequest): string[] {
+function cautionsFor(request: BenchSupplyRequest): Phrase[] {
   const several = request.rails.length > 1
   return [
-    'Take batteries out first. Set voltage, current limit and over-voltage with the output off, and check the polarity at the plug with a meter.',
-    'Never raise the limit to make a fault go away: lower the voltage and look for the part that warms.',
+    say`Take batteries out first. Set voltage, current limit and over-voltage with the output off, and check the polarity at the plug with a meter.`,
+    say`Never raise the limit to make a fault go away: lower the voltage and look for the part that warms.`,
     ...(request.rails.some(isHazardous)
       ? [
-          `More than ${volts(dcTouchLimit.limitV)} DC can kill, and a current limit protects the machine, not you: shrouded plugs, output off before anything is touched.`,
+          say`More than ${volts(dcTouchLimit.limitV)} DC can kill, and a current limit protects the machine, not you: shrouded plugs, output off before anything is touched.`,
         ]
       : []),
-    'A reversed connection kills tantalum capacitors even at 0.1\u00a0A: check twice.',
+    say`A reversed connection kills tantalum capacitors even at 0.1\u00a0A: check twice.`,
     ...(request.input === 'plain'
       ? []
       : [
-          'A converter in the input takes constant power: on a tight limit it can hang at a low voltage. Give it its full voltage at once, with the limit at two to three times its running current and a short on-time.',
+          say`A converter in the input takes constant power: on a tight limit it can hang at a low voltage. Give it its full voltage at once, with the limit at two to three times its running current and a short on-time.`,
         ]),
-    'Disconnect motors, drives, picture tubes and relays first: they draw 2 to 10 times their current when starting.',
+    say`Disconnect motors, drives, picture tubes and relays first: they draw 2 to 10 times their current when starting.`,
     ...(several
       ? [
-          'Several rails: find their order before any power. Memories that take −5\u00a0V, +5\u00a0V and +12\u00a0V need the negative one first and lose it last. Bring the rails up together from a tracking supply, or one by one only where the circuit allows it.',
-          'Supplies with floating outputs are joined at one point only; check which terminal is earthed before two are joined.',
+          say`Several rails: find their order before any power. Memories that take −5\u00a0V, +5\u00a0V and +12\u00a0V need the negative one first and lose it last. Bring the rails up together from a tracking supply, or one by one only where the circuit allows it.`,
+          say`Supplies with floating outputs are joined at one point only; check which terminal is earthed before two are joined.`,
         ]
       : []),
     ...(request.rails.some(({ voltageV }) => voltageV < 0)
-      ? ['A negative rail is set as a positive number with the leads swapped: plus to the common, minus to the rail.']
+      ? [
+          say`A negative rail is set as a positive number with the leads swapped: plus to the common, minus to the rail.`,
+        ]
       : []),
-    'Do not feed the output of a linear regulator while its input is open: current flows back through it.',
-    'With loose sense links the output rises: take the load from the sense terminals, and measure the voltage at the machine.',
-    'An AC input is not fed from this supply unless its circuit is known.',
+    say`Do not feed the output of a linear regulator while its input is open: current flows back through it.`,
+    say`With loose sense links the output rises: take the load from the sense terminals, and measure the voltage at the machine.`,
+    say`An AC input is not fed from this supply unless its circuit is known.`,
   ]
 }

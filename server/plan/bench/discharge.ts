@@ -1,6 +1,5 @@
 import { dischargeResistance, dischargeTime, storedEnergy, voltageAfter } from '../../physics/discharge.js'
 import { nearest, nextDown, standardRating } from '../../physics/eSeries.js'
-import { decimal, duration, farads, joules, ohms, volts, watts } from '../../physics/quantity.js'
 import {
   dcTouchLimit,
   dischargeLimits,
@@ -12,6 +11,8 @@ import {
 } from '../../tables/capacitors.js'
 import { powerMargin } from '../../tables/dummyLoad.js'
 import { e12, e24, resistorRatings } from '../../tables/preferredValues.js'
+import { say } from '../../words/phrase.js'
+import { decimal, duration, farads, joules, ohms, volts, watts } from '../../words/quantity.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export interface DischargeRequest {
@@ -95,34 +96,36 @@ export function discharge(request: DischargeRequest): DischargeAnswer {
         ? []
         : [1, 2, 5].map((afterS) => ({ afterS, voltageV: voltageAfter(usedOhm, capacitanceF, voltageV, afterS) })),
     working: [
-      `E = ${farads(capacitanceF)} × (${volts(voltageV)})² / 2 = ${joules(energyJ)}`,
-      ...(!above ? [`${volts(voltageV)} is not above ${volts(limitV)}: nothing to wait for`] : []),
+      say`E = ${farads(capacitanceF)} × (${volts(voltageV)})² / 2 = ${joules(energyJ)}`,
+      ...(!above ? [say`${volts(voltageV)} is not above ${volts(limitV)}: nothing to wait for`] : []),
       ...(above && given === null && wanted !== null && standardOhm !== null
         ? [
-            `R = ${duration(withinS)} / (${farads(capacitanceF)} × ln(${volts(voltageV)} / ${volts(limitV)})) = ${ohms(wanted)}, next E12 value down ${ohms(standardOhm)}`,
+            say`R = ${duration(withinS)} / (${farads(capacitanceF)} × ln(${volts(voltageV)} / ${volts(limitV)})) = ${ohms(wanted)}, next E12 value down ${ohms(standardOhm)}`,
           ]
         : []),
       ...(above && usedOhm !== null
         ? [
-            `t = ${ohms(usedOhm)} × ${farads(capacitanceF)} × ln(${volts(voltageV)} / ${volts(limitV)}) = ${duration(timeS, 4)}`,
+            say`t = ${ohms(usedOhm)} × ${farads(capacitanceF)} × ln(${volts(voltageV)} / ${volts(limitV)}) = ${duration(timeS, 4)}`,
           ]
         : []),
       ...(usedOhm !== null && peakW !== null
-        ? [`P = (${volts(voltageV)})² / ${ohms(usedOhm)} = ${watts(peakW)} in the first moment`]
+        ? [say`P = (${volts(voltageV)})² / ${ohms(usedOhm)} = ${watts(peakW)} in the first moment`]
         : []),
     ],
     cautions: [
-      'Wait, then measure: a bleeder can be open. Take the time as a plan, the meter as the proof.',
-      'Use an insulated resistor rated for the voltage, never a screwdriver; keep a clip lead on, because some volts come back by themselves.',
+      say`Wait, then measure: a bleeder can be open. Take the time as a plan, the meter as the proof.`,
+      say`Use an insulated resistor rated for the voltage, never a screwdriver; keep a clip lead on, because some volts come back by themselves.`,
       ...(energyJ >= hazardousEnergy.energyJ
         ? [
-            `${joules(energyJ)} is above ${joules(hazardousEnergy.energyJ)}: such energy is hazardous by itself, even at low voltage.`,
+            say`${joules(energyJ)} is above ${joules(hazardousEnergy.energyJ)}: such energy is hazardous by itself, even at low voltage.`,
           ]
         : []),
       ...(count > 1
-        ? [`${volts(voltageV)} is more than one small resistor may carry: put ${decimal(count)} equal ones in series.`]
+        ? [
+            say`${volts(voltageV)} is more than one small resistor may carry: put ${decimal(count)} equal ones in series.`,
+          ]
         : []),
-      'Two capacitors in series, as in a doubler, each need a resistor of their own.',
+      say`Two capacitors in series, as in a doubler, each need a resistor of their own.`,
     ],
     sources: [
       ...dischargeLimits.map(({ source }) => source),

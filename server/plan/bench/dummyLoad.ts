@@ -1,5 +1,4 @@
 import { type DummyLoadPoint, dummyLoad as loadPointsFor } from '../../physics/dummyLoad.js'
-import { amperes, decimal, duration, ohms, percent, volts, watts } from '../../physics/quantity.js'
 import {
   type AcceptanceBand,
   acceptanceBands,
@@ -12,6 +11,8 @@ import {
 } from '../../tables/dummyLoad.js'
 import { preferredSeries, resistorRatings } from '../../tables/preferredValues.js'
 import type { Source } from '../../tables/source.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { amperes, decimal, duration, ohms, percent, volts, watts } from '../../words/quantity.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export interface DummyLoadRequest {
@@ -71,22 +72,22 @@ export function dummyLoad(request: DummyLoadRequest): DummyLoadAnswer {
     rippleV: band?.rippleV ?? null,
     working: points.flatMap((point) => pointWorking(point, series.name, voltageV, currentA)),
     cautions: [
-      'Connect the load before the supply is switched on and take the reading at the load, not at the supply’s plug.',
+      say`Connect the load before the supply is switched on and take the reading at the load, not at the supply’s plug.`,
       ...(hot.length
         ? [
-            `The resistor is too hot to touch after about ${duration(Math.min(...hot.map((point) => point.tooHotAfterS ?? 0)), 1)} at the heaviest point (project estimate, half to twice that): mount it on metal or ceramic, away from cables, and let it cool before you reach for it.`,
+            say`The resistor is too hot to touch after about ${duration(Math.min(...hot.map((point) => point.tooHotAfterS ?? 0)), 1)} at the heaviest point (project estimate, half to twice that): mount it on metal or ceramic, away from cables, and let it cool before you reach for it.`,
           ]
         : []),
       ...(shared.length
         ? [
-            'No single resistor on sale takes these watts: share them among several equal ones, each with at least twice its part.',
+            say`No single resistor on sale takes these watts: share them among several equal ones, each with at least twice its part.`,
           ]
         : []),
-      'A car lamp is a poor dummy load: cold it is a tenth of its hot resistance and may trip the supply.',
+      say`A car lamp is a poor dummy load: cold it is a tenth of its hot resistance and may trip the supply.`,
       ...(request.regulationPercent != null
-        ? ['Off load an unregulated output reads high by design; only the reading under load decides.']
+        ? [say`Off load an unregulated output reads high by design; only the reading under load decides.`]
         : [
-            'A failed regulator can put its whole unregulated input on the output: no machine is connected before all three readings lie in their bands.',
+            say`A failed regulator can put its whole unregulated input on the output: no machine is connected before all three readings lie in their bands.`,
           ]),
     ],
     sources: [
@@ -101,11 +102,11 @@ export function dummyLoad(request: DummyLoadRequest): DummyLoadAnswer {
   }
 }
 
-function pointWorking(point: DummyLoadPoint, series: string, voltageV: number, currentA: number): string[] {
+function pointWorking(point: DummyLoadPoint, series: string, voltageV: number, currentA: number): Phrase[] {
   const { fraction, resistanceOhm, standardOhm, powerW, ratedW, expectedV, lowV, highV } = point
   return [
-    `${percent(fraction)}: R = ${volts(Math.abs(voltageV))} / (${decimal(fraction)} × ${amperes(currentA)}) = ${ohms(resistanceOhm)}, next ${series} value up ${ohms(standardOhm)}`,
-    `${percent(fraction)}: I = ${volts(Math.abs(expectedV))} / ${ohms(standardOhm)} = ${amperes(point.currentA)}, P = (${volts(Math.abs(expectedV))})² / ${ohms(standardOhm)} = ${watts(powerW)}, fit ${ratedW === null ? `${decimal(powerMargin.factor)} × as much or more, shared` : `${watts(ratedW)} (at least ${decimal(powerMargin.factor)} × ${watts(powerW)})`}`,
-    `${percent(fraction)}: read ${volts(lowV)} to ${volts(highV)}`,
+    say`${percent(fraction)}: R = ${volts(Math.abs(voltageV))} / (${decimal(fraction)} × ${amperes(currentA)}) = ${ohms(resistanceOhm)}, next ${series} value up ${ohms(standardOhm)}`,
+    say`${percent(fraction)}: I = ${volts(Math.abs(expectedV))} / ${ohms(standardOhm)} = ${amperes(point.currentA)}, P = (${volts(Math.abs(expectedV))})² / ${ohms(standardOhm)} = ${watts(powerW)}, fit ${ratedW === null ? say`${decimal(powerMargin.factor)} × as much or more, shared` : say`${watts(ratedW)} (at least ${decimal(powerMargin.factor)} × ${watts(powerW)})`}`,
+    say`${percent(fraction)}: read ${volts(lowV)} to ${volts(highV)}`,
   ]
 }

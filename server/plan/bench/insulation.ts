@@ -1,6 +1,7 @@
-import { byWorst, type Finding } from '../../chain/finding.js'
+import { byQualified } from '../../chain/action.js'
+import { byWorst, type Finding, type Outcome } from '../../chain/finding.js'
+import { type Text, toFinding } from '../../chain/judgement.js'
 import { conductorEarthLimit, steppedEarthLimit } from '../../physics/insulation.js'
-import { amperes, ohms, plain, quantity, quantityRange } from '../../physics/quantity.js'
 import { flexibleCores } from '../../tables/benchSupply.js'
 import {
   competentPerson,
@@ -11,6 +12,8 @@ import {
   safetyLimits,
   safetySchemes,
 } from '../../tables/safetyTestLimits.js'
+import { type Phrase, say, type Words } from '../../words/phrase.js'
+import { amperes, ohms, plain, quantity, quantityRange } from '../../words/quantity.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export interface InsulationRequest {
@@ -24,11 +27,8 @@ export interface InsulationRequest {
   touchmA?: number | null
 }
 
-const topic = 'earthing' as const
-const who =
-  'Have it done by a competent person with the instrument made for this test; repairs on the mains side are for a licensed electrician or other qualified person.'
-const voltageNote =
-  'The 500 V of an insulation test can itself destroy filters, suppressors and electronics: 250 V is allowed for such parts; the low-voltage side is never tested this way unless its maker says so.'
+const who = say`Have it done by a competent person with the instrument made for this test; repairs on the mains side are for a licensed electrician or other qualified person.`
+const voltageNote = say`The 500 V of an insulation test can itself destroy filters, suppressors and electronics: 250 V is allowed for such parts; the low-voltage side is never tested this way unless its maker says so.`
 
 /** Schemes a typed name stands for, by key, by title or by a part of it; none where nothing fits. */
 export function schemesNamed(name: string): SafetyScheme[] {
@@ -57,12 +57,13 @@ const parts = (title: string): string[] => title.split(/ and |:\d+/).filter((par
  * @source the rows of the safety-test table
  */
 function insulation(request: InsulationRequest): Finding[] {
-  return request.schemes.flatMap((scheme) => [
-    ...earth(request, scheme),
-    ...insulating(request, scheme),
-    ...touching(request, scheme),
-  ])
+  return request.schemes
+    .flatMap((scheme) => [...earth(request, scheme), ...insulating(request, scheme), ...touching(request, scheme)])
+    .map(({ outcome, ...text }) => toFinding('earthing', { outcome, say: () => text }))
 }
+
+/** What a reading comes to, with its words. */
+type Found = { outcome: Outcome } & Text
 
 export interface InsulationAnswer extends Explained {
   findings: Finding[]
@@ -74,7 +75,7 @@ export function insulationAnswer(request: InsulationRequest): InsulationAnswer {
   return {
     findings,
     working: findings.flatMap(({ working }) => working),
-    cautions: [who, voltageNote, 'Readings within the limits say nothing about what was not measured.'],
+    cautions: [who, voltageNote, say`Readings within the limits say nothing about what was not measured.`],
     sources: [...new Set(findings.flatMap(({ sources }) => sources))],
   }
 }
@@ -87,19 +88,18 @@ function limitFor(scheme: SafetyScheme, test: SafetyLimit['test'], of: 'I' | 'II
   )
 }
 
-function earth(request: InsulationRequest, scheme: SafetyScheme): Finding[] {
+function earth(request: InsulationRequest, scheme: SafetyScheme): Found[] {
   const { protectionClass, earthOhm, cordLengthM } = request
   if (protectionClass !== 'I') {
     return earthOhm == null
       ? []
       : [
           {
-            topic,
             outcome: 'caution',
-            title: `An earth path of ${ohms(earthOhm)} was read on a class ${protectionClass} unit, which has no earth`,
-            why: 'The class or the reading is not what it seems: a metal case that is earthed makes the unit class I, with other limits.',
+            title: say`An earth path of ${ohms(earthOhm)} was read on a class ${protectionClass} unit, which has no earth`,
+            why: say`The class or the reading is not what it seems: a metal case that is earthed makes the unit class I, with other limits.`,
             working: [],
-            action: 'Look at the plate for the double square of class II, and at the inlet for an earth contact.',
+            action: say`Look at the plate for the double square of class II, and at the inlet for an earth contact.`,
             sources: [competentPerson],
           },
         ]
@@ -109,46 +109,45 @@ function earth(request: InsulationRequest, scheme: SafetyScheme): Finding[] {
   if (earthOhm == null)
     return [
       {
-        topic,
         outcome: 'unknown',
-        title: `Earth path not measured: ${titleOf(scheme)} allows ${ohms(row.limit)}${row.addsConductor ? ' and the cord’s conductor' : ''}`,
-        why: 'A class I unit protects people only through its earth; a broken one shows nothing until a fault makes the case live.',
+        title: say`Earth path not measured: ${titleOf(scheme)} allows ${ohms(row.limit)}${row.addsConductor ? say` and the cord’s conductor` : say``}`,
+        why: say`A class I unit protects people only through its earth; a broken one shows nothing until a fault makes the case live.`,
         working: [row.condition],
-        action: `Measure from the earth pin of the plug to the bare metal of the case. ${who}`,
+        action: [say`Measure from the earth pin of the plug to the bare metal of the case.`, byQualified(who)],
         sources: [row.source, competentPerson],
       },
     ]
   const judged = earthLimits(row, cordLengthM ?? null, request.cordAreaMm2 ?? null)
   const rest = {
-    why: 'The earth path must carry a fault current until the fuse or breaker opens; too much resistance leaves the case live.',
+    why: say`The earth path must carry a fault current until the fuse or breaker opens; too much resistance leaves the case live.`,
     working: judged.working,
     sources: [row.source, competentPerson, ...judged.sources],
   }
   if (earthOhm > judged.most)
     return [
       {
-        topic,
         outcome: 'stop',
-        title: `Earth path ${ohms(earthOhm)} is above the ${ohms(judged.most)} of ${titleOf(scheme)}`,
+        title: say`Earth path ${ohms(earthOhm)} is above the ${ohms(judged.most)} of ${titleOf(scheme)}`,
         ...rest,
-        action: `Do not connect it to the mains. Have cord, plug and earth connection inspected. ${who}`,
+        action: [
+          say`Do not connect it to the mains. Have cord, plug and earth connection inspected.`,
+          byQualified(who),
+        ],
       },
     ]
   if (earthOhm > judged.least)
     return [
       {
-        topic,
         outcome: 'unknown',
-        title: `Earth path ${ohms(earthOhm)} lies between ${ohms(judged.least)} and ${ohms(judged.most)}: the cord decides`,
+        title: say`Earth path ${ohms(earthOhm)} lies between ${ohms(judged.least)} and ${ohms(judged.most)}: the cord decides`,
         ...rest,
-        action: `${judged.ask} ${who}`,
+        action: [judged.ask, byQualified(who)],
       },
     ]
   return [
     {
-      topic,
       outcome: 'clear',
-      title: `Earth path ${ohms(earthOhm)} is within the ${ohms(judged.least)} of ${titleOf(scheme)}`,
+      title: say`Earth path ${ohms(earthOhm)} is within the ${ohms(judged.least)} of ${titleOf(scheme)}`,
       ...rest,
       action: null,
     },
@@ -159,8 +158,8 @@ interface EarthLimits {
   /** strictest and most generous limit that the facts given leave open [Ω] */
   least: number
   most: number
-  ask: string
-  working: string[]
+  ask: Phrase
+  working: Words[]
   sources: SafetyLimit['source'][]
 }
 
@@ -176,24 +175,24 @@ function earthLimits(row: SafetyLimit, lengthM: number | null, areaMm2: number |
       most,
       ask:
         lengthM === null
-          ? 'Enter the length of the cord.'
-          : 'Whether a begun stretch of cord counts is not settled in the sources; take the lower limit or shorten the cord.',
+          ? say`Enter the length of the cord.`
+          : say`Whether a begun stretch of cord counts is not settled in the sources; take the lower limit or shorten the cord.`,
       working: [
         row.condition,
         lengthM === null
-          ? `cord length not given: ${quantityRange(least, most, 'Ω')}`
-          : `cord of ${plain(lengthM, 'm')}: ${ohms(least)}${most > least ? `, or ${ohms(most)} if a begun stretch counts` : ''}`,
+          ? say`cord length not given: ${quantityRange(least, most, 'Ω')}`
+          : say`cord of ${plain(lengthM, 'm')}: ${ohms(least)}${most > least ? say`, or ${ohms(most)} if a begun stretch counts` : say``}`,
       ],
       sources: [],
     }
   }
-  if (!row.addsConductor) return { least: base, most: base, ask: '', working: [row.condition], sources: [] }
+  if (!row.addsConductor) return { least: base, most: base, ask: say``, working: [row.condition], sources: [] }
   if (lengthM === null)
     return {
       least: base,
       most: base + widest(areaMm2) * longestCord.lengthM,
-      ask: 'Enter the length and conductor area of the cord.',
-      working: [row.condition, `cord not given: ${ohms(base)} and whatever its conductor has`],
+      ask: say`Enter the length and conductor area of the cord.`,
+      working: [row.condition, say`cord not given: ${ohms(base)} and whatever its conductor has`],
       sources: [...flexibleCores.slice(0, 1).map(({ source }) => source), longestCord.source],
     }
   const least = conductorEarthLimit(lengthM, narrowest(areaMm2), base)
@@ -201,12 +200,12 @@ function earthLimits(row: SafetyLimit, lengthM: number | null, areaMm2: number |
   return {
     least,
     most,
-    ask: 'Enter the conductor area of the cord.',
+    ask: say`Enter the conductor area of the cord.`,
     working: [
       row.condition,
       least === most
-        ? `${ohms(base)} + ${plain(lengthM, 'm')} × ${plain(narrowest(areaMm2) * 1000, 'mΩ/m')} = ${ohms(least)}`
-        : `cord of ${plain(lengthM, 'm')}, area not given: ${quantityRange(least, most, 'Ω')}`,
+        ? say`${ohms(base)} + ${plain(lengthM, 'm')} × ${plain(narrowest(areaMm2) * 1000, 'mΩ/m')} = ${ohms(least)}`
+        : say`cord of ${plain(lengthM, 'm')}, area not given: ${quantityRange(least, most, 'Ω')}`,
     ],
     sources: flexibleCores.slice(0, 1).map(({ source }) => source),
   }
@@ -219,46 +218,42 @@ const perMetre = (areaMm2: number | null): readonly number[] => {
 const narrowest = (areaMm2: number | null): number => Math.min(...perMetre(areaMm2))
 const widest = (areaMm2: number | null): number => Math.max(...perMetre(areaMm2))
 
-const megohms = (value: number): string => quantity(value * 1e6, 'Ω')
-const milliamperes = (value: number): string => amperes(value / 1e3)
+const megohms = (value: number): Phrase => quantity(value * 1e6, 'Ω')
+const milliamperes = (value: number): Phrase => amperes(value / 1e3)
 
-function insulating(request: InsulationRequest, scheme: SafetyScheme): Finding[] {
+function insulating(request: InsulationRequest, scheme: SafetyScheme): Found[] {
   const { protectionClass, insulationMOhm } = request
   const row = limitFor(scheme, 'insulation', protectionClass)
   if (!row || row.limit === null) return [noLimit(scheme, 'insulation', row)]
   const sources = [row.source, competentPerson, insulationVoltage]
-  const why =
-    'Low insulation lets mains reach the case or the output: damp, dirt, a cracked filter capacitor or a scorched transformer are the usual causes.'
+  const why = say`Low insulation lets mains reach the case or the output: damp, dirt, a cracked filter capacitor or a scorched transformer are the usual causes.`
   if (insulationMOhm == null)
     return [
       {
-        topic,
         outcome: 'unknown',
-        title: `Insulation not measured: ${titleOf(scheme)} asks for ${megohms(row.limit)} in class ${protectionClass}`,
+        title: say`Insulation not measured: ${titleOf(scheme)} asks for ${megohms(row.limit)} in class ${protectionClass}`,
         why,
         working: [row.condition],
-        action: `${voltageNote} ${who}`,
+        action: [voltageNote, byQualified(who)],
         sources,
       },
     ]
-  const working = [`${megohms(insulationMOhm)} read, at least ${megohms(row.limit)} asked for (${row.condition})`]
+  const working = [say`${megohms(insulationMOhm)} read, at least ${megohms(row.limit)} asked for (${row.condition})`]
   return insulationMOhm < row.limit
     ? [
         {
-          topic,
           outcome: 'stop',
-          title: `Insulation ${megohms(insulationMOhm)} is below the ${megohms(row.limit)} of ${titleOf(scheme)}`,
+          title: say`Insulation ${megohms(insulationMOhm)} is below the ${megohms(row.limit)} of ${titleOf(scheme)}`,
           why,
           working,
-          action: `Do not connect it to the mains. ${voltageNote} ${who}`,
+          action: [say`Do not connect it to the mains. ${voltageNote}`, byQualified(who)],
           sources,
         },
       ]
     : [
         {
-          topic,
           outcome: 'clear',
-          title: `Insulation ${megohms(insulationMOhm)} meets the ${megohms(row.limit)} of ${titleOf(scheme)}`,
+          title: say`Insulation ${megohms(insulationMOhm)} meets the ${megohms(row.limit)} of ${titleOf(scheme)}`,
           why,
           working,
           action: null,
@@ -267,44 +262,40 @@ function insulating(request: InsulationRequest, scheme: SafetyScheme): Finding[]
       ]
 }
 
-function touching(request: InsulationRequest, scheme: SafetyScheme): Finding[] {
+function touching(request: InsulationRequest, scheme: SafetyScheme): Found[] {
   const { protectionClass, touchmA } = request
   if (protectionClass === 'III') return []
   const row = limitFor(scheme, 'touch-current', protectionClass)
   if (!row || row.limit === null) return [noLimit(scheme, 'touch current')]
   const sources = [row.source, competentPerson]
-  const why =
-    'This is what flows through a person who touches the unit and earth. Filter capacitors make some of it; more is a fault.'
+  const why = say`This is what flows through a person who touches the unit and earth. Filter capacitors make some of it; more is a fault.`
   if (touchmA == null)
     return [
       {
-        topic,
         outcome: 'unknown',
-        title: `Touch current not measured: ${titleOf(scheme)} allows ${milliamperes(row.limit)} in class ${protectionClass}`,
+        title: say`Touch current not measured: ${titleOf(scheme)} allows ${milliamperes(row.limit)} in class ${protectionClass}`,
         why,
         working: [row.condition],
-        action: `It is measured with the unit on the mains, through an instrument made for it. ${who}`,
+        action: [say`It is measured with the unit on the mains, through an instrument made for it.`, byQualified(who)],
         sources,
       },
     ]
-  const working = [`${milliamperes(touchmA)} read, at most ${milliamperes(row.limit)} allowed (${row.condition})`]
+  const working = [say`${milliamperes(touchmA)} read, at most ${milliamperes(row.limit)} allowed (${row.condition})`]
   return touchmA > row.limit
     ? [
         {
-          topic,
           outcome: 'stop',
-          title: `Touch current ${milliamperes(touchmA)} is above the ${milliamperes(row.limit)} of ${titleOf(scheme)}`,
+          title: say`Touch current ${milliamperes(touchmA)} is above the ${milliamperes(row.limit)} of ${titleOf(scheme)}`,
           why,
           working,
-          action: `Disconnect it and do not touch it meanwhile. ${who}`,
+          action: [say`Disconnect it and do not touch it meanwhile.`, byQualified(who)],
           sources,
         },
       ]
     : [
         {
-          topic,
           outcome: 'clear',
-          title: `Touch current ${milliamperes(touchmA)} is within the ${milliamperes(row.limit)} of ${titleOf(scheme)}`,
+          title: say`Touch current ${milliamperes(touchmA)} is within the ${milliamperes(row.limit)} of ${titleOf(scheme)}`,
           why,
           working,
           action: null,
@@ -313,12 +304,11 @@ function touching(request: InsulationRequest, scheme: SafetyScheme): Finding[] {
       ]
 }
 
-const noLimit = (scheme: SafetyScheme, what: string, row?: SafetyLimit): Finding => ({
-  topic,
+const noLimit = (scheme: SafetyScheme, what: string, row?: SafetyLimit): Found => ({
   outcome: 'unknown',
-  title: `${titleOf(scheme)} gives no limit here for ${what}`,
-  why: 'Without a limit a reading cannot be judged; the schemes of other places may be used for comparison.',
+  title: say`${titleOf(scheme)} gives no limit here for ${what}`,
+  why: say`Without a limit a reading cannot be judged; the schemes of other places may be used for comparison.`,
   working: row ? [row.condition] : [],
-  action: `Compare with another scheme. ${who}`,
+  action: [say`Compare with another scheme.`, byQualified(who)],
   sources: [...(row ? [row.source] : []), competentPerson],
 })

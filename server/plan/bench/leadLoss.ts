@@ -1,7 +1,8 @@
 import { awgAreaMm2, dropV, loopResistanceOhm } from '../../physics/conductor.js'
-import { amperes, ohms, percent, plain, volts } from '../../physics/quantity.js'
 import type { Source } from '../../tables/source.js'
 import { copperResistivity } from '../../tables/thresholds.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { amperes, ohms, percent, plain, volts } from '../../words/quantity.js'
 
 export interface LeadSize {
   lengthM: number
@@ -14,7 +15,9 @@ export interface LeadLoss {
   dropV: number
   /** at the machine [V] */
   leftV: number
-  working: string[]
+  /** the line of the working that says what is lost */
+  lost: Phrase
+  working: Phrase[]
   source: Source
 }
 
@@ -30,13 +33,15 @@ export function leadLoss(lead: LeadSize, currentA: number, voltageV: number): Le
   if (areaMm2 === null) return null
   const resistanceOhm = loopResistanceOhm(lead.lengthM, areaMm2, copperResistivity.value)
   const lost = dropV(currentA, resistanceOhm)
+  const lostLine = say`lead: ${amperes(currentA)} × ${ohms(resistanceOhm)} = ${volts(lost)} lost, ${percent(lost / voltageV)} of ${volts(voltageV)}; ${volts(voltageV - lost)} at the machine`
   return {
     resistanceOhm,
     dropV: lost,
     leftV: voltageV - lost,
+    lost: lostLine,
     working: [
-      `lead: ${plain(copperResistivity.value, copperResistivity.unit, 5)} × 2 × ${plain(lead.lengthM, 'm')} / ${plain(areaMm2, 'mm²')} = ${ohms(resistanceOhm)}`,
-      `lead: ${amperes(currentA)} × ${ohms(resistanceOhm)} = ${volts(lost)} lost, ${percent(lost / voltageV)} of ${volts(voltageV)}; ${volts(voltageV - lost)} at the machine`,
+      say`lead: ${plain(copperResistivity.value, copperResistivity.unit, 5)} × 2 × ${plain(lead.lengthM, 'm')} / ${plain(areaMm2, 'mm²')} = ${ohms(resistanceOhm)}`,
+      lostLine,
     ],
     source: copperResistivity.source,
   }

@@ -1,6 +1,7 @@
 import { capacitorCurrent, largestCapacitor } from '../../physics/leakage.js'
-import { amperes, farads, hertz, volts } from '../../physics/quantity.js'
 import { impregnatedPaper, touchCurrentLimits } from '../../tables/capacitors.js'
+import { say } from '../../words/phrase.js'
+import { amperes, farads, hertz, volts } from '../../words/quantity.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export interface LeakageRequest {
@@ -46,15 +47,15 @@ export function leakage(request: LeakageRequest): LeakageAnswer {
       within: currentA <= row.limitA,
     })),
     working: [
-      `I = 2 π × ${hertz(frequencyHz)} × ${farads(capacitanceF)} × ${volts(voltageV)} = ${amperes(currentA)}`,
-      `C = ${amperes(limitA)} / (2 π × ${hertz(frequencyHz)} × ${volts(voltageV)}) = ${farads(largestF)}`,
-      `open case between two equal capacitors: ${volts(voltageV)} / 2 = ${volts(voltageV / 2)}`,
+      say`I = 2 π × ${hertz(frequencyHz)} × ${farads(capacitanceF)} × ${volts(voltageV)} = ${amperes(currentA)}`,
+      say`C = ${amperes(limitA)} / (2 π × ${hertz(frequencyHz)} × ${volts(voltageV)}) = ${farads(largestF)}`,
+      say`open case between two equal capacitors: ${volts(voltageV)} / 2 = ${volts(voltageV / 2)}`,
     ],
     cautions: [
-      'The figure is an upper bound where the capacitor goes to the rectified side, as in most class II supplies.',
-      'A tingle above the limit of the class, or one that changes suddenly, is a fault until measured.',
-      'A replacement must be a capacitor of the same class for this place (Y1, Y2), never an ordinary one, and never larger.',
-      'Capacitors in clear resin from the 1970s to the 1990s crack and fail with smoke: replace them on sight. Work inside a mains enclosure is for a licensed electrician or other qualified person.',
+      say`The figure is an upper bound where the capacitor goes to the rectified side, as in most class II supplies.`,
+      say`A tingle above the limit of the class, or one that changes suddenly, is a fault until measured.`,
+      say`A replacement must be a capacitor of the same class for this place (Y1, Y2), never an ordinary one, and never larger.`,
+      say`Capacitors in clear resin from the 1970s to the 1990s crack and fail with smoke: replace them on sight. Work inside a mains enclosure is for a licensed electrician or other qualified person.`,
     ],
     sources: [...touchCurrentLimits.map(({ source }) => source), impregnatedPaper],
   }

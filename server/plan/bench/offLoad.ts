@@ -1,5 +1,4 @@
 import { rectifiedCrest, rippleBound, windingVoltage } from '../../physics/offLoad.js'
-import { amperes, decimal, farads, hertz, percent, voltAmperes, volts } from '../../physics/quantity.js'
 import { type ReservoirState, reservoirSupply } from '../../physics/reservoirSupply.js'
 import { unregulatedBand } from '../../tables/dummyLoad.js'
 import {
@@ -11,6 +10,8 @@ import {
   windingCurrents,
 } from '../../tables/rectifiers.js'
 import { regulationFor } from '../../tables/transformerRegulation.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { amperes, decimal, farads, hertz, percent, voltAmperes, volts } from '../../words/quantity.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export const rectifiers = ['bridge', 'centre-tap', 'half-wave', 'none'] as const
@@ -91,23 +92,23 @@ export function offLoad(request: OffLoadRequest): OffLoadAnswer {
     windingFactors: factors.map((row) => ({ factor: row.factor, from: row.source.title })),
     working: [
       given !== undefined
-        ? `regulation ${percent(regulation)}, as given`
-        : `regulation ${percent(range.low)} to ${percent(range.high)} is typical for ${voltAmperes(ratedVA)} (project estimate); the middle, ${percent(regulation)}, is used`,
-      `winding off load: ${volts(acV)} × (1 + ${decimal(regulation)})${ratio === 1 ? '' : ` × ${decimal(ratio)}`} = ${volts(acOffLoadV)}`,
+        ? say`regulation ${percent(regulation)}, as given`
+        : say`regulation ${percent(range.low)} to ${percent(range.high)} is typical for ${voltAmperes(ratedVA)} (project estimate); the middle, ${percent(regulation)}, is used`,
+      say`winding off load: ${volts(acV)} × (1 + ${decimal(regulation)})${ratio === 1 ? say`` : say` × ${decimal(ratio)}`} = ${volts(acOffLoadV)}`,
       ...(dcOffLoadV === null
         ? []
         : [
-            `off load: ${volts(acOffLoadV)} × √2 − ${decimal(diodes)} × ${volts(diodeDrop.offLoadV)} = ${volts(dcOffLoadV)}; a meter may show ${volts(low)} to ${volts(high)}`,
+            say`off load: ${volts(acOffLoadV)} × √2 − ${decimal(diodes)} × ${volts(diodeDrop.offLoadV)} = ${volts(dcOffLoadV)}; a meter may show ${volts(low)} to ${volts(high)}`,
           ]),
       ...load.working,
     ],
     cautions: [
-      'A high reading with nothing connected condemns nothing by itself: rated volts are reached only at rated current. Judge the supply on a dummy load.',
+      say`A high reading with nothing connected condemns nothing by itself: rated volts are reached only at rated current. Judge the supply on a dummy load.`,
       ...(dcOffLoadV === null
-        ? ['An AC output is replaced by an AC supply only; its rated current is an rms current.']
+        ? [say`An AC output is replaced by an AC supply only; its rated current is an rms current.`]
         : [
-            `The capacitor must be rated above the off-load voltage at the highest mains, ${volts(high * (1 + unregulatedBand.tolerance), 3, 'up')} at ${percent(unregulatedBand.tolerance)} over.`,
-            'A machine that needs a regulated voltage must not be connected to this output.',
+            say`The capacitor must be rated above the off-load voltage at the highest mains, ${volts(high * (1 + unregulatedBand.tolerance), 3, 'up')} at ${percent(unregulatedBand.tolerance)} over.`,
+            say`A machine that needs a regulated voltage must not be connected to this output.`,
           ]),
       ...load.cautions,
     ],
@@ -139,7 +140,7 @@ function underLoad(
   regulation: number,
   ratio: number,
   diodes: number,
-): { answer: Loaded; working: string[]; cautions: string[] } {
+): { answer: Loaded; working: Phrase[]; cautions: Phrase[] } {
   const { acV, ratedVA, rectifier, capacitanceF, currentA } = request
   if (currentA == null) return { answer: nothing, working: [], cautions: [] }
   const ratedA = ratedVA / acV
@@ -149,7 +150,7 @@ function underLoad(
     return {
       answer: { ...nothing, acLoadedV, windingA: currentA },
       working: [
-        `at ${amperes(currentA)}, ${percent(share)} of ${amperes(ratedA)}: ${volts(acV)} × (1 + ${decimal(regulation)} × (1 − ${decimal(share)})) = ${volts(acLoadedV)}`,
+        say`at ${amperes(currentA)}, ${percent(share)} of ${amperes(ratedA)}: ${volts(acV)} × (1 + ${decimal(regulation)} × (1 − ${decimal(share)})) = ${volts(acLoadedV)}`,
       ],
       cautions: share > 1 ? [overloaded(currentA, ratedA)] : [],
     }
@@ -157,7 +158,7 @@ function underLoad(
   if (capacitanceF == null)
     return {
       answer: nothing,
-      working: ['without the reservoir capacitor’s value neither ripple nor loaded volts can be worked out'],
+      working: [say`without the reservoir capacitor’s value neither ripple nor loaded volts can be worked out`],
       cautions: [],
     }
   const full = rectifier !== 'half-wave'
@@ -189,25 +190,25 @@ function underLoad(
     working: [
       ...bounds.map(
         (bound) =>
-          `ripple at ${hertz(bound.hz)}: at most ${amperes(currentA)} / (${full ? '2 × ' : ''}${hertz(bound.hz)} × ${farads(capacitanceF)}) = ${volts(bound.ripple)} peak to peak`,
+          say`ripple at ${hertz(bound.hz)}: at most ${amperes(currentA)} / (${full ? say`2 × ` : say``}${hertz(bound.hz)} × ${farads(capacitanceF)}) = ${volts(bound.ripple)} peak to peak`,
       ),
-      `valley: ${volts(acV)}${ratio === 1 ? '' : ` × ${decimal(ratio)}`} × √2 − ${decimal(diodes)} × ${volts(diodeDrop.loadedV)} − ${volts(ripple)} = ${volts(valleyV)}, at rated load, before the extra drop of peaky current`,
+      say`valley: ${volts(acV)}${ratio === 1 ? say`` : say` × ${decimal(ratio)}`} × √2 − ${decimal(diodes)} × ${volts(diodeDrop.loadedV)} − ${volts(ripple)} = ${volts(valleyV)}, at rated load, before the extra drop of peaky current`,
       ...(state === null ? [] : stateWorking(state, request, regulation, ratedA, windingA ?? 0)),
     ],
     cautions: [
-      ...(state === null ? ['This transformer cannot hold that load: the capacitor runs empty.'] : []),
+      ...(state === null ? [say`This transformer cannot hold that load: the capacitor runs empty.`] : []),
       ...(windingA !== null && windingA > ratedA ? [overloaded(windingA, ratedA)] : []),
       ...(bounds.length > 1 || hz === 50
         ? [
-            'Ripple is 1.2 times as much on 50\u00a0Hz as on 60\u00a0Hz: hum that comes only with 50\u00a0Hz points to a tired capacitor.',
+            say`Ripple is 1.2 times as much on 50\u00a0Hz as on 60\u00a0Hz: hum that comes only with 50\u00a0Hz points to a tired capacitor.`,
           ]
         : []),
     ],
   }
 }
 
-const overloaded = (windingA: number, ratedA: number): string =>
-  `The winding carries ${amperes(windingA, 3, 'up')}, more than its rated ${amperes(ratedA)}: it overheats at this load.`
+const overloaded = (windingA: number, ratedA: number): Phrase =>
+  say`The winding carries ${amperes(windingA, 3, 'up')}, more than its rated ${amperes(ratedA)}: it overheats at this load.`
 
 const stateWorking = (
   state: ReservoirState,
@@ -215,9 +216,9 @@ const stateWorking = (
   regulation: number,
   ratedA: number,
   windingA: number,
-): string[] => [
-  `loaded, stepped through the cycle with ${decimal(regulation)} × ${volts(acV)} / ${amperes(ratedA)} of winding resistance: mean ${volts(state.meanV)}, ripple ${volts(state.rippleV)}`,
-  `winding current: ${amperes(windingA)} rms for ${amperes(currentA ?? 0)} DC`,
+): Phrase[] => [
+  say`loaded, stepped through the cycle with ${decimal(regulation)} × ${volts(acV)} / ${amperes(ratedA)} of winding resistance: mean ${volts(state.meanV)}, ripple ${volts(state.rippleV)}`,
+  say`winding current: ${amperes(windingA)} rms for ${amperes(currentA ?? 0)} DC`,
 ]
 
 function fail(message: string): never {

@@ -1,5 +1,4 @@
 import { standardRating } from '../../physics/eSeries.js'
-import { amperes, decimal, duration, farads, ohms, percent, plain, volts, watts } from '../../physics/quantity.js'
 import {
   leakageLimit,
   type ReformingStage,
@@ -21,6 +20,8 @@ import {
 } from '../../tables/capacitors.js'
 import { powerMargin } from '../../tables/dummyLoad.js'
 import { e12, resistorRatings } from '../../tables/preferredValues.js'
+import { say } from '../../words/phrase.js'
+import { amperes, decimal, duration, farads, ohms, percent, plain, volts, watts } from '../../words/quantity.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export interface ReformRequest {
@@ -96,23 +97,23 @@ export function reform(request: ReformRequest): ReformAnswer {
       after: rule.after,
     })),
     working: [
-      `leakage accepted at ${volts(ratedV)}: ${decimal(acceptedLeakage.factor)} × ${farads(capacitanceF)} × ${volts(ratedV)} = ${amperes(acceptLeakageA)}`,
-      `series resistor ${ohms(seriesOhm)}: makers give ${ohms(reformingRules.lowSeriesOhm)} up to ${volts(reformingRules.lowVoltageV)}, ${ohms(reformingRules.highSeriesOhm)} above, and it may take at most ${percent(reformingRules.largestDrop)} of the voltage at the accepted leakage`,
-      `if the capacitor is shorted: (${volts(workingV)})² / ${ohms(seriesOhm)} = ${watts(resistorW)}`,
-      `${decimal(stages.length)} steps of ${volts(workingV / stages.length)}: each starts with at most ${amperes(workingV / stages.length / seriesOhm)}`,
-      `settling: ${decimal(reformingRules.settling)} × ${ohms(seriesOhm)} × ${farads(capacitanceF)} = ${duration(reformingRules.settling * seriesOhm * capacitanceF)}`,
-      `${decimal(yearsUnused)} years without power at ${volts(ratedV)}: reformed after ${plain(after, 'years')}, replacement planned after ${plain(reformingNeed.replaceYears, 'years')}`,
+      say`leakage accepted at ${volts(ratedV)}: ${decimal(acceptedLeakage.factor)} × ${farads(capacitanceF)} × ${volts(ratedV)} = ${amperes(acceptLeakageA)}`,
+      say`series resistor ${ohms(seriesOhm)}: makers give ${ohms(reformingRules.lowSeriesOhm)} up to ${volts(reformingRules.lowVoltageV)}, ${ohms(reformingRules.highSeriesOhm)} above, and it may take at most ${percent(reformingRules.largestDrop)} of the voltage at the accepted leakage`,
+      say`if the capacitor is shorted: (${volts(workingV)})² / ${ohms(seriesOhm)} = ${watts(resistorW)}`,
+      say`${decimal(stages.length)} steps of ${volts(workingV / stages.length)}: each starts with at most ${amperes(workingV / stages.length / seriesOhm)}`,
+      say`settling: ${decimal(reformingRules.settling)} × ${ohms(seriesOhm)} × ${farads(capacitanceF)} = ${duration(reformingRules.settling * seriesOhm * capacitanceF)}`,
+      say`${decimal(yearsUnused)} years without power at ${volts(ratedV)}: reformed after ${plain(after, 'years')}, replacement planned after ${plain(reformingNeed.replaceYears, 'years')}`,
     ],
     cautions: [
       ...(workingV > accessibleLimit.limitV
         ? [
-            'The terminals carry a voltage that can kill, for hours: cover them, label them, and discharge and measure before you touch anything.',
+            say`The terminals carry a voltage that can kill, for hours: cover them, label them, and discharge and measure before you touch anything.`,
           ]
         : []),
-      'A dry, bulged, vented or leaking capacitor is replaced, not reformed.',
-      'Take the capacitor out of circuit, or be sure that nothing else hangs on its terminals. Mind its polarity.',
-      'The part must stay cold. If it warms, or the current stops falling or rises, stop and discharge it.',
-      'A series lamp does not reform: at milliamperes it drops nothing, so the capacitor gets the whole voltage at once.',
+      say`A dry, bulged, vented or leaking capacitor is replaced, not reformed.`,
+      say`Take the capacitor out of circuit, or be sure that nothing else hangs on its terminals. Mind its polarity.`,
+      say`The part must stay cold. If it warms, or the current stops falling or rises, stop and discharge it.`,
+      say`A series lamp does not reform: at milliamperes it drops nothing, so the capacitor gets the whole voltage at once.`,
     ],
     sources: [
       reformingRules.source,

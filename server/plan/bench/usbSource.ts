@@ -1,7 +1,8 @@
-import { amperes, volts, watts } from '../../physics/quantity.js'
 import { usbMatch } from '../../physics/usbPowerDelivery.js'
 import type { Source } from '../../tables/source.js'
 import { usbCable, usbFixedVoltages, usbNoLimiter } from '../../tables/usbPower.js'
+import { joined, type Phrase, say } from '../../words/phrase.js'
+import { amperes, volts, watts } from '../../words/quantity.js'
 
 export interface UsbAnswer {
   suits: 'yes' | 'perhaps' | 'no'
@@ -11,7 +12,7 @@ export interface UsbAnswer {
   /** most that a cable within its specification may lose [V] */
   cableDropV: number | null
   lowestV: number | null
-  reason: string
+  reason: Phrase
   sources: Source[]
 }
 
@@ -24,7 +25,7 @@ export interface UsbAnswer {
  */
 export function usbSource(rail: { voltageV: number; currentA: number | null }, tolerance: number): UsbAnswer {
   const sources = [usbNoLimiter, usbCable.source]
-  const no = (reason: string): UsbAnswer => ({
+  const no = (reason: Phrase): UsbAnswer => ({
     suits: 'no',
     fixedV: null,
     leastSourceW: null,
@@ -34,12 +35,16 @@ export function usbSource(rail: { voltageV: number; currentA: number | null }, t
     reason,
     sources,
   })
-  if (rail.voltageV < 0) return no('It gives positive voltages only; a negative rail needs more than a plug adaptor.')
-  if (rail.currentA === null) return no('Without the machine’s current nothing can be said.')
+  if (rail.voltageV < 0)
+    return no(say`It gives positive voltages only; a negative rail needs more than a plug adaptor.`)
+  if (rail.currentA === null) return no(say`Without the machine’s current nothing can be said.`)
   const match = usbMatch(rail.voltageV, rail.currentA, tolerance, usbFixedVoltages, usbCable)
   if (!match)
     return no(
-      `No fixed voltage within tolerance of ${volts(rail.voltageV)} gives ${amperes(rail.currentA)}: they are ${usbFixedVoltages.map((row) => volts(row.voltageV)).join(', ')}.`,
+      say`No fixed voltage within tolerance of ${volts(rail.voltageV)} gives ${amperes(rail.currentA)}: they are ${joined(
+        usbFixedVoltages.map((row) => volts(row.voltageV)),
+        say`, `,
+      )}.`,
     )
   const { voltage, leastSourceW, markedCable, cableDropV, lowestV } = match
   const enough = lowestV >= rail.voltageV * (1 - tolerance)
@@ -51,14 +56,16 @@ export function usbSource(rail: { voltageV: number; currentA: number | null }, t
     markedCable,
     cableDropV,
     lowestV,
-    reason: [
+    reason: joined([
       voltage.always
-        ? `${volts(voltage.voltageV)} is a fixed voltage of sources rated high enough, ${watts(leastSourceW, 3, 'up')} or more here.`
-        : `${volts(voltage.voltageV)} is optional and often absent: measure before the machine is connected.`,
-      markedCable ? 'The cable must be marked for 5\u00a0A.' : 'Any cable with two such plugs carries this current.',
-      `It may lose ${volts(cableDropV, 3, 'up')}, so the machine may see ${volts(lowestV, 3, 'down')}${enough ? '' : ', less than its tolerance allows'}.`,
-      'It is no current limiter: use it only after the bench supply has shown no fault.',
-    ].join(' '),
+        ? say`${volts(voltage.voltageV)} is a fixed voltage of sources rated high enough, ${watts(leastSourceW, 3, 'up')} or more here.`
+        : say`${volts(voltage.voltageV)} is optional and often absent: measure before the machine is connected.`,
+      markedCable
+        ? say`The cable must be marked for 5\u00a0A.`
+        : say`Any cable with two such plugs carries this current.`,
+      say`It may lose ${volts(cableDropV, 3, 'up')}, so the machine may see ${volts(lowestV, 3, 'down')}${enough ? say`` : say`, less than its tolerance allows`}.`,
+      say`It is no current limiter: use it only after the bench supply has shown no fault.`,
+    ]),
     sources: [
       ...sources,
       ...usbFixedVoltages.filter((row) => row.voltageV === voltage.voltageV).map(({ source }) => source),

@@ -1,8 +1,9 @@
 import { type Inrush, inrush, inrushLimiter } from '../../physics/inrush.js'
-import { amperes, decimal, farads, joules, ohms, seconds, volts } from '../../physics/quantity.js'
 import { bridgeDiode } from '../../tables/seriesLamp.js'
 import type { Source } from '../../tables/source.js'
 import { commonPractice } from '../../tables/source.js'
+import { say } from '../../words/phrase.js'
+import { amperes, decimal, farads, joules, ohms, seconds, volts } from '../../words/quantity.js'
 import type { Explained } from './lamps.js'
 
 export interface InrushAnswer extends Inrush, Explained {
@@ -52,17 +53,16 @@ export function inrushAnswer({ mains, seriesOhm, bulkF, loadOhm, switchAt, durat
     timeConstantS,
     energyJ,
     working: [
-      `crest √2 × ${volts(mains.voltageV)} = ${volts(crestV)}; at most ${volts(crestV)} / ${ohms(seriesOhm)} = ${amperes(crestV / seriesOhm)}`,
-      `switched at ${switchAt === 'crest' ? 'the crest' : 'the zero crossing'}: ${amperes(found.peakA, 4, 'up')} peak, diodes counted`,
-      `time constant ${ohms(seriesOhm)} × ${farads(bulkF)} = ${seconds(timeConstantS)}; energy ${farads(bulkF)} × ${volts(crestV)}² / 2 = ${joules(energyJ)}`,
-      `∫ i² dt: ${decimal(found.firstHalfCycleI2t, 4, 'up')} A²s in the first half cycle, ${decimal(found.totalI2t, 4, 'up')} A²s in ${seconds(durationS)}; ` +
-        `by hand C Vp² / (2 R) = ${decimal((bulkF * crestV ** 2) / (2 * seriesOhm))} A²s`,
-      `last cycle: ${volts(found.meanV)} mean, ${volts(found.rippleV)} ripple, ${amperes(found.rmsA)} rms from the mains`,
+      say`crest √2 × ${volts(mains.voltageV)} = ${volts(crestV)}; at most ${volts(crestV)} / ${ohms(seriesOhm)} = ${amperes(crestV / seriesOhm)}`,
+      say`switched at ${switchAt === 'crest' ? say`the crest` : say`the zero crossing`}: ${amperes(found.peakA, 4, 'up')} peak, diodes counted`,
+      say`time constant ${ohms(seriesOhm)} × ${farads(bulkF)} = ${seconds(timeConstantS)}; energy ${farads(bulkF)} × ${volts(crestV)}² / 2 = ${joules(energyJ)}`,
+      say`∫ i² dt: ${decimal(found.firstHalfCycleI2t, 4, 'up')} A²s in the first half cycle, ${decimal(found.totalI2t, 4, 'up')} A²s in ${seconds(durationS)}; by hand C Vp² / (2 R) = ${decimal((bulkF * crestV ** 2) / (2 * seriesOhm))} A²s`,
+      say`last cycle: ${volts(found.meanV)} mean, ${volts(found.rippleV)} ripple, ${amperes(found.rmsA)} rms from the mains`,
     ],
     cautions: [
-      'The worst moment to switch on is the crest; it cannot be chosen by hand, so choose fuse-links for it.',
-      'An NTC resistor that is still warm limits little: wait a minute or more before switching on again.',
-      'The capacitor keeps its charge after switch-off: discharge and measure before touching anything.',
+      say`The worst moment to switch on is the crest; it cannot be chosen by hand, so choose fuse-links for it.`,
+      say`An NTC resistor that is still warm limits little: wait a minute or more before switching on again.`,
+      say`The capacitor keeps its charge after switch-off: discharge and measure before touching anything.`,
     ],
     sources: [circuitSource, ...bridgeDiode.sources],
   }

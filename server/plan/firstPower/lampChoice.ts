@@ -1,10 +1,11 @@
 import type { LampRating } from '../../physics/filament.js'
 import { type LampOption, type LoadBehindLamps, lampOption } from '../../physics/lampChoice.js'
 import type { Arrangement } from '../../physics/lampString.js'
-import { amperes, volts, watts } from '../../physics/quantity.js'
 import { type GlowWord, glowRows } from '../../tables/glow.js'
 import { standardLampVoltages, standardWattages, unsuitableLamps } from '../../tables/lamps.js'
 import { assuredShare, bridgeDropV, lampFitsMains, seriesLampPractice } from '../../tables/seriesLamp.js'
+import { joined, type Phrase, say, type Words } from '../../words/phrase.js'
+import { amperes, volts, watts } from '../../words/quantity.js'
 import { describeLamps, type Explained, glowOf, type LampSetup, lampCautions, lampSources, lampsOf } from './lamps.js'
 
 /** A choice of equal lamps, worked out. */
@@ -27,7 +28,7 @@ interface LampChoiceOption {
   glowIdle: GlowWord | null
   glowRated: GlowWord | null
   glowShorted: GlowWord
-  reason: string
+  reason: Phrase
 }
 
 interface LampOrder {
@@ -36,7 +37,7 @@ interface LampOrder {
   ratedW: number
   count: number
   arrangement: Arrangement
-  reason: string
+  reason: Phrase
 }
 
 export interface LampChoice extends Explained {
@@ -131,19 +132,18 @@ export function lampChoice(
     unsuitable: unsuitableLamps.map(({ kind, reason }) => ({ kind, reason })),
     working: options.map(
       (option) =>
-        `${describeOption(option)}: ${amperes(option.shortA, 3)} into a short; idle ${watts(load.idleW)} leaves ${voltsOrNone(option.idleLoadV)}, ` +
-        `rated ${watts(load.ratedW)} leaves ${voltsOrNone(option.ratedLoadV)}`,
+        say`${describeOption(option)}: ${amperes(option.shortA, 3)} into a short; idle ${watts(load.idleW)} leaves ${voltsOrNone(option.idleLoadV)}, rated ${watts(load.ratedW)} leaves ${voltsOrNone(option.ratedLoadV)}`,
     ),
     cautions: [
       ...(options.length === 0 ? [noneFits(mains.voltageV, onHand)] : []),
       ...leftOut(mains.voltageV, onHand ?? [], options),
       ...(options.length > 0 && order.length === 0
         ? [
-            'Behind none of these lamps can the load be relied on to start at idle: a failed start then proves nothing. Use larger lamps, or another method of limiting the current.',
+            say`Behind none of these lamps can the load be relied on to start at idle: a failed start then proves nothing. Use larger lamps, or another method of limiting the current.`,
           ]
         : []),
       ...(smallest ? lampCautions(smallest.setup, smallest.string) : []),
-      ...unsuitableLamps.map(({ kind, reason }) => `No ${kind}: ${reason}.`),
+      ...unsuitableLamps.map(({ kind, reason }) => say`No ${kind}: ${reason}.`),
     ],
     sources: [
       ...new Set([
@@ -157,9 +157,9 @@ export function lampChoice(
   }
 }
 
-const voltsOrNone = (value: number | null): string => (value === null ? 'no running point' : volts(value, 4, 'down'))
+const voltsOrNone = (value: number | null): Phrase => (value === null ? say`no running point` : volts(value, 4, 'down'))
 
-const describeOption = ({ ratedV, ratedW, count, arrangement }: Candidate): string =>
+const describeOption = ({ ratedV, ratedW, count, arrangement }: Candidate): Phrase =>
   describeLamps({ lamps: Array.from({ length: count }, () => ({ ratedV, ratedW })), arrangement })
 
 function asOption(candidate: Candidate, found: LampOption, load: LoadToFeed): LampChoiceOption {
@@ -184,42 +184,42 @@ function asOption(candidate: Candidate, found: LampOption, load: LoadToFeed): La
 
 const seen = (word: GlowWord): string => glowRows.find((row) => row.glow === word)?.seen ?? word
 
-function reasonFor({ idle, rated, rectifierCeilingW, shortK }: LampOption, load: LoadToFeed): string {
-  const look = ({ lamp, rectifier }: LoadBehindLamps): string => {
-    if (!lamp) return 'flashes'
+function reasonFor({ idle, rated, rectifierCeilingW, shortK }: LampOption, load: LoadToFeed): Phrase {
+  const look = ({ lamp, rectifier }: LoadBehindLamps): Words => {
+    if (!lamp) return say`flashes`
     const steady = glowOf(lamp.filamentK)
     const peaky = rectifier && glowOf(rectifier.filamentK)
     return peaky && peaky !== steady
-      ? `${seen(steady)} for a steady draw, ${seen(peaky)} behind a rectifier`
+      ? say`${seen(steady)} for a steady draw, ${seen(peaky)} behind a rectifier`
       : seen(steady)
   }
   const sentences = [
-    `Idle: ${startText(idle, load.idleW)}; to see: ${look(idle)}.`,
-    `At its rating: ${startText(rated, load.ratedW)}; to see: ${look(rated)}.`,
-    `A rectifier with a capacitor gets ${watts(rectifierCeilingW, 3, 'down')} at most; a short shows ${seen(glowOf(shortK))}.`,
+    say`Idle: ${startText(idle, load.idleW)}; to see: ${look(idle)}.`,
+    say`At its rating: ${startText(rated, load.ratedW)}; to see: ${look(rated)}.`,
+    say`A rectifier with a capacitor gets ${watts(rectifierCeilingW, 3, 'down')} at most; a short shows ${seen(glowOf(shortK))}.`,
   ]
-  return sentences.join(' ')
+  return joined(sentences)
 }
 
-function startText({ judged, loadV }: LoadBehindLamps, powerW: number): string {
+function startText({ judged, loadV }: LoadBehindLamps, powerW: number): Phrase {
   switch (judged.reason) {
     case 'holds':
-      return `starts at ${watts(powerW)} with ${voltsOrNone(loadV)} or a little less`
+      return say`starts at ${watts(powerW)} with ${voltsOrNone(loadV)} or a little less`
     case 'too-much-power':
-      return `${watts(powerW)} is more than these lamps pass, it tries and drops out`
+      return say`${watts(powerW)} is more than these lamps pass, it tries and drops out`
     case 'below-minimum':
-      return `${voltsOrNone(loadV)} is below its least voltage`
+      return say`${voltsOrNone(loadV)} is below its least voltage`
     case 'above-ceiling':
-      return `${watts(powerW)} is more than these lamps pass to a rectifier with a capacitor; it may not start`
+      return say`${watts(powerW)} is more than these lamps pass to a rectifier with a capacitor; it may not start`
     case 'minimum-unknown':
-      return `${voltsOrNone(loadV)} for a steady draw, less behind a rectifier; whether it starts depends on its least voltage, which is not given`
+      return say`${voltsOrNone(loadV)} for a steady draw, less behind a rectifier; whether it starts depends on its least voltage, which is not given`
     case 'form-decides':
-      return `${voltsOrNone(loadV)} for a steady draw, below its least voltage behind a rectifier; it may not start`
+      return say`${voltsOrNone(loadV)} for a steady draw, below its least voltage behind a rectifier; it may not start`
   }
 }
 
 function orderOf(options: readonly LampChoiceOption[], load: LoadToFeed, mainsV: number): LampOrder[] {
-  const as = (use: LampOrder['use'], option: LampChoiceOption, reason: string): LampOrder => ({
+  const as = (use: LampOrder['use'], option: LampChoiceOption, reason: Phrase): LampOrder => ({
     use,
     ratedV: option.ratedV,
     ratedW: option.ratedW,
@@ -236,35 +236,39 @@ function orderOf(options: readonly LampChoiceOption[], load: LoadToFeed, mainsV:
     as(
       'first',
       first,
-      `the least current into a short, ${amperes(first.shortA, 3)}, behind which ${watts(load.idleW)} still starts at ${volts(mainsV)}`,
+      say`the least current into a short, ${amperes(first.shortA, 3)}, behind which ${watts(load.idleW)} still starts at ${volts(mainsV)}`,
     ),
   ]
   if (next && next !== first)
     order.push(
-      as('next', next, `the least behind which it also runs at ${watts(load.ratedW)}; only after the first stayed dim`),
+      as(
+        'next',
+        next,
+        say`the least behind which it also runs at ${watts(load.ratedW)}; only after the first stayed dim`,
+      ),
     )
   if (last && last !== first && last !== next)
     order.push(
       as(
         'last',
         last,
-        `the most voltage for the load, ${voltsOrNone(last.ratedLoadV)} at its rating, before it goes on the mains without a lamp`,
+        say`the most voltage for the load, ${voltsOrNone(last.ratedLoadV)} at its rating, before it goes on the mains without a lamp`,
       ),
     )
   return order
 }
 
 /** A sentence for each kind at hand that serves neither alone nor as a pair. */
-const leftOut = (mainsV: number, onHand: readonly LampOnHand[], options: readonly Candidate[]): string[] =>
+const leftOut = (mainsV: number, onHand: readonly LampOnHand[], options: readonly Candidate[]): Phrase[] =>
   onHand
     .filter(({ ratedV, ratedW }) => !options.some((option) => option.ratedV === ratedV && option.ratedW === ratedW))
     .map(
       ({ ratedV, ratedW, count }) =>
-        `Left out: ${watts(ratedW)} ${volts(ratedV)}, ${count} at hand, because ${count > 1 ? 'neither one nor two in series make' : 'one alone does not make'} up ${volts(mainsV)}.`,
+        say`Left out: ${watts(ratedW)} ${volts(ratedV)}, ${count} at hand, because ${count > 1 ? say`neither one nor two in series make` : say`one alone does not make`} up ${volts(mainsV)}.`,
     )
 
-function noneFits(mainsV: number, onHand: readonly LampOnHand[] | null): string {
+function noneFits(mainsV: number, onHand: readonly LampOnHand[] | null): Phrase {
   return onHand
-    ? `None of the lamps at hand serves on ${volts(mainsV)}, alone or as a pair of equal lamps in series: find incandescent or mains-voltage halogen lamps of ${watts(Math.min(...standardWattages.watts))} to ${watts(Math.max(...standardWattages.watts))} rated about ${volts(mainsV)}, or pairs rated about ${volts(mainsV / 2)}.`
-    : `No standard lamp is made for ${volts(mainsV)}, nor a pair in series.`
+    ? say`None of the lamps at hand serves on ${volts(mainsV)}, alone or as a pair of equal lamps in series: find incandescent or mains-voltage halogen lamps of ${watts(Math.min(...standardWattages.watts))} to ${watts(Math.max(...standardWattages.watts))} rated about ${volts(mainsV)}, or pairs rated about ${volts(mainsV / 2)}.`
+    : say`No standard lamp is made for ${volts(mainsV)}, nor a pair in series.`
 }

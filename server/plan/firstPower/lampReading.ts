@@ -1,6 +1,7 @@
 import { stringAt } from '../../physics/lampString.js'
-import { amperes, plain, voltAmperes, volts } from '../../physics/quantity.js'
 import type { GlowWord } from '../../tables/glow.js'
+import { say } from '../../words/phrase.js'
+import { amperes, plain, voltAmperes, volts } from '../../words/quantity.js'
 import { type Explained, glowOf, type LampSetup, lampCautions, lampSources, lampsOf, lampWorking } from './lamps.js'
 
 export interface LampReading extends Explained {
@@ -34,12 +35,12 @@ export function lampReading(setup: LampSetup, lampV: number): LampReading {
     glow: glowOf(lamp.filamentK),
     working: [
       ...lampWorking(string),
-      `the lamps pass ${amperes(lamp.currentA)} at ${volts(lampV)} (filament ${plain(lamp.filamentK, 'K', 3)})`,
-      `load: ${volts(mainsV)} − ${volts(lampV)} = ${volts(loadV)}, ${volts(loadV)} × ${amperes(lamp.currentA)} = ${voltAmperes(loadVA)}`,
+      say`the lamps pass ${amperes(lamp.currentA)} at ${volts(lampV)} (filament ${plain(lamp.filamentK, 'K', 3)})`,
+      say`load: ${volts(mainsV)} − ${volts(lampV)} = ${volts(loadV)}, ${volts(loadV)} × ${amperes(lamp.currentA)} = ${voltAmperes(loadVA)}`,
     ],
     cautions: [
-      'The difference of the two voltages is the least the load can have: a load that draws in peaks or is inductive has more. Measure across the load as well where that can be done without touching live parts.',
-      'Enter the mains voltage as measured; on a large lamp a few volts of error in the mains do not matter, in the lamp reading they do.',
+      say`The difference of the two voltages is the least the load can have: a load that draws in peaks or is inductive has more. Measure across the load as well where that can be done without touching live parts.`,
+      say`Enter the mains voltage as measured; on a large lamp a few volts of error in the mains do not matter, in the lamp reading they do.`,
       ...lampCautions(setup, string),
     ],
     sources: lampSources(string),

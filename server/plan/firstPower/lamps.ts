@@ -1,7 +1,6 @@
 import { filament, type LampRating, sizeFor } from '../../physics/filament.js'
 import { glow } from '../../physics/glow.js'
 import { type Arrangement, type LampString, lampString, type StringState, stringAt } from '../../physics/lampString.js'
-import { amperes, decimal, ohms, percent, plain, volts, watts } from '../../physics/quantity.js'
 import { tungstenFrom } from '../../physics/tungsten.js'
 import {
   heatCapacityRows,
@@ -20,6 +19,9 @@ import {
   unequalSeriesRatio,
 } from '../../tables/seriesLamp.js'
 import type { Source } from '../../tables/source.js'
+import { joined, type Phrase, say, type Words } from '../../words/phrase.js'
+import { amperes, decimal, ohms, percent, plain, volts, watts } from '../../words/quantity.js'
+import { unique } from '../../words/unique.js'
 
 /** Lamps in the line conductor of a mains. */
 export interface LampSetup {
@@ -31,8 +33,8 @@ export interface LampSetup {
 
 /** What every answer of first power carries. */
 export interface Explained {
-  working: string[]
-  cautions: string[]
+  working: Words[]
+  cautions: Words[]
   sources: Source[]
 }
 
@@ -68,29 +70,26 @@ export function lampsOf({ lamps, arrangement }: Pick<LampSetup, 'lamps' | 'arran
 }
 
 /** Why these lamps cannot be worked out on this mains; null where they can. */
-export function lampsFault(setup: LampSetup): string | null {
+export function lampsFault(setup: LampSetup): Phrase | null {
   const { mains, lamps } = setup
   const string = lampsOf(setup)
   if (mains.voltageV <= string.maxV) return null
-  return (
-    `lamps would burn out at once: with the load shorted, ${describeLamps(setup)} on ${volts(mains.voltageV)} would pass ` +
-    `the melting point of tungsten, which they reach at ${volts(string.maxV, 3, 'down')}; ` +
-    `use lamps whose ${lamps.length > 1 && setup.arrangement === 'series' ? 'rated voltages add up to' : 'rated voltage is'} ` +
-    `about ${volts(mains.voltageV)}`
-  )
+  return say`lamps would burn out at once: with the load shorted, ${describeLamps(setup)} on ${volts(mains.voltageV)} would pass the melting point of tungsten, which they reach at ${volts(string.maxV, 3, 'down')}; use lamps whose ${lamps.length > 1 && setup.arrangement === 'series' ? say`rated voltages add up to` : say`rated voltage is`} about ${volts(mains.voltageV)}`
 }
 
 /** "two lamps of 60 W 120 V in series", "lamps of 25 W 120 V and 40 W 120 V in series", "a lamp of 60 W 230 V". */
-export function describeLamps({ lamps, arrangement }: Pick<LampSetup, 'lamps' | 'arrangement'>): string {
-  const each = lamps.map(({ ratedV, ratedW }) => `${watts(ratedW)} ${volts(ratedV)}`)
-  const kinds = [...new Set(each)]
-  if (each.length === 1) return `a lamp of ${each[0]}`
-  const number = numbers[each.length] ?? String(each.length)
-  const how = arrangement === 'series' ? 'in series' : 'in parallel'
-  return kinds.length === 1 ? `${number} lamps of ${kinds[0]} ${how}` : `lamps of ${each.join(' and ')} ${how}`
+export function describeLamps({ lamps, arrangement }: Pick<LampSetup, 'lamps' | 'arrangement'>): Phrase {
+  const each = lamps.map(({ ratedV, ratedW }) => say`${watts(ratedW)} ${volts(ratedV)}`)
+  const kinds = unique(each)
+  if (each.length === 1) return say`a lamp of ${each[0]!}`
+  const number = numbers[each.length] ?? say`${each.length}`
+  const how = arrangement === 'series' ? say`in series` : say`in parallel`
+  return kinds.length === 1
+    ? say`${number} lamps of ${kinds[0]!} ${how}`
+    : say`lamps of ${joined(each, say` and `)} ${how}`
 }
 
-const numbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six']
+const numbers = [say`no`, say`one`, say`two`, say`three`, say`four`, say`five`, say`six`]
 
 export const glowOf = (filamentK: number): GlowWord => glow(filamentK, glowRows)
 
@@ -108,57 +107,52 @@ function darkLimit(string: LampString): StringState {
 }
 
 /** The first lines of every working: what the lamps are. */
-export function lampWorking(string: LampString): string[] {
+export function lampWorking(string: LampString): Phrase[] {
   const kinds = string.lamps.filter((lamp, at) => string.lamps.indexOf(lamp) === at)
   return kinds.map(
     ({ ratedV, ratedW, hotOhm, coldOhm, size }) =>
-      `lamp ${watts(ratedW)} ${volts(ratedV)}: rated current ${watts(ratedW)} / ${volts(ratedV)} = ${amperes(ratedW / ratedV)}, ` +
-      `hot ${volts(ratedV)}² / ${watts(ratedW)} = ${ohms(hotOhm)} at ${plain(size.ratedK, 'K')}, ` +
-      `cold ${ohms(coldOhm, 3)} (${decimal(hotOhm / coldOhm, 3)} times less); gas carries off ${percent(size.gasShare)} of its power`,
+      say`lamp ${watts(ratedW)} ${volts(ratedV)}: rated current ${watts(ratedW)} / ${volts(ratedV)} = ${amperes(ratedW / ratedV)}, hot ${volts(ratedV)}² / ${watts(ratedW)} = ${ohms(hotOhm)} at ${plain(size.ratedK, 'K')}, cold ${ohms(coldOhm, 3)} (${decimal(hotOhm / coldOhm, 3)} times less); gas carries off ${percent(size.gasShare)} of its power`,
   )
 }
 
 /** What holds for every lamp in series, and what these lamps add to it. */
-export function lampCautions(setup: LampSetup, string: LampString): string[] {
+export function lampCautions(setup: LampSetup, string: LampString): Phrase[] {
   const { mains, lamps, arrangement } = setup
   const shorted = stringAt(string, mains.voltageV)
-  const cautions: string[] = []
+  const cautions: Phrase[] = []
   const overrun = shorted.lamps.map((lamp, at) => lamp.voltageV / (lamps[at] as LampRating).ratedV)
   const worst = Math.max(...overrun)
   const at = overrun.indexOf(worst)
   const strained = lamps[at] as LampRating
   if (worst > lampOverVoltage.fails)
     cautions.push(
-      `Do not use these lamps here: with the load shorted the ${volts(strained.ratedV)} lamp takes ${volts((shorted.lamps[at] as { voltageV: number }).voltageV)}, ` +
-        `${decimal(worst, 3)} times its rated voltage, and fails at once.`,
+      say`Do not use these lamps here: with the load shorted the ${volts(strained.ratedV)} lamp takes ${volts((shorted.lamps[at] as { voltageV: number }).voltageV)}, ${decimal(worst, 3)} times its rated voltage, and fails at once.`,
     )
   else if (worst > lampOverVoltage.caution)
     cautions.push(
-      `With the load shorted the ${volts(strained.ratedV)} lamp takes ${decimal(worst, 3)} times its rated voltage and does not last.`,
+      say`With the load shorted the ${volts(strained.ratedV)} lamp takes ${decimal(worst, 3)} times its rated voltage and does not last.`,
     )
   if (arrangement === 'series' && lamps.length > 1) {
     const rated = lamps.map((lamp) => lamp.ratedW / lamp.ratedV)
     if (Math.max(...rated) > unequalSeriesRatio.value * Math.min(...rated))
       cautions.push(
-        `The lamps are unequal: in series the one of least rated current takes most of the voltage. Use equal lamps.`,
+        say`The lamps are unequal: in series the one of least rated current takes most of the voltage. Use equal lamps.`,
       )
   }
   const word = glowOf(shorted.filamentK)
   if (word !== 'full')
     cautions.push(
-      `These lamps do not reach full brightness even into a dead short (filament ${plain(shorted.filamentK, 'K', 3)}, “${word}”): ` +
-        `do not wait for a fully lit lamp to tell you of a fault.`,
+      say`These lamps do not reach full brightness even into a dead short (filament ${plain(shorted.filamentK, 'K', 3)}, “${word}”): do not wait for a fully lit lamp to tell you of a fault.`,
     )
   const dark = darkLimit(string)
   cautions.push(
-    `A dark lamp does not mean no load: these lamps stay dark up to ${amperes(dark.currentA, 2)}, ` +
-      `${percent(dark.currentA / shorted.currentA, 2)} of what they pass into a short. Measure; do not judge by eye.`,
-    'The lamp does not isolate: everything behind it is at mains potential, whether the lamp glows or not.',
-    'The lamp does not protect a person: even through a dark lamp more current passes than a body survives. A residual-current device belongs upstream.',
-    'Lamp and switch stand in the line conductor, and earth passes straight through, never by way of the lamp. Leave the wiring to a licensed electrician or other qualified person, to local codes.',
-    'The lamp is no converter: it does not make a unit for another voltage fit this mains, because what it drops depends on what the unit draws.',
-    'A lit lamp’s glass is hot enough to burn and to set fire: a guarded holder, clear of anything that burns.',
-    'Only tungsten lamps serve, incandescent or mains-voltage halogen, at the wattage printed on them. LED and compact fluorescent lamps contain electronics and do not limit the current.',
+    say`A dark lamp does not mean no load: these lamps stay dark up to ${amperes(dark.currentA, 2)}, ${percent(dark.currentA / shorted.currentA, 2)} of what they pass into a short. Measure; do not judge by eye.`,
+    say`The lamp does not isolate: everything behind it is at mains potential, whether the lamp glows or not.`,
+    say`The lamp does not protect a person: even through a dark lamp more current passes than a body survives. A residual-current device belongs upstream.`,
+    say`Lamp and switch stand in the line conductor, and earth passes straight through, never by way of the lamp. Leave the wiring to a licensed electrician or other qualified person, to local codes.`,
+    say`The lamp is no converter: it does not make a unit for another voltage fit this mains, because what it drops depends on what the unit draws.`,
+    say`A lit lamp’s glass is hot enough to burn and to set fire: a guarded holder, clear of anything that burns.`,
+    say`Only tungsten lamps serve, incandescent or mains-voltage halogen, at the wattage printed on them. LED and compact fluorescent lamps contain electronics and do not limit the current.`,
   )
   return cautions
 }

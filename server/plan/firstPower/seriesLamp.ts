@@ -1,5 +1,4 @@
 import { stringAt } from '../../physics/lampString.js'
-import { amperes, ohms, percent, plain, volts, watts } from '../../physics/quantity.js'
 import { type RectifierPoint, rectifierCurve, rectifierLoad } from '../../physics/rectifierLoad.js'
 import {
   type Intersection,
@@ -10,6 +9,8 @@ import {
 } from '../../physics/seriesLamp.js'
 import type { GlowWord } from '../../tables/glow.js'
 import { assuredShare, bridgeDropV, drawnCurrents } from '../../tables/seriesLamp.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { amperes, ohms, percent, plain, volts, watts } from '../../words/quantity.js'
 import {
   describeLamps,
   type Explained,
@@ -35,7 +36,7 @@ export interface SeriesLampAnswer extends Explained {
   /** null where it cannot be told */
   starts: boolean | null
   /** why `starts` is what it is */
-  startsBecause: string
+  startsBecause: Phrase
   state: 'runs' | 'starved'
   /** most that the lamps pass to a load that draws steadily, such as one with power-factor correction [W] */
   largestConstantPowerW: number
@@ -93,8 +94,8 @@ export function seriesLamp(setup: LampSetup, load: SeriesLoad): SeriesLampAnswer
     working: [
       ...lampWorking(string),
       ...pointWorking(load, point, mainsV),
-      `most for a steady draw: ${volts(top.lampV)} on the lamps, ${watts(top.powerW, 3, 'down')}`,
-      `most for a rectifier with a capacitor, which draws in peaks: ${watts(peaky.ceilingW, 3, 'down')} (${percent(peaky.ceilingW / top.powerW)} of that)`,
+      say`most for a steady draw: ${volts(top.lampV)} on the lamps, ${watts(top.powerW, 3, 'down')}`,
+      say`most for a rectifier with a capacitor, which draws in peaks: ${watts(peaky.ceilingW, 3, 'down')} (${percent(peaky.ceilingW / top.powerW)} of that)`,
       ...(load.kind === 'constant-power' ? [start.because] : []),
     ],
     cautions: [...pointCautions(load, point, setup), ...lampCautions(setup, string)],
@@ -113,59 +114,58 @@ function startOf(
   point: Point,
   peaky: RectifierPoint | undefined,
   mainsV: number,
-): { starts: boolean | null; because: string } {
-  if (load.kind === 'short') return { starts: false, because: 'a shorted load gets no voltage' }
+): { starts: boolean | null; because: Phrase } {
+  if (load.kind === 'short') return { starts: false, because: say`a shorted load gets no voltage` }
   if (load.kind === 'open')
-    return { starts: null, because: 'nothing is drawn, so nothing shows whether it would start' }
+    return { starts: null, because: say`nothing is drawn, so nothing shows whether it would start` }
   if (load.kind === 'resistance')
     return {
       starts: null,
-      because: 'a resistance has no start-up threshold; compare the load volts with what the unit needs',
+      because: say`a resistance has no start-up threshold; compare the load volts with what the unit needs`,
     }
   const minimumV = load.minimumV ?? null
   const stable = point.state === 'runs' ? point.loadV : point.others.find((other) => other.stable)?.loadV
   const seen = rectifierLoadV(peaky)
   const judged = judgeStart({ mainsV, loadV: stable, rectifierLoadV: seen, minimumV, assuredShare: assuredShare.value })
-  const least = minimumV === null ? '' : `it needs ${volts(minimumV)}`
+  const least = minimumV === null ? '' : say`it needs ${volts(minimumV)}`
   const because = {
-    'too-much-power': `${watts(load.powerW)} is more than the lamps can pass: no point at which it runs, so it tries, drops out and tries again`,
-    'below-minimum': `it would settle at ${volts(stable ?? 0, 4, 'down')} but ${least}, so it drops out and tries again`,
-    'above-ceiling': `${watts(load.powerW)} is between what the lamps pass to a rectifier with a capacitor and what they pass to a steady draw: its input circuit decides`,
-    'minimum-unknown': `it settles at ${volts(stable ?? 0, 4, 'down')}, or at the crest of ${volts(seen ?? 0, 4, 'down')} behind a rectifier; its least voltage is not given`,
-    'form-decides': `a steady draw keeps ${volts(stable ?? 0, 4, 'down')}, a rectifier with a capacitor only the crest of ${volts(seen ?? 0, 4, 'down')}; ${least}`,
-    holds: `it keeps at least the crest of ${volts(seen ?? 0, 4, 'down')}; ${minimumV === null ? `a unit for this mains must run at ${volts(assuredShare.value * mainsV)}` : least}`,
+    'too-much-power': say`${watts(load.powerW)} is more than the lamps can pass: no point at which it runs, so it tries, drops out and tries again`,
+    'below-minimum': say`it would settle at ${volts(stable ?? 0, 4, 'down')} but ${least}, so it drops out and tries again`,
+    'above-ceiling': say`${watts(load.powerW)} is between what the lamps pass to a rectifier with a capacitor and what they pass to a steady draw: its input circuit decides`,
+    'minimum-unknown': say`it settles at ${volts(stable ?? 0, 4, 'down')}, or at the crest of ${volts(seen ?? 0, 4, 'down')} behind a rectifier; its least voltage is not given`,
+    'form-decides': say`a steady draw keeps ${volts(stable ?? 0, 4, 'down')}, a rectifier with a capacitor only the crest of ${volts(seen ?? 0, 4, 'down')}; ${least}`,
+    holds: say`it keeps at least the crest of ${volts(seen ?? 0, 4, 'down')}; ${minimumV === null ? say`a unit for this mains must run at ${volts(assuredShare.value * mainsV)}` : least}`,
   }[judged.reason]
   return { starts: judged.starts, because }
 }
 
-function pointWorking(load: SeriesLoad, { lamp, loadV, loadW, state, others }: Point, mainsV: number): string[] {
+function pointWorking(load: SeriesLoad, { lamp, loadV, loadW, state, others }: Point, mainsV: number): Phrase[] {
   const lines = [
-    `lamps: ${volts(lamp.voltageV)} and ${amperes(lamp.currentA)} at ${plain(lamp.filamentK, 'K', 3)}, ${ohms(lamp.resistanceOhm)}, ${watts(lamp.powerW)}`,
-    `load: ${volts(mainsV)} − ${volts(lamp.voltageV)} = ${volts(loadV)}, ${volts(loadV)} × ${amperes(lamp.currentA)} = ${watts(loadW)}`,
+    say`lamps: ${volts(lamp.voltageV)} and ${amperes(lamp.currentA)} at ${plain(lamp.filamentK, 'K', 3)}, ${ohms(lamp.resistanceOhm)}, ${watts(lamp.powerW)}`,
+    say`load: ${volts(mainsV)} − ${volts(lamp.voltageV)} = ${volts(loadV)}, ${volts(loadV)} × ${amperes(lamp.currentA)} = ${watts(loadW)}`,
   ]
   if (load.kind === 'resistance')
     lines.push(
-      `check: ${ohms(load.resistanceOhm)} × ${amperes(lamp.currentA)} = ${volts(load.resistanceOhm * lamp.currentA)}`,
+      say`check: ${ohms(load.resistanceOhm)} × ${amperes(lamp.currentA)} = ${volts(load.resistanceOhm * lamp.currentA)}`,
     )
   if (state === 'starved')
     lines.push(
-      `starved: the load pulls its voltage down to ${volts(loadV)}, where it gets ${watts(loadW)}; after it gives up, the current falls until it tries again`,
+      say`starved: the load pulls its voltage down to ${volts(loadV)}, where it gets ${watts(loadW)}; after it gives up, the current falls until it tries again`,
     )
   for (const other of others)
     lines.push(
-      `the lines also meet at ${volts(other.lampV)} on the lamps, ${amperes(other.currentA)}, ${volts(other.loadV)} on the load: ` +
-        (other.stable ? 'below the least voltage of the load' : 'unstable, from there the load volts slide down'),
+      say`the lines also meet at ${volts(other.lampV)} on the lamps, ${amperes(other.currentA)}, ${volts(other.loadV)} on the load: ${other.stable ? say`below the least voltage of the load` : say`unstable, from there the load volts slide down`}`,
     )
   return lines
 }
 
-function pointCautions(load: SeriesLoad, { lamp, state }: Point, setup: LampSetup): string[] {
+function pointCautions(load: SeriesLoad, { lamp, state }: Point, setup: LampSetup): Phrase[] {
   if (state === 'starved')
     return [
-      `Too large a load for ${describeLamps(setup)}: repeated flashes or a lit lamp are to be expected and do not prove a fault. Unload the unit or use a larger lamp.`,
+      say`Too large a load for ${describeLamps(setup)}: repeated flashes or a lit lamp are to be expected and do not prove a fault. Unload the unit or use a larger lamp.`,
     ]
   if (load.kind !== 'short' && glowOf(lamp.filamentK) === 'full')
-    return ['A lamp that stays at full brightness means a short or nearly one: switch off and unplug.']
+    return [say`A lamp that stays at full brightness means a short or nearly one: switch off and unplug.`]
   return []
 }
 

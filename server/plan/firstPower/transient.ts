@@ -1,10 +1,11 @@
 import type { BulkLoad } from '../../physics/bulkLoad.js'
 import type { EnergyBalance } from '../../physics/energyBalance.js'
-import { amperes, farads, joules, plain, seconds, volts, watts } from '../../physics/quantity.js'
 import { type SwitchOnRun, switchOn } from '../../physics/transient.js'
 import { type GlowWord, glowRows, glowWords } from '../../tables/glow.js'
 import { heatContentVoltageExponent } from '../../tables/lamps.js'
 import { bridgeDiode, defaultStartShare, restartS, settledBand, stopShare } from '../../tables/seriesLamp.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { amperes, farads, joules, plain, seconds, volts, watts } from '../../words/quantity.js'
 import { type Explained, glowOf, type LampSetup, lampCautions, lampSources, lampsOf, lampWorking } from './lamps.js'
 
 /** A supply as seen behind its rectifier. */
@@ -37,7 +38,7 @@ export interface LampTransient extends Explained {
   gaveUp: number
   energy: EnergyBalance
   /** what is seen, in one sentence */
-  seen: string
+  seen: Phrase
 }
 
 /**
@@ -89,24 +90,21 @@ export function lampTransient(
     seen: whatIsSeen(run, glow, load, durationS),
     working: [
       ...lampWorking(string),
-      `largest current ${amperes(run.peakA)} after ${seconds(run.peakAtS)}; cold lamps at the crest would pass ${volts(crestV)} / ${plain(string.coldOhm, 'Ω', 3)} = ${amperes(crestV / string.coldOhm)}`,
-      `capacitor ${farads(load.bulkF)} at the end: ${volts(run.endBulkV)}, ${joules(run.energy.capacitorJ, 3)}`,
+      say`largest current ${amperes(run.peakA)} after ${seconds(run.peakAtS)}; cold lamps at the crest would pass ${volts(crestV)} / ${plain(string.coldOhm, 'Ω', 3)} = ${amperes(crestV / string.coldOhm)}`,
+      say`capacitor ${farads(load.bulkF)} at the end: ${volts(run.endBulkV)}, ${joules(run.energy.capacitorJ, 3)}`,
       ...(constantPower
         ? [
-            `load ${watts(load.loadW as number)}: starts at ${volts(startV)}${load.startV == null ? ' (project estimate, 0.6 to 0.8 of the crest)' : ''}, ` +
-              `gives up at ${volts(stopShare.value * startV)} and waits ${seconds(restartS.value)} (project estimates)`,
+            say`load ${watts(load.loadW as number)}: starts at ${volts(startV)}${load.startV == null ? say` (project estimate, 0.6 to 0.8 of the crest)` : say``}, gives up at ${volts(stopShare.value * startV)} and waits ${seconds(restartS.value)} (project estimates)`,
           ]
         : []),
-      `energy: ${joules(run.energy.sourceJ)} from the mains = ${joules(run.energy.radiatedJ)} given off and ${joules(run.energy.filamentJ)} stored by the filaments, ` +
-        `${joules(run.energy.bridgeJ)} in the bridge, ${joules(run.energy.loadJ)} in the load, ${joules(run.energy.capacitorJ)} in the capacitor` +
-        (run.energy.shortedJ > 0 ? `, ${joules(run.energy.shortedJ)} when it was shorted` : ''),
+      say`energy: ${joules(run.energy.sourceJ)} from the mains = ${joules(run.energy.radiatedJ)} given off and ${joules(run.energy.filamentJ)} stored by the filaments, ${joules(run.energy.bridgeJ)} in the bridge, ${joules(run.energy.loadJ)} in the load, ${joules(run.energy.capacitorJ)} in the capacitor${run.energy.shortedJ > 0 ? say`, ${joules(run.energy.shortedJ)} when it was shorted` : say``}`,
     ],
     cautions: [
       ...(run.meltedAtS === null
         ? []
-        : [`A filament melts after ${seconds(run.meltedAtS)}: these lamps are not for this mains.`]),
-      'The lamp limits current, not the energy already stored in a capacitor: a fault there can still flash.',
-      'A lamp that has just been lit is hot and its resistance high; switched on again within seconds it behaves differently from a cold one.',
+        : [say`A filament melts after ${seconds(run.meltedAtS)}: these lamps are not for this mains.`]),
+      say`The lamp limits current, not the energy already stored in a capacitor: a fault there can still flash.`,
+      say`A lamp that has just been lit is hot and its resistance high; switched on again within seconds it behaves differently from a cold one.`,
       ...lampCautions(setup, string),
     ],
     sources: [
@@ -136,18 +134,18 @@ const bulkLoad = ({ loadOhm, loadW }: BulkInput, startV: number): BulkLoad => {
 const rank = (word: GlowWord): number => glowWords.indexOf(word)
 const inWords = (word: GlowWord): string => glowRows.find((row) => row.glow === word)?.seen ?? word
 
-function whatIsSeen(run: SwitchOnRun, glow: readonly GlowWord[], load: BulkInput, durationS: number): string {
+function whatIsSeen(run: SwitchOnRun, glow: readonly GlowWord[], load: BulkInput, durationS: number): Phrase {
   const end = glowOf(run.endFilamentK)
   const brightest = glow.reduce<GlowWord>((best, word) => (rank(word) > rank(best) ? word : best), 'none')
   const lastOther = glow.findLastIndex((word) => word !== end)
   const since = run.timeS[Math.min(lastOther + 1, run.timeS.length - 1)] ?? 0
-  if (run.meltedAtS !== null) return `the lamp flashes and burns out after ${seconds(run.meltedAtS)}`
+  if (run.meltedAtS !== null) return say`the lamp flashes and burns out after ${seconds(run.meltedAtS)}`
   if (load.shortAfterS != null && load.shortAfterS < durationS)
-    return `from ${seconds(load.shortAfterS)} on the load is shorted: the lamp goes to ${inWords(end)} and stays so. Switch off.`
+    return say`from ${seconds(load.shortAfterS)} on the load is shorted: the lamp goes to ${inWords(end)} and stays so. Switch off.`
   if (run.gaveUp > 0)
-    return `the lamp flashes again and again (the load gave up ${run.gaveUp} ${run.gaveUp === 1 ? 'time' : 'times'}): too large a load for this lamp, or its output is shorted`
-  if (end === 'full') return 'the lamp comes to full brightness and stays there: a short or nearly one. Switch off.'
-  if (end === 'none' && brightest === end) return 'the lamp stays dark'
-  if (brightest === end) return `the lamp shows ${inWords(end)} and stays so`
-  return `a flash (${inWords(brightest)}), then from ${plain(since, 's', 2)} on: ${inWords(end)}; capacitors charging`
+    return say`the lamp flashes again and again (the load gave up ${run.gaveUp} ${run.gaveUp === 1 ? say`time` : say`times`}): too large a load for this lamp, or its output is shorted`
+  if (end === 'full') return say`the lamp comes to full brightness and stays there: a short or nearly one. Switch off.`
+  if (end === 'none' && brightest === end) return say`the lamp stays dark`
+  if (brightest === end) return say`the lamp shows ${inWords(end)} and stays so`
+  return say`a flash (${inWords(brightest)}), then from ${plain(since, 's', 2)} on: ${inWords(end)}; capacitors charging`
 }

@@ -1,6 +1,7 @@
-import { volts, watts } from '../../physics/quantity.js'
 import { plannedSwitchOn, reservoirPerWatt } from '../../tables/firstPower.js'
 import { type GlowWord, glowRows } from '../../tables/glow.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { volts, watts } from '../../words/quantity.js'
 import { describeLamps } from '../firstPower/lamps.js'
 import { type SeriesLampAnswer, seriesLamp } from '../firstPower/seriesLamp.js'
 import { type LampTransient, lampTransient } from '../firstPower/transient.js'
@@ -15,16 +16,16 @@ export interface BehindLamp {
   loadV: number | null
   glow: GlowWord
   starts: boolean | null
-  working: string
+  working: Phrase
 }
 
 export const seenAs = (glow: GlowWord): string => glowRows.find((row) => row.glow === glow)?.seen ?? glow
 
 /** Lamp in words: "a lamp of 60 W 230 V". */
-export const lampText = (lamp: LampUse | null): string =>
+export const lampText = (lamp: LampUse | null): Phrase =>
   lamp
     ? describeLamps(setupOf(lamp, 0, 0))
-    : 'a lamp rated for at least the full mains voltage (which one is not worked out yet)'
+    : say`a lamp rated for at least the full mains voltage (which one is not worked out yet)`
 
 /**
  * A supply behind the lamps: a transformer as the resistance that takes that power on the full mains, anything else as
@@ -46,7 +47,7 @@ export function behindLamp(facts: PlanFacts, lamp: LampUse, powerW: number): Beh
       glow: answer.glow,
       // it has no threshold: it works from the first volt, only lower
       starts: null,
-      working: `${watts(powerW)} at ${volts(reach.voltageV)} as a resistance: ${volts(answer.lampV)} on the lamps, ${volts(answer.loadV)} for the supply`,
+      working: say`${watts(powerW)} at ${volts(reach.voltageV)} as a resistance: ${volts(answer.lampV)} on the lamps, ${volts(answer.loadV)} for the supply`,
     }
   }
   const answer = seriesLamp(setup, { kind: 'constant-power', powerW, minimumV })
@@ -58,12 +59,12 @@ export function behindLamp(facts: PlanFacts, lamp: LampUse, powerW: number): Beh
     loadV: runs ? answer.loadV : null,
     glow: runs ? peaky.glow : answer.glow,
     starts: answer.starts,
-    working: `${watts(powerW)} behind a rectifier: ${
+    working: say`${watts(powerW)} behind a rectifier: ${
       runs
-        ? `${volts(peaky.lampV)} on the lamps; ${answer.startsBecause}`
+        ? say`${volts(peaky.lampV)} on the lamps; ${answer.startsBecause}`
         : answer.starts === false
           ? answer.startsBecause
-          : `more than the ${watts(answer.largestRectifierPowerW, 3, 'down')} these lamps pass to it`
+          : say`more than the ${watts(answer.largestRectifierPowerW, 3, 'down')} these lamps pass to it`
     }`,
   }
 }

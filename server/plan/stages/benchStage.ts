@@ -1,6 +1,7 @@
-import { amperes, duration, ohms, percent, volts } from '../../physics/quantity.js'
 import { benchRules, resistanceReadings } from '../../tables/benchSupply.js'
-import { type BenchSupplyAnswer, benchSupply, isHazardous } from '../bench/benchSupply.js'
+import { joined, type Phrase, say } from '../../words/phrase.js'
+import { amperes, duration, ohms, percent, volts } from '../../words/quantity.js'
+import { type BenchSupplyAnswer, benchSupply, isHazardous, overVoltageWorking } from '../bench/benchSupply.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { hazardousOutput, noMoreCurrent, oldBatteries, reversed, storedCharge } from './cautions.js'
 import type { PlanFacts } from './facts.js'
@@ -15,11 +16,11 @@ export function benchStage(facts: PlanFacts): FirstPowerStage {
   for (const rail of device.rails)
     if (rail.currentA === null && !device.takesMains)
       facts.missing.push(
-        `What the machine draws at ${volts(rail.voltageV)}: the current limit then starts at ${amperes(benchRules.unknownFirstA)}.`,
+        say`What the machine draws at ${volts(rail.voltageV)}: the current limit then starts at ${amperes(benchRules.unknownFirstA)}.`,
       )
   return {
     name: 'bench-supply',
-    title: 'The machine alone, on a current-limited bench supply',
+    title: say`The machine alone, on a current-limited bench supply`,
     leftOut,
     figures: leftOut === null && answer ? figures(answer) : [],
     steps: leftOut === null && answer ? steps(facts, answer) : [],
@@ -28,7 +29,7 @@ export function benchStage(facts: PlanFacts): FirstPowerStage {
 }
 
 /** Why a machine gets no power from anything: its input reads as a short, or far too low; null where it does not. */
-export function readsShort(facts: PlanFacts): string | null {
+export function readsShort(facts: PlanFacts): Phrase | null {
   const answer = benchPlan(facts)
   return answer?.reading && answer.stages.length === 0 ? answer.reading.says : null
 }
@@ -50,58 +51,63 @@ function benchPlan(facts: PlanFacts): BenchSupplyAnswer | null {
   })
 }
 
-function whyNot({ device, missing }: PlanFacts, answer: BenchSupplyAnswer | null): string | null {
+function whyNot({ device, missing }: PlanFacts, answer: BenchSupplyAnswer | null): Phrase | null {
   if (device.rails.length === 0) {
-    missing.push('What the machine wants (voltages, AC or DC, currents): read the plate beside its power socket.')
-    return 'What the machine wants is not known: read the plate beside its power socket.'
+    missing.push(say`What the machine wants (voltages, AC or DC, currents): read the plate beside its power socket.`)
+    return say`What the machine wants is not known: read the plate beside its power socket.`
   }
   if (device.takesMains)
-    return 'The machine takes the mains itself; a bench supply cannot stand in for it. Work on its mains side is for a licensed electrician or other qualified person.'
+    return say`The machine takes the mains itself; a bench supply cannot stand in for it. Work on its mains side is for a licensed electrician or other qualified person.`
   if (device.rails.some(({ kind }) => kind === 'ac'))
-    return 'The machine takes AC; a bench supply gives DC. Some such machines bear DC on their rectifier, others make clocks or negative voltages from the AC: ask, do not guess. Go on with its own supply behind the lamp.'
+    return say`The machine takes AC; a bench supply gives DC. Some such machines bear DC on their rectifier, others make clocks or negative voltages from the AC: ask, do not guess. Go on with its own supply behind the lamp.`
   if (device.rails.some(({ kind }) => kind === null)) {
-    missing.push('Whether the machine takes AC or DC.')
-    return 'Whether the machine takes AC or DC is not known: look for ⎓ or ~ beside its power socket.'
+    missing.push(say`Whether the machine takes AC or DC.`)
+    return say`Whether the machine takes AC or DC is not known: look for ⎓ or ~ beside its power socket.`
   }
   return answer?.reading && answer.stages.length === 0 ? answer.reading.says : null
 }
 
 function figures(answer: BenchSupplyAnswer): Figure[] {
   return answer.rails.flatMap((rail, index) => {
-    const name = answer.rails.length > 1 ? `Input ${index + 1}, ${volts(rail.voltageV)}` : volts(rail.voltageV)
+    const name = answer.rails.length > 1 ? say`Input ${index + 1}, ${volts(rail.voltageV)}` : volts(rail.voltageV)
     const stages = answer.stages.filter((stage) => stage.rail === index)
     return [
-      figure(
-        `${name}: over-voltage at`,
-        volts(rail.overVoltageV),
-        answer.working.find((line) => line.startsWith('over-voltage') && line.endsWith(volts(rail.overVoltageV))) ?? '',
-      ),
+      figure(say`${name}: over-voltage at`, volts(rail.overVoltageV), overVoltageWorking(rail)),
       ...(rail.minimumResistanceOhm === null || rail.currentA === null
         ? []
         : [
             figure(
-              `${name}: least resistance`,
+              say`${name}: least resistance`,
               ohms(rail.minimumResistanceOhm),
-              `${volts(Math.abs(rail.voltageV))} / ${amperes(rail.currentA)}`,
+              say`${volts(Math.abs(rail.voltageV))} / ${amperes(rail.currentA)}`,
             ),
           ]),
       figure(
-        `${name}: limits`,
-        stages.map((stage) => `${volts(stage.voltageV)} at ${amperes(stage.limitA, 3)}`).join(', '),
-        rail.currentA === null ? 'current not known: doubled from step to step' : `shares of ${amperes(rail.currentA)}`,
+        say`${name}: limits`,
+        joined(
+          stages.map((stage) => say`${volts(stage.voltageV)} at ${amperes(stage.limitA, 3)}`),
+          say`, `,
+        ),
+        rail.currentA === null
+          ? say`current not known: doubled from step to step`
+          : say`shares of ${amperes(rail.currentA)}`,
       ),
       ...(rail.lead
         ? [
             figure(
-              `${name}: lost in the lead`,
-              `${volts(rail.lead.dropV)}, ${percent(rail.lead.dropV / Math.abs(rail.voltageV))}`,
-              answer.working.find((line) => line.startsWith('lead:') && line.includes('lost')) ?? '',
+              say`${name}: lost in the lead`,
+              say`${volts(rail.lead.dropV)}, ${percent(rail.lead.dropV / Math.abs(rail.voltageV))}`,
+              rail.lead.working,
             ),
           ]
         : []),
       figure(
-        `${name}: a negotiated USB source`,
-        rail.usb.suits === 'no' ? 'does not suit' : rail.usb.suits === 'perhaps' ? 'perhaps, later' : 'suits, later',
+        say`${name}: a negotiated USB source`,
+        rail.usb.suits === 'no'
+          ? say`does not suit`
+          : rail.usb.suits === 'perhaps'
+            ? say`perhaps, later`
+            : say`suits, later`,
         rail.usb.reason,
       ),
     ]
@@ -115,22 +121,22 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
   return [
     step(
       'bench-supply.batteries',
-      'Machine unplugged, every battery and back-up cell out; motors, drives and picture tube disconnected where they can be.',
+      say`Machine unplugged, every battery and back-up cell out; motors, drives and picture tube disconnected where they can be.`,
       { caution: oldBatteries },
     ),
     ...answer.rails.map((rail, index) =>
       step(
         `bench-supply.resistance-${index + 1}`,
-        `Measure the resistance across the ${volts(rail.voltageV)} input, both ways round; wait until it stops rising and write down the lower reading.`,
+        say`Measure the resistance across the ${volts(rail.voltageV)} input, both ways round; wait until it stops rising and write down the lower reading.`,
         {
           expect:
             rail.minimumResistanceOhm === null
-              ? `clearly more than ${ohms(resistanceReadings.shortOhm)}`
-              : `${ohms(rail.minimumResistanceOhm)} or more; silicon does not show, so this excludes a short and no more`,
+              ? say`clearly more than ${ohms(resistanceReadings.shortOhm)}`
+              : say`${ohms(rail.minimumResistanceOhm)} or more; silicon does not show, so this excludes a short and no more`,
           unit: 'Ω',
           low: rail.minimumResistanceOhm ?? resistanceReadings.shortOhm,
           high: null,
-          stopIf: 'it is less: no power until it is explained',
+          stopIf: say`it is less: no power until it is explained`,
         },
       ),
     ),
@@ -138,11 +144,10 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
       ? [
           step(
             'bench-supply.order',
-            'Find the order the rails must come up in, and the point where they share their common.',
+            say`Find the order the rails must come up in, and the point where they share their common.`,
             {
-              expect:
-                'from the manual; memories with −5\u00a0V, +5\u00a0V and +12\u00a0V need the negative one first and lose it last',
-              stopIf: 'the order is not known and the rails cannot be raised together',
+              expect: say`from the manual; memories with −5\u00a0V, +5\u00a0V and +12\u00a0V need the negative one first and lose it last`,
+              stopIf: say`the order is not known and the rails cannot be raised together`,
             },
           ),
         ]
@@ -150,7 +155,7 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
     ...answer.rails.map((rail, index) =>
       step(
         `bench-supply.set-${index + 1}`,
-        `Output off: set over-voltage to ${volts(rail.overVoltageV)}${rail.voltageV < 0 ? `; plus to the common, minus to the ${volts(rail.voltageV)} pin` : ''}.`,
+        say`Output off: set over-voltage to ${volts(rail.overVoltageV)}${rail.voltageV < 0 ? say`; plus to the common, minus to the ${volts(rail.voltageV)} pin` : say``}.`,
         {
           expect: volts(rail.overVoltageV),
           unit: 'V',
@@ -159,9 +164,9 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
         },
       ),
     ),
-    step('bench-supply.polarity', 'Measure voltage and sign on the plug that will go into the machine.', {
+    step('bench-supply.polarity', say`Measure voltage and sign on the plug that will go into the machine.`, {
       expect: polarityText(device.jack.polarity),
-      stopIf: 'sign, or pin, is not certain',
+      stopIf: say`sign, or pin, is not certain`,
       caution: reversed,
     }),
     ...Array.from({ length: count }, (_, index) => powerStep(answer, index)).map((each, index) =>
@@ -173,21 +178,21 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
       const [low, high] = [Math.min(...edges), Math.max(...edges)]
       return step(
         `bench-supply.at-machine-${index + 1}`,
-        `Read the ${volts(rail.voltageV)} at the machine’s own terminals, output on.`,
+        say`Read the ${volts(rail.voltageV)} at the machine’s own terminals, output on.`,
         {
-          expect: `${volts(low, 4)} to ${volts(high, 4)}`,
+          expect: say`${volts(low, 4)} to ${volts(high, 4)}`,
           unit: 'V',
           low,
           high,
-          stopIf: 'it lies outside: mind the lead',
+          stopIf: say`it lies outside: mind the lead`,
         },
       )
     }),
     step(
       'bench-supply.off',
-      'Output off, plug out. Before you reach inside, wait and measure across the large capacitors.',
+      say`Output off, plug out. Before you reach inside, wait and measure across the large capacitors.`,
       {
-        expect: 'nearly 0\u00a0V',
+        expect: say`nearly 0\u00a0V`,
         unit: 'V',
         low: null,
         high: null,
@@ -197,8 +202,10 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
   ]
 }
 
-const polarityText = (polarity: 'centre-positive' | 'centre-negative' | null): string =>
-  polarity === null ? 'as the drawing beside the machine’s jack says; it is not entered' : polarity.replace('-', ' ')
+const polarityText = (polarity: 'centre-positive' | 'centre-negative' | null): Phrase =>
+  polarity === null ? say`as the drawing beside the machine’s jack says; it is not entered` : polarityWords[polarity]
+
+const polarityWords = { 'centre-positive': say`centre positive`, 'centre-negative': say`centre negative` } as const
 
 function powerStep(answer: BenchSupplyAnswer, index: number): Step {
   const stages = answer.rails.flatMap((_, rail) => {
@@ -208,17 +215,18 @@ function powerStep(answer: BenchSupplyAnswer, index: number): Step {
   const [first] = stages
   if (!first) throw new RangeError(`no stage ${index}`)
   const several = stages.length > 1
-  const settings = stages
-    .map(
+  const settings = joined(
+    stages.map(
       (stage) =>
-        `${several ? `${volts(stage.railV)} rail: ` : ''}${volts(stage.voltageV)}, limit ${amperes(stage.limitA, 3)}`,
-    )
-    .join('; ')
+        say`${several ? say`${volts(stage.railV)} rail: ` : say``}${volts(stage.voltageV)}, limit ${amperes(stage.limitA, 3)}`,
+    ),
+    say`; `,
+  )
   return step(
     `bench-supply.step-${index + 1}`,
-    `Set ${settings}. Output on for ${duration(first.holdS)}${several ? ', all together or in their order' : ''}.`,
+    say`Set ${settings}. Output on for ${duration(first.holdS)}${several ? say`, all together or in their order` : say``}.`,
     {
-      expect: several ? 'each rail below its limit, each voltage steady' : first.expect,
+      expect: several ? say`each rail below its limit, each voltage steady` : first.expect,
       unit: several ? null : 'A',
       low: several ? null : 0,
       high: several ? null : first.limitA,

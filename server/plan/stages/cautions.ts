@@ -1,95 +1,94 @@
-import { volts } from '../../physics/quantity.js'
 import { dcTouchLimit } from '../../tables/capacitors.js'
+import { say } from '../../words/phrase.js'
+import { volts } from '../../words/quantity.js'
 import type { Caution } from '../firstPowerPlan.js'
 
 /** Before anything goes behind the lamp. */
 export const noIsolation: Caution = {
   signal: 'DANGER',
-  hazard: 'The lamp does not isolate: everything behind it is at mains potential, dark or lit.',
-  consequence: 'Touching it kills.',
-  avoid: 'Keep the supply closed, one hand away, and unplug before you touch anything.',
+  hazard: say`The lamp does not isolate: everything behind it is at mains potential, dark or lit.`,
+  consequence: say`Touching it kills.`,
+  avoid: say`Keep the supply closed, one hand away, and unplug before you touch anything.`,
   electric: true,
 }
 
 /** Before the lamp circuit is used. */
 export const lampWiring: Caution = {
   signal: 'DANGER',
-  hazard: 'A lamp in the wrong conductor leaves the unit live; an earth led through the lamp protects nobody.',
-  consequence: 'A fault then makes the case live and no fuse-link opens.',
-  avoid: 'Lamp and switch in the line conductor, earth straight through, a residual-current device upstream.',
+  hazard: say`A lamp in the wrong conductor leaves the unit live; an earth led through the lamp protects nobody.`,
+  consequence: say`A fault then makes the case live and no fuse-link opens.`,
+  avoid: say`Lamp and switch in the line conductor, earth straight through, a residual-current device upstream.`,
   electric: true,
 }
 
 /** Before a unit for another voltage could be tried behind the lamp. */
 export const noConverter: Caution = {
   signal: 'WARNING',
-  hazard: 'A lamp is no converter: what it drops depends on what the unit draws.',
-  consequence: 'A unit for a lower voltage gets nearly the whole mains when idle, and may burst or burn.',
-  avoid: 'Only a unit made for this voltage goes behind the lamp.',
+  hazard: say`A lamp is no converter: what it drops depends on what the unit draws.`,
+  consequence: say`A unit for a lower voltage gets nearly the whole mains when idle, and may burst or burn.`,
+  avoid: say`Only a unit made for this voltage goes behind the lamp.`,
   electric: false,
 }
 
 /** Before each reach inside. */
 export const storedCharge: Caution = {
   signal: 'WARNING',
-  hazard: 'Capacitors keep their charge after the plug is out.',
-  consequence: 'A shock, or an arc that destroys what you wanted to keep.',
-  avoid: 'Unplug, wait, measure; discharge through a resistor, then measure again.',
+  hazard: say`Capacitors keep their charge after the plug is out.`,
+  consequence: say`A shock, or an arc that destroys what you wanted to keep.`,
+  avoid: say`Unplug, wait, measure; discharge through a resistor, then measure again.`,
   electric: true,
 }
 
 /** Before a load resistor is touched. */
 export const hotLoad: Caution = {
   signal: 'CAUTION',
-  hazard: 'The load resistor gets hot enough to burn skin and mark a table.',
-  consequence: 'Burns; a melted lead can short the output.',
-  avoid: 'Stand it on metal or ceramic, switch off before you move it, let it cool.',
+  hazard: say`The load resistor gets hot enough to burn skin and mark a table.`,
+  consequence: say`Burns; a melted lead can short the output.`,
+  avoid: say`Stand it on metal or ceramic, switch off before you move it, let it cool.`,
   electric: false,
 }
 
 /** Before the machine is connected to any source. */
 export const reversed: Caution = {
   signal: 'NOTICE',
-  hazard: 'Reversed polarity destroys tantalum capacitors and logic even at 0.1\u00a0A.',
-  consequence: 'Parts that cannot be replaced are gone in an instant.',
-  avoid: 'Measure the polarity at the plug with a meter before the plug goes in.',
+  hazard: say`Reversed polarity destroys tantalum capacitors and logic even at 0.1\u00a0A.`,
+  consequence: say`Parts that cannot be replaced are gone in an instant.`,
+  avoid: say`Measure the polarity at the plug with a meter before the plug goes in.`,
   electric: false,
 }
 
 /** Before a machine is opened or powered for the first time. */
 export const oldBatteries: Caution = {
   signal: 'CAUTION',
-  hazard: 'Old batteries leak and may burst when current flows back into them.',
-  consequence: 'Burnt skin and eyes; eaten circuit boards.',
-  avoid: 'Take every battery out first, with gloves and glasses.',
+  hazard: say`Old batteries leak and may burst when current flows back into them.`,
+  consequence: say`Burnt skin and eyes; eaten circuit boards.`,
+  avoid: say`Take every battery out first, with gloves and glasses.`,
   electric: false,
 }
 
 /** Before a source is turned up on a machine that shows a fault. */
 export const noMoreCurrent: Caution = {
   signal: 'NOTICE',
-  hazard: 'A higher limit does not make a fault go away, it feeds it.',
-  consequence: 'One failed part takes others with it.',
-  avoid: 'Leave the limit, lower the voltage, and look for the part that warms.',
+  hazard: say`A higher limit does not make a fault go away, it feeds it.`,
+  consequence: say`One failed part takes others with it.`,
+  avoid: say`Leave the limit, lower the voltage, and look for the part that warms.`,
   electric: false,
 }
 
 /** Before a source of more than extra-low voltage is switched on. */
 export const hazardousOutput: Caution = {
   signal: 'DANGER',
-  hazard: `This output is above the ${volts(dcTouchLimit.limitV)} DC that may be touched, and a current limit protects the machine, not you.`,
-  consequence: 'Touching it kills.',
-  avoid:
-    'Shrouded plugs, one hand away, output off before anything is touched; leave it to a qualified person if in doubt.',
+  hazard: say`This output is above the ${volts(dcTouchLimit.limitV)} DC that may be touched, and a current limit protects the machine, not you.`,
+  consequence: say`Touching it kills.`,
+  avoid: say`Shrouded plugs, one hand away, output off before anything is touched; leave it to a qualified person if in doubt.`,
   electric: true,
 }
 
 /** Before the load is taken to a point the lamp cannot feed. */
 export const withoutLamp: Caution = {
   signal: 'DANGER',
-  hazard:
-    'At this point the lamp would starve the supply, so it is left out: nothing but the fuse-link limits a fault.',
-  consequence: 'A fault draws the full current of the mains: fire and shock.',
-  avoid: 'Only after every reading before this one was within its limits; stay at the switch.',
+  hazard: say`At this point the lamp would starve the supply, so it is left out: nothing but the fuse-link limits a fault.`,
+  consequence: say`A fault draws the full current of the mains: fire and shock.`,
+  avoid: say`Only after every reading before this one was within its limits; stay at the switch.`,
   electric: true,
 }

@@ -1,7 +1,8 @@
 import type { DummyLoadPoint } from '../../physics/dummyLoad.js'
-import { duration, ohms, percent, plain, volts, watts } from '../../physics/quantity.js'
 import { loadPoints, unregulatedBand } from '../../tables/dummyLoad.js'
 import { settleTimes } from '../../tables/firstPower.js'
+import { joined, type Phrase, say } from '../../words/phrase.js'
+import { duration, ohms, percent, plain, volts, watts } from '../../words/quantity.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { type BehindLamp, behindLamp, lampText } from './behindLamp.js'
 import { hotLoad, noIsolation, storedCharge, withoutLamp } from './cautions.js'
@@ -25,20 +26,20 @@ export function dummyLoadStage(facts: PlanFacts, rails: readonly RailPlan[]): Fi
   for (const [index, plan] of rails.entries())
     if (!plan.load)
       facts.missing.push(
-        `Rated current of output ${index + 1} (${volts(plan.rail.voltageV)}): its dummy load hangs on it.`,
+        say`Rated current of output ${index + 1} (${volts(plan.rail.voltageV)}): its dummy load hangs on it.`,
       )
   if (rails.length === 0)
     facts.missing.push(
-      'Output voltages and currents of the supply: what to read and what to load it with hang on them.',
+      say`Output voltages and currents of the supply: what to read and what to load it with hang on them.`,
     )
   const leftOut =
     mainsBlockedToo(facts) ??
     (loaded.length === 0
-      ? 'The supply’s outputs with their currents are not known: read its plate, then a load can be worked out.'
+      ? say`The supply’s outputs with their currents are not known: read its plate, then a load can be worked out.`
       : null)
   return {
     name: 'dummy-load',
-    title: 'The supply into a dummy load',
+    title: say`The supply into a dummy load`,
     leftOut,
     figures: leftOut === null ? figures(facts, loaded) : [],
     steps: leftOut === null ? steps(facts, loaded) : [],
@@ -62,8 +63,8 @@ const runsBehind = (facts: PlanFacts, found: BehindLamp | null): boolean =>
     ? (found.loadV ?? 0) >= (1 - unregulatedBand.tolerance / 2) * (facts.reach?.voltageV ?? 0)
     : found.starts === true)
 
-const resistor = (point: DummyLoadPoint): string =>
-  `${ohms(point.standardOhm)}, ${point.ratedW === null ? `${watts(2 * point.powerW, 2, 'up')} or more, shared among several` : watts(point.ratedW)}`
+const resistor = (point: DummyLoadPoint): Phrase =>
+  say`${ohms(point.standardOhm)}, ${point.ratedW === null ? say`${watts(2 * point.powerW, 2, 'up')} or more, shared among several` : watts(point.ratedW)}`
 
 function figures(facts: PlanFacts, loaded: readonly Loaded[]): Figure[] {
   return [
@@ -71,9 +72,9 @@ function figures(facts: PlanFacts, loaded: readonly Loaded[]): Figure[] {
       points.map((point, index) => {
         const lines = plan.load?.working.slice(3 * index, 3 * index + 2) ?? []
         return figure(
-          `Output ${number}, ${volts(plan.rail.voltageV)}, ${percent(point.fraction)} load`,
+          say`Output ${number}, ${volts(plan.rail.voltageV)}, ${percent(point.fraction)} load`,
           resistor(point),
-          `${lines.join('; ')}${point.tooHotAfterS === null ? '' : `; too hot to touch after about ${duration(point.tooHotAfterS, 1)} (project estimate)`}`,
+          say`${joined(lines, say`; `)}${point.tooHotAfterS === null ? say`` : say`; too hot to touch after about ${duration(point.tooHotAfterS, 1)} (project estimate)`}`,
         )
       }),
     ),
@@ -82,10 +83,10 @@ function figures(facts: PlanFacts, loaded: readonly Loaded[]): Figure[] {
       return found
         ? [
             figure(
-              `Behind ${lampText(facts.loadLamp)}, at ${percent(share)}`,
+              say`Behind ${lampText(facts.loadLamp)}, at ${percent(share)}`,
               runsBehind(facts, found)
-                ? `${volts(found.loadV ?? 0, 3, 'down')} for the supply`
-                : 'the lamp would starve it',
+                ? say`${volts(found.loadV ?? 0, 3, 'down')} for the supply`
+                : say`the lamp would starve it`,
               found.working,
             ),
           ]
@@ -99,13 +100,13 @@ function steps(facts: PlanFacts, loaded: readonly Loaded[]): Step[] {
   return [
     step(
       'dummy-load.unplugged',
-      'Supply unplugged and its output fallen to nothing before anything is connected to it.',
+      say`Supply unplugged and its output fallen to nothing before anything is connected to it.`,
       { caution: storedCharge },
     ),
     ...loadPoints.fractions.flatMap((share, index) => pointSteps(facts, loaded, share, index, several)),
     step(
       'dummy-load.off',
-      'Switch off, unplug, wait until the output has fallen, then take the load off when it has cooled.',
+      say`Switch off, unplug, wait until the output has fallen, then take the load off when it has cooled.`,
     ),
   ]
 }
@@ -131,36 +132,42 @@ function pointSteps(
     return [
       step(
         `dummy-load.wait-${name}`,
-        `At ${percent(share)} load the lamp would starve the supply, and without the lamp it goes no further yet: find out first what is open.`,
+        say`At ${percent(share)} load the lamp would starve the supply, and without the lamp it goes no further yet: find out first what is open.`,
         {
-          expect: open.map(({ title }) => title).join('; '),
-          stopIf: 'it stays open: the load is not raised',
+          expect: joined(
+            open.map(({ title }) => title),
+            say`; `,
+          ),
+          stopIf: say`it stays open: the load is not raised`,
         },
       ),
     ]
-  const after = index === 0 ? '' : 'Switch off and unplug. '
+  const after = index === 0 ? '' : say`Switch off and unplug. `
   const fit = several
-    ? `${after}Put on, all outputs together: ${list.map(({ plan, point }) => `${volts(plan.rail.voltageV)}: ${resistor(point)}`).join('; ')}.`
-    : `${after}Across ${first.plan.name}, put ${resistor(first.point)}.`
+    ? say`${after}Put on, all outputs together: ${joined(
+        list.map(({ plan, point }) => say`${volts(plan.rail.voltageV)}: ${resistor(point)}`),
+        say`; `,
+      )}.`
+    : say`${after}Across ${first.plan.name}, put ${resistor(first.point)}.`
   return [
     step(`dummy-load.fit-${name}`, fit, {
-      expect: `${percent(share)} load`,
+      expect: say`${percent(share)} load`,
       caution: index === 0 ? hotLoad : null,
       ...(direct ? { lampOut: true } : {}),
     }),
     !direct
-      ? step(`dummy-load.on-${name}`, `Switch on behind ${lampText(facts.loadLamp)}, hands off.`, {
-          expect: 'a flash, then darker; the output comes up',
-          stopIf: 'the lamp stays bright, or flashes again and again',
+      ? step(`dummy-load.on-${name}`, say`Switch on behind ${lampText(facts.loadLamp)}, hands off.`, {
+          expect: say`a flash, then darker; the output comes up`,
+          stopIf: say`the lamp stays bright, or flashes again and again`,
           // said once: the next points follow without a change of circuit
           caution: index === 0 ? noIsolation : null,
         })
       : step(
           `dummy-load.on-${name}`,
-          `Take the lamp out of the circuit, plug the supply into ${outletOf(facts.reach?.through ?? null)}, switch on, hands off.`,
+          say`Take the lamp out of the circuit, plug the supply into ${outletOf(facts.reach?.through ?? null)}, switch on, hands off.`,
           {
-            expect: 'the output comes up; behind the lamp it could not',
-            stopIf: 'hum, smell, smoke, or a protective device opens: unplug',
+            expect: say`the output comes up; behind the lamp it could not`,
+            stopIf: say`hum, smell, smoke, or a protective device opens: unplug`,
             caution: withoutLamp,
           },
         ),
@@ -170,9 +177,9 @@ function pointSteps(
         ? [
             step(
               `dummy-load.rail-${number}-at-${name}`,
-              `Read ${plan.name}, across its load, after ${duration(last ? settleTimes.loadS : settleTimes.aloneS)}.`,
+              say`Read ${plan.name}, across its load, after ${duration(last ? settleTimes.loadS : settleTimes.aloneS)}.`,
               {
-                expect: `${volts(point.lowV, 4)} to ${volts(point.highV, 4)}`,
+                expect: say`${volts(point.lowV, 4)} to ${volts(point.highV, 4)}`,
                 unit: 'V',
                 low: point.lowV,
                 high: point.highV,
@@ -186,22 +193,22 @@ function pointSteps(
   ]
 }
 
-function outsideMeans({ unregulated, known }: RailPlan): string {
-  if (unregulated) return 'it lies outside, or falls while you watch'
+function outsideMeans({ unregulated, known }: RailPlan): Phrase {
+  if (unregulated) return say`it lies outside, or falls while you watch`
   return known
-    ? 'it lies outside: no machine on this supply'
-    : 'it lies outside: it is unregulated or has a fault, and no machine that needs a steady voltage goes on it'
+    ? say`it lies outside: no machine on this supply`
+    : say`it lies outside: it is unregulated or has a fault, and no machine that needs a steady voltage goes on it`
 }
 
 const rippleStep = (plan: RailPlan, number: number): Step =>
   step(
     `dummy-load.ripple-${number}`,
-    `Read the ripple of ${plan.name}, peak to peak, with an oscilloscope at the connector.`,
+    say`Read the ripple of ${plan.name}, peak to peak, with an oscilloscope at the connector.`,
     {
-      expect: `at most ${plain((plan.load?.rippleV ?? 0) * 1e3, 'mV')}, in 20\u00a0MHz`,
+      expect: say`at most ${plain((plan.load?.rippleV ?? 0) * 1e3, 'mV')}, in 20\u00a0MHz`,
       unit: 'V',
       low: 0,
       high: plan.load?.rippleV ?? null,
-      stopIf: 'it is more: a dry capacitor, or one open diode',
+      stopIf: say`it is more: a dry capacitor, or one open diode`,
     },
   )

@@ -4,8 +4,9 @@ import { protectionClassOf } from '../../chain/protectionClass.js'
 import { reachOf } from '../../chain/reach.js'
 import type { CheckRequest } from '../../chain/request.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply, Rail, Reach } from '../../chain/situation.js'
-import { watts } from '../../physics/quantity.js'
 import { leastFigures, plannedMains } from '../../tables/firstPower.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { watts } from '../../words/quantity.js'
 import { type LampChoice, type LampOnHand, lampChoice } from '../firstPower/lampChoice.js'
 import { type LampSetup, lampsFault } from '../firstPower/lamps.js'
 import { idlePowerOf, minimumOf, type PowerFact, ratedPower } from './supplyPower.js'
@@ -54,7 +55,7 @@ export interface PlanFacts {
   /** lamp for the supply alone, and for a load */
   firstLamp: LampUse | null
   loadLamp: LampUse | null
-  missing: string[]
+  missing: Phrase[]
 }
 
 /** The findings on these topics that are stops, or where `open` those that are unknown too. */
@@ -68,17 +69,17 @@ export function factsOf(of: Case, assessment: CheckResponse, options: FirstPower
   const { request: check } = of
   const supply = withUsableRails(of.supply)
   const device = withUsableRails(of.device)
-  const missing: string[] = []
+  const missing: Phrase[] = []
   const reach = reachKnown(of.site, check, missing)
   const technology = supply.technology
   if (technology === null)
-    missing.push('Kind of supply (switch-mode or transformer): the lamp shows something else for each.')
+    missing.push(say`Kind of supply (switch-mode or transformer): the lamp shows something else for each.`)
   const regulated =
     supply.regulated ?? (technology === 'switch-mode' ? true : technology === 'transformer' ? false : null)
   const known = protectionClassOf(supply)
   const rated = ratedPower(supply)
   if (!rated)
-    missing.push('What the supply takes from the mains (A, VA or W on its plate): it decides which lamp suits.')
+    missing.push(say`What the supply takes from the mains (A, VA or W on its plate): it decides which lamp suits.`)
   const idle = idlePowerOf(options.idleW ?? null, technology, rated)
   const minimumV = technology === 'transformer' ? null : minimumOf(supply, reach?.voltageV ?? null)
   const base = {
@@ -108,7 +109,7 @@ function withUsableRails<Of extends { rails: readonly Rail[] }>(of: Of): Of {
   return { ...of, rails }
 }
 
-function reachKnown({ systems }: PreparedSite, check: CheckRequest, missing: string[]): PlanFacts['reach'] {
+function reachKnown({ systems }: PreparedSite, check: CheckRequest, missing: Phrase[]): PlanFacts['reach'] {
   const [mains, ...others] = systems
   const reach = mains && others.length === 0 ? reachOf(mains, check.converter ?? null) : null
   const { minV, maxV, minHz, maxHz } = plannedMains
@@ -122,7 +123,7 @@ function reachKnown({ systems }: PreparedSite, check: CheckRequest, missing: str
   )
     return { ...reach, voltageV: reach.voltageV, frequencyHz: reach.frequencyHz }
   missing.push(
-    'The mains voltage and frequency at the place (one system): every figure of the stages behind the lamp hangs on them.',
+    say`The mains voltage and frequency at the place (one system): every figure of the stages behind the lamp hangs on them.`,
   )
   return null
 }
@@ -134,12 +135,12 @@ function lampsFor(base: Base): Pick<PlanFacts, 'choice' | 'firstLamp' | 'loadLam
   const none = { choice: null, firstLamp: null, loadLamp: null }
   const onHand = options.lampsOnHand?.length ? options.lampsOnHand : null
   if (!onHand)
-    missing.push('Rated voltage and wattage of the lamps at hand: no lamp figure is worked out without them.')
+    missing.push(say`Rated voltage and wattage of the lamps at hand: no lamp figure is worked out without them.`)
   if (!reach || !rated || !idle) return none
   const { voltageV, frequencyHz } = reach
   if (idle.powerW > rated.powerW)
     missing.push(
-      `${watts(idle.powerW)} with nothing connected is more than the ${watts(rated.powerW)} of its rating: one of the two is wrong.`,
+      say`${watts(idle.powerW)} with nothing connected is more than the ${watts(rated.powerW)} of its rating: one of the two is wrong.`,
     )
   // a supply that takes more idle than it is rated for is planned for what it takes
   const ratedW = Math.max(rated.powerW, idle.powerW)
@@ -154,7 +155,7 @@ function lampsFor(base: Base): Pick<PlanFacts, 'choice' | 'firstLamp' | 'loadLam
   const next = choice.order.find(({ use }) => use === 'next') ?? choice.order.at(-1)
   const firstLamp = usable(ordered[0] ?? fallback)
   if (!firstLamp)
-    missing.push('A lamp, or two equal ones in series, rated for this mains: none of those entered serves.')
+    missing.push(say`A lamp, or two equal ones in series, rated for this mains: none of those entered serves.`)
   const loadLamp = usable(next ? asUse(next) : fallback) ?? firstLamp
   return { choice, firstLamp, loadLamp: same(firstLamp, loadLamp) ? firstLamp : loadLamp }
 }

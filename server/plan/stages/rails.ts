@@ -1,9 +1,10 @@
 import { overWindow, windowsInUse } from '../../chain/plateWindow.js'
 import type { DeviceRail, Rail } from '../../chain/situation.js'
 import { ratedWindingV, transformerSizeVA } from '../../physics/adaptorTransformer.js'
-import { volts } from '../../physics/quantity.js'
 import { largestRise, otherTolerance, unregulatedBand } from '../../tables/dummyLoad.js'
 import { nominalMatch } from '../../tables/thresholds.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { volts } from '../../words/quantity.js'
 import { bandOf, type DummyLoadAnswer, dummyLoad } from '../bench/dummyLoad.js'
 import { type OffLoadAnswer, offLoad, regulationKnown } from '../bench/offLoad.js'
 import type { PlanFacts } from './facts.js'
@@ -12,13 +13,13 @@ import type { PlanFacts } from './facts.js'
 export interface RailPlan {
   rail: Rail
   /** "output 1, 5 V d.c." */
-  name: string
+  name: Phrase
   tolerance: number
   unregulated: boolean
   /** false where nobody knows whether it is regulated */
   known: boolean
   /** with nothing connected [V]; null where it cannot be told */
-  offLoad: { low: number; high: number; working: string } | null
+  offLoad: { low: number; high: number; working: Phrase } | null
   /** null where its current is not known */
   load: DummyLoadAnswer | null
 }
@@ -27,8 +28,8 @@ export interface RailPlan {
 export const toleranceOf = (voltageV: number, device: DeviceRail | undefined): number =>
   device?.tolerance ?? (bandOf(voltageV) ?? otherTolerance).tolerance
 
-const railName = (rail: Rail, index: number, count: number): string =>
-  `${count > 1 ? `output ${index + 1}, ` : 'the output, '}${volts(rail.voltageV)}${rail.kind === 'ac' ? ' AC' : rail.kind === 'dc' ? ' DC' : ''}`
+const railName = (rail: Rail, index: number, count: number): Phrase =>
+  say`${count > 1 ? say`output ${index + 1}, ` : say`the output, `}${volts(rail.voltageV)}${rail.kind === 'ac' ? say` AC` : rail.kind === 'dc' ? say` DC` : say``}`
 
 /** The rating of the transformer inside an unregulated supply, and its winding. */
 function transformerOf(rail: Rail): { acV: number; ratedVA: number } | null {
@@ -81,7 +82,7 @@ export function railPlans(facts: PlanFacts): RailPlan[] {
       offLoad: unregulated
         ? off && unregulatedBandOf(rail, off, facts)
         : regulated === true
-          ? { ...band, working: `${volts(rail.voltageV)} ± ${tolerance * 100} %` }
+          ? { ...band, working: say`${volts(rail.voltageV)} ± ${tolerance * 100} %` }
           : off
             ? openBand(rail, off, band, facts)
             : null,
@@ -122,7 +123,7 @@ function unregulatedBandOf(rail: Rail, off: OffLoadAnswer, facts: PlanFacts): No
   return {
     low: Math.min(...ends),
     high: Math.max(...ends),
-    working: `${volts(off.offLoadRangeV.low)} to ${volts(off.offLoadRangeV.high)} at nominal mains, and the mains band on top; a high reading off load condemns nothing`,
+    working: say`${volts(off.offLoadRangeV.low)} to ${volts(off.offLoadRangeV.high)} at nominal mains, and the mains band on top; a high reading off load condemns nothing`,
   }
 }
 
@@ -137,6 +138,6 @@ function openBand(
   return {
     low: Math.min(band.low, wide.low),
     high: Math.max(band.high, wide.high),
-    working: `within ${volts(band.low)} to ${volts(band.high)} it looks regulated; up to ${volts(Math.max(Math.abs(wide.high), Math.abs(wide.low)))} it may be an unregulated one`,
+    working: say`within ${volts(band.low)} to ${volts(band.high)} it looks regulated; up to ${volts(Math.max(Math.abs(wide.high), Math.abs(wide.low)))} it may be an unregulated one`,
   }
 }

@@ -1,7 +1,8 @@
+import type { Words } from '../../words/phrase.js'
 import type { Figure, Step } from '../firstPowerPlan.js'
 
 /** One line of a stage; what is not given is not read. */
-export const step = (key: string, text: string, rest: Partial<Step> = {}): Step => {
+export const step = (key: string, text: Words, rest: Partial<Step> = {}): Step => {
   const line: Step = {
     key,
     text,
@@ -27,6 +28,6 @@ export function atMost(value: number): number {
   return Math.ceil(value * scale - 1e-9) / scale
 }
 
-export const figure = (label: string, value: string, working: string): Figure => ({ label, value, working })
+export const figure = (label: Words, value: Words, working: Words): Figure => ({ label, value, working })
 
 export const qualified: Step['who'] = 'a licensed electrician or other qualified person'

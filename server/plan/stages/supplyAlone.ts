@@ -1,8 +1,9 @@
 import type { Finding, TopicName } from '../../chain/finding.js'
 import { mainsTopics } from '../../chain/index.js'
-import { amperes, duration, farads, volts, watts } from '../../physics/quantity.js'
 import { flashOver, reservoirPerWatt, resultsFromMeter, settleTimes } from '../../tables/firstPower.js'
 import { extraLowVoltageMostV } from '../../tables/thresholds.js'
+import { joined, type Phrase, say } from '../../words/phrase.js'
+import { amperes, duration, farads, volts, watts } from '../../words/quantity.js'
 import { reform } from '../bench/reform.js'
 import type { LampTransient } from '../firstPower/transient.js'
 import type { Figure, FirstPowerStage } from '../firstPowerPlan.js'
@@ -17,13 +18,13 @@ const mustBeKnown: readonly TopicName[] = ['mains-voltage', 'mains-frequency', '
 const mustNotStop = mainsTopics.map(({ name }) => name).filter((name) => !mustBeKnown.includes(name))
 
 /** "Stop: …. What to do. Find out first: …." */
-export const because = (findings: readonly Finding[]): string =>
-  findings
-    .map(
+export const because = (findings: readonly Finding[]): Phrase =>
+  joined(
+    findings.map(
       ({ outcome, title, action }) =>
-        `${outcome === 'stop' ? 'Stop' : 'Find out first'}: ${title}.${action ? ` ${action}` : ''}`,
-    )
-    .join(' ')
+        say`${outcome === 'stop' ? say`Stop` : say`Find out first`}: ${title}.${action ? say` ${action}` : say``}`,
+    ),
+  )
 
 /** The findings that keep the supply off the mains: the stops, and what must be known first only where nothing stops. */
 function keptOff(facts: PlanFacts): Finding[] {
@@ -40,25 +41,28 @@ export const openOnMains = (facts: PlanFacts): Finding[] =>
   )
 
 /** The same reason for a later stage, in short: the first stage says what to do. */
-export function mainsBlockedToo(facts: PlanFacts): string | null {
+export function mainsBlockedToo(facts: PlanFacts): Phrase | null {
   const whole = mainsBlocked(facts)
   const found = keptOff(facts)
   if (whole === null || found.length === 0) return whole
-  return `Waits for the first stage: ${found.map(({ title }) => title).join('; ')}.`
+  return say`Waits for the first stage: ${joined(
+    found.map(({ title }) => title),
+    say`; `,
+  )}.`
 }
 
 /** Why the supply must not meet this mains yet, with what must change first; null where it may, behind the lamp. */
-function mainsBlocked(facts: PlanFacts): string | null {
+function mainsBlocked(facts: PlanFacts): Phrase | null {
   const { windows, kind } = facts.supply.input
   if (kind === 'dc' && windows.length > 0 && windows.every(({ max }) => max <= extraLowVoltageMostV.value))
-    return 'This supply is fed with a low DC voltage, not from the mains: the lamp has no place in front of it. Feed it from a current-limited bench supply.'
+    return say`This supply is fed with a low DC voltage, not from the mains: the lamp has no place in front of it. Feed it from a current-limited bench supply.`
   const found = keptOff(facts)
-  if (found.length > 0) return `The supply does not meet the mains as things stand. ${because(found)}`
+  if (found.length > 0) return say`The supply does not meet the mains as things stand. ${because(found)}`
   if (windows.length === 0)
-    return 'The input voltage of the supply is not known: read its plate before it meets any mains. A lamp does not make a wrong voltage right.'
-  if (!facts.reach) return 'The mains at the place is not known as one voltage and one frequency: have it measured.'
+    return say`The input voltage of the supply is not known: read its plate before it meets any mains. A lamp does not make a wrong voltage right.`
+  if (!facts.reach) return say`The mains at the place is not known as one voltage and one frequency: have it measured.`
   if (facts.options.lampsOnHand?.length && facts.choice && !facts.firstLamp)
-    return `None of the lamps entered serves on ${volts(facts.reach.voltageV)}: one for a lower voltage burns out or bursts when the supply is a short, one for a higher voltage hides what it should show. Get a lamp rated for this mains, or two equal ones in series that make it up.`
+    return say`None of the lamps entered serves on ${volts(facts.reach.voltageV)}: one for a lower voltage burns out or bursts when the supply is a short, one for a higher voltage hides what it should show. Get a lamp rated for this mains, or two equal ones in series that make it up.`
   return null
 }
 
@@ -70,7 +74,7 @@ export function supplyAlone(facts: PlanFacts, rails: readonly RailPlan[]): First
   const transient = leftOut === null && lamp ? firstSeconds(facts, lamp) : null
   return {
     name: 'supply-alone',
-    title: 'The supply alone, behind the lamp',
+    title: say`The supply alone, behind the lamp`,
     leftOut,
     figures: leftOut === null ? [...lampFigures(facts, lamp, idle, transient), ...reformFigures(facts)] : [],
     steps: leftOut === null ? supplyAloneSteps(facts, rails, lamp, idle, transient?.seen ?? null) : [],
@@ -102,39 +106,41 @@ function lampFigures(
   if (reach)
     figures.push(
       figure(
-        'Mains at the supply',
-        `${volts(reach.voltageV)}`,
+        say`Mains at the supply`,
+        say`${volts(reach.voltageV)}`,
         reach.through === 'converter'
-          ? 'the output of the converter; the lamp stands behind it'
-          : 'the mains of the place',
+          ? say`the output of the converter; the lamp stands behind it`
+          : say`the mains of the place`,
       ),
     )
-  if (rated) figures.push(figure('Taken at full load, at most', watts(rated.powerW, 3, 'up'), rated.working))
-  if (facts.idle) figures.push(figure('Taken with nothing connected', watts(facts.idle.powerW, 3), facts.idle.working))
+  if (rated) figures.push(figure(say`Taken at full load, at most`, watts(rated.powerW, 3, 'up'), rated.working))
+  if (facts.idle)
+    figures.push(figure(say`Taken with nothing connected`, watts(facts.idle.powerW, 3), facts.idle.working))
   if (!lamp) {
     const [first] = choice?.order ?? []
-    if (first) figures.push(figure('Lamp to look for', lampText(first), first.reason))
+    if (first) figures.push(figure(say`Lamp to look for`, lampText(first), first.reason))
     return figures
   }
   figures.push(
     figure(
-      'Lamp to use first',
+      say`Lamp to use first`,
       lampText(lamp),
-      choice?.order[0]?.reason ?? 'the one that passes most; whether the supply starts behind it cannot be relied on',
+      choice?.order[0]?.reason ??
+        say`the one that passes most; whether the supply starts behind it cannot be relied on`,
     ),
   )
   if (!idle) return figures
   figures.push(
     figure(
-      'Most that flows into a dead short',
+      say`Most that flows into a dead short`,
       amperes(idle.answer.shortA, 3),
-      'the whole mains on the lamp, filament hot',
+      say`the whole mains on the lamp, filament hot`,
     ),
   )
   figures.push(
     figure(
-      'Across the lamp, nothing connected to the supply',
-      idle.lampV === null ? 'starved: it tries and drops out' : `at most ${volts(idle.lampV, 3, 'up')}`,
+      say`Across the lamp, nothing connected to the supply`,
+      idle.lampV === null ? say`starved: it tries and drops out` : say`at most ${volts(idle.lampV, 3, 'up')}`,
       idle.working,
     ),
   )
@@ -142,9 +148,9 @@ function lampFigures(
   if (transient && reservoir)
     figures.push(
       figure(
-        'The first two seconds',
+        say`The first two seconds`,
         transient.seen,
-        `${farads(reservoir.bulkF, 3)}${reservoir.estimated ? ' (project estimate from its rating)' : ''} charged through the lamp, largest current ${amperes(transient.peakA, 3)}`,
+        say`${farads(reservoir.bulkF, 3)}${reservoir.estimated ? say` (project estimate from its rating)` : say``} charged through the lamp, largest current ${amperes(transient.peakA, 3)}`,
       ),
     )
   return figures
@@ -154,26 +160,26 @@ function lampFigures(
 function reformFigures(facts: PlanFacts): Figure[] {
   const { yearsUnused, bulkF, bulkRatedV } = facts.options
   if (yearsUnused == null) {
-    facts.missing.push('Years without power: capacitors that stood long are reformed first.')
+    facts.missing.push(say`Years without power: capacitors that stood long are reformed first.`)
     return []
   }
   if (bulkF == null || bulkRatedV == null) {
-    facts.missing.push('Value and rated voltage of the largest capacitor: the reforming steps hang on them.')
+    facts.missing.push(say`Value and rated voltage of the largest capacitor: the reforming steps hang on them.`)
     return []
   }
   const answer = reform({ capacitanceF: bulkF, ratedV: bulkRatedV, yearsUnused })
   const words = {
-    'check-leakage': 'measure its leakage',
-    reform: 'reform it first',
-    'plan-to-replace': 'reform it first, and plan to replace it',
+    'check-leakage': say`measure its leakage`,
+    reform: say`reform it first`,
+    'plan-to-replace': say`reform it first, and plan to replace it`,
   }
   const last = answer.stages.at(-1)
   return [
-    figure('Reservoir capacitor', words[answer.need], answer.working.at(-1) ?? ''),
+    figure(say`Reservoir capacitor`, words[answer.need], answer.working.at(-1) ?? say``),
     figure(
-      'Reforming, out of circuit',
-      `${answer.stages.length} steps to ${volts(last?.voltageV ?? bulkRatedV)}, ${duration(answer.stages.reduce((sum, stage) => sum + stage.holdS, 0))} in all, at most ${amperes(answer.acceptLeakageA, 3, 'down')} at the end`,
-      answer.working[1] ?? '',
+      say`Reforming, out of circuit`,
+      say`${answer.stages.length} steps to ${volts(last?.voltageV ?? bulkRatedV)}, ${duration(answer.stages.reduce((sum, stage) => sum + stage.holdS, 0))} in all, at most ${amperes(answer.acceptLeakageA, 3, 'down')} at the end`,
+      answer.working[1] ?? say``,
     ),
   ]
 }

@@ -1,16 +1,17 @@
 import { inputPower, outputPowerW } from '../../chain/inputPower.js'
 import type { PreparedSupply } from '../../chain/situation.js'
 import { inputFromOutputW } from '../../physics/apparentPower.js'
-import { decimal, voltAmperes, watts } from '../../physics/quantity.js'
 import { idlePower, leastFigures } from '../../tables/firstPower.js'
 import { assuredShare } from '../../tables/seriesLamp.js'
 import type { Source } from '../../tables/source.js'
 import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../../tables/thresholds.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { decimal, voltAmperes, watts } from '../../words/quantity.js'
 
 /** A power with where it comes from. */
 export interface PowerFact {
   powerW: number
-  working: string
+  working: Phrase
   sources: Source[]
 }
 
@@ -26,19 +27,19 @@ function powerOnPlate(supply: PreparedSupply): PowerFact | null {
     const powerW = inputFromOutputW(outputW, supplyEfficiency.value)
     return {
       powerW,
-      working: `${watts(outputW)} out / ${decimal(supplyEfficiency.value)} = ${watts(powerW)} in`,
+      working: say`${watts(outputW)} out / ${decimal(supplyEfficiency.value)} = ${watts(powerW)} in`,
       sources: [supplyEfficiency.source],
     }
   }
   if (supply.input.powerW !== null)
-    return { powerW: supply.input.powerW, working: `${watts(supply.input.powerW)} on its plate`, sources: [] }
+    return { powerW: supply.input.powerW, working: say`${watts(supply.input.powerW)} on its plate`, sources: [] }
   const input = inputPower(supply)
   if (!input) return null
   const factor = supply.technology === 'transformer' ? transformerPowerFactor : switchModePowerFactor
   const powerW = input.powerVA * factor.value
   return {
     powerW,
-    working: `${voltAmperes(input.powerVA)} (${input.basis}) × ${decimal(factor.value)} = ${watts(powerW)}`,
+    working: say`${voltAmperes(input.powerVA)} (${input.basis}) × ${decimal(factor.value)} = ${watts(powerW)}`,
     sources: [...input.sources, factor.source],
   }
 }
@@ -50,14 +51,14 @@ export function idlePowerOf(
   rated: PowerFact | null,
 ): PowerFact | null {
   if (measuredW !== null)
-    return { powerW: measuredW, working: `${watts(measuredW)} measured with nothing connected`, sources: [] }
+    return { powerW: measuredW, working: say`${watts(measuredW)} measured with nothing connected`, sources: [] }
   if (!rated) return null
   // where the kind is not known, the one that takes more
   const { share, floorW } = idlePower[technology ?? 'transformer']
   const powerW = Math.min(Math.max(share * rated.powerW, floorW), rated.powerW)
   return {
     powerW,
-    working: `at most ${decimal(share)} × ${watts(rated.powerW)}, or ${watts(floorW)}: ${watts(powerW)} (project estimate; measure it)`,
+    working: say`at most ${decimal(share)} × ${watts(rated.powerW)}, or ${watts(floorW)}: ${watts(powerW)} (project estimate; measure it)`,
     sources: [idlePower.source],
   }
 }

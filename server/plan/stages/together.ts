@@ -2,9 +2,10 @@ import type { TopicName } from '../../chain/finding.js'
 import { pairTopics } from '../../chain/index.js'
 import type { DeviceRail } from '../../chain/situation.js'
 import { inputFromOutputW } from '../../physics/apparentPower.js'
-import { duration, volts, watts } from '../../physics/quantity.js'
 import { flashOver, settleTimes } from '../../tables/firstPower.js'
 import { supplyEfficiency } from '../../tables/thresholds.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { duration, volts, watts } from '../../words/quantity.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { type BehindLamp, behindLamp, lampText, seenAs } from './behindLamp.js'
 import { readsShort } from './benchStage.js'
@@ -19,7 +20,7 @@ const mustFit: readonly TopicName[] = ['output-kind', 'output-voltage', 'polarit
 const mustNotStop = pairTopics.map(({ name }) => name).filter((name) => !mustFit.includes(name))
 
 /** What the machine makes the supply take from the mains, by its own plate; null where it does not say [W]. */
-export function demand(facts: PlanFacts): { powerW: number; working: string } | null {
+export function demand(facts: PlanFacts): { powerW: number; working: Phrase } | null {
   const { rails } = facts.device
   if (rails.length === 0 || rails.some(({ currentA }) => currentA === null)) return null
   const outputW = rails.reduce((sum, rail) => sum + Math.abs(rail.voltageV) * (rail.currentA ?? 0), 0)
@@ -27,16 +28,16 @@ export function demand(facts: PlanFacts): { powerW: number; working: string } | 
   const powerW = inputFromOutputW(outputW, supplyEfficiency.value)
   return {
     powerW,
-    working: `the machine’s ${watts(outputW)} / ${supplyEfficiency.value} = ${watts(powerW)} from the mains`,
+    working: say`the machine’s ${watts(outputW)} / ${supplyEfficiency.value} = ${watts(powerW)} from the mains`,
   }
 }
 
-function whyNot(facts: PlanFacts): string | null {
+function whyNot(facts: PlanFacts): Phrase | null {
   const blocked = mainsBlockedToo(facts)
   if (blocked !== null) return blocked
   const found = [...standing(facts, mustFit, true), ...standing(facts, mustNotStop, false)]
-  if (found.length > 0) return `Supply and machine are not joined as things stand. ${because(found)}`
-  if (facts.device.rails.length === 0) return 'What the machine wants is not known: nothing is joined before that.'
+  if (found.length > 0) return say`Supply and machine are not joined as things stand. ${because(found)}`
+  if (facts.device.rails.length === 0) return say`What the machine wants is not known: nothing is joined before that.`
   return readsShort(facts)
 }
 
@@ -48,7 +49,7 @@ export function together(facts: PlanFacts, rails: readonly RailPlan[]): FirstPow
   const found = lamp && need ? behindLamp(facts, lamp, need.powerW) : null
   return {
     name: 'together',
-    title: 'Supply and machine together, behind the lamp',
+    title: say`Supply and machine together, behind the lamp`,
     leftOut,
     figures: leftOut === null ? figures(facts, need, found) : [],
     steps: leftOut === null ? steps(facts, found, rails) : [],
@@ -72,23 +73,23 @@ function figures(facts: PlanFacts, need: ReturnType<typeof demand>, found: Behin
     ...(facts.loadLamp
       ? [
           figure(
-            'Lamp to use',
+            say`Lamp to use`,
             lampText(facts.loadLamp),
-            reason ?? 'of those at hand, the one that leaves the load most',
+            reason ?? say`of those at hand, the one that leaves the load most`,
           ),
         ]
       : []),
-    ...(need ? [figure('Taken from the mains, at most', watts(need.powerW, 3, 'up'), need.working)] : []),
+    ...(need ? [figure(say`Taken from the mains, at most`, watts(need.powerW, 3, 'up'), need.working)] : []),
     ...(found
       ? [
           figure(
-            'Across the lamp, the machine at its plate current',
-            found.lampV === null ? 'starved: it tries and drops out' : `at most ${volts(found.lampV, 3, 'up')}`,
+            say`Across the lamp, the machine at its plate current`,
+            found.lampV === null ? say`starved: it tries and drops out` : say`at most ${volts(found.lampV, 3, 'up')}`,
             found.working,
           ),
           ...(found.loadV === null
             ? []
-            : [figure('Left for the supply', volts(found.loadV, 3, 'down'), found.working)]),
+            : [figure(say`Left for the supply`, volts(found.loadV, 3, 'down'), found.working)]),
         ]
       : []),
   ]
@@ -113,7 +114,7 @@ function atMachine(
   const edge = Math.abs(voltageV) * (1 + tolerance)
   if (regulated === true && !nearest?.unregulated) {
     const [low, high] = sign < 0 ? [-edge, -least] : [least, edge]
-    return { expect: `${volts(low, 4)} to ${volts(high, 4)}`, unit: 'V', low, high, stopIf: 'it lies outside' }
+    return { expect: say`${volts(low, 4)} to ${volts(high, 4)}`, unit: 'V', low, high, stopIf: say`it lies outside` }
   }
   const offLoad = wanted.tolerance === null && nearest?.unregulated ? nearest.offLoad : null
   const most = offLoad ? Math.max(edge, Math.abs(offLoad.low), Math.abs(offLoad.high)) : edge
@@ -121,11 +122,11 @@ function atMachine(
     ? 'no more than with nothing connected; near the plate only at full load, and lower behind the lamp'
     : 'an unregulated output is lower behind the lamp, by as much as the lamp takes'
   return {
-    expect: `at most ${volts(sign * most, 4)}: ${because}`,
+    expect: say`at most ${volts(sign * most, 4)}: ${because}`,
     unit: 'V',
     low: sign < 0 ? -most : null,
     high: sign < 0 ? null : most,
-    stopIf: 'it is more, or falls while you watch',
+    stopIf: say`it is more, or falls while you watch`,
   }
 }
 
@@ -136,58 +137,68 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
   const starved = found !== null && found.lampV === null
   const high = found?.lampV == null ? null : atMost(found.lampV)
   return [
-    step('together.batteries', 'Batteries still out; everything the machine does not need to start is disconnected.', {
-      caution: oldBatteries,
-    }),
-    step('together.join', 'All unplugged: put the supply’s plug into the machine.', {
-      expect: dc ? 'the polarity measured on this supply is the one the machine wants' : 'an AC output to an AC input',
-      stopIf: dc ? 'either is not written down' : 'either is not certain',
+    step(
+      'together.batteries',
+      say`Batteries still out; everything the machine does not need to start is disconnected.`,
+      {
+        caution: oldBatteries,
+      },
+    ),
+    step('together.join', say`All unplugged: put the supply’s plug into the machine.`, {
+      expect: dc
+        ? say`the polarity measured on this supply is the one the machine wants`
+        : say`an AC output to an AC input`,
+      stopIf: dc ? say`either is not written down` : say`either is not certain`,
       caution: dc ? reversed : null,
     }),
     step(
       'together.switch-on',
-      `Behind ${lampText(facts.loadLamp)}: plug in, switch on, hands off, watch lamp and machine for ${wait}.`,
+      say`Behind ${lampText(facts.loadLamp)}: plug in, switch on, hands off, watch lamp and machine for ${wait}.`,
       {
         expect: starved
-          ? 'the lamp may pulse: it cannot feed this machine. That is no proof of a fault'
+          ? say`the lamp may pulse: it cannot feed this machine. That is no proof of a fault`
           : found
-            ? `a flash, then at most ${seenAs(found.glow)}`
-            : 'a flash, then darker',
+            ? say`a flash, then at most ${seenAs(found.glow)}`
+            : say`a flash, then darker`,
         stopIf: starved
-          ? `the lamp is bright without a pause for ${wait}: switch off and unplug`
-          : `the lamp is still bright after ${wait}, gets brighter, or anything smells or smokes: switch off and unplug`,
+          ? say`the lamp is bright without a pause for ${wait}: switch off and unplug`
+          : say`the lamp is still bright after ${wait}, gets brighter, or anything smells or smokes: switch off and unplug`,
         caution: noIsolation,
       },
     ),
-    step('together.lamp-volts', 'Read the voltage across the lamp, on insulated test sockets.', {
-      expect: high === null ? 'write it down' : `at most ${volts(high, 3, 'up')}`,
+    step('together.lamp-volts', say`Read the voltage across the lamp, on insulated test sockets.`, {
+      expect: high === null ? say`write it down` : say`at most ${volts(high, 3, 'up')}`,
       unit: 'V',
       low: high === null ? null : 0,
       high,
-      stopIf: 'it rises while you watch',
+      stopIf: say`it rises while you watch`,
     }),
     ...device.rails.map((rail, index) =>
       step(
         `together.rail-${index + 1}`,
-        `Read the ${volts(rail.voltageV)}${rail.kind === 'ac' ? ' AC' : ''} at the machine.`,
+        say`Read the ${volts(rail.voltageV)}${rail.kind === 'ac' ? say` AC` : say``} at the machine.`,
         atMachine(rail, facts.regulated, rails),
       ),
     ),
     step(
       'together.hold',
-      `Leave it on for ${duration(settleTimes.togetherS)}, then read the lamp again. Keep this stage short: low voltage is no rest for a machine.`,
+      say`Leave it on for ${duration(settleTimes.togetherS)}, then read the lamp again. Keep this stage short: low voltage is no rest for a machine.`,
       {
-        expect: 'no more than before',
+        expect: say`no more than before`,
         unit: 'V',
         low: high === null ? null : 0,
         high,
-        stopIf: 'it has risen: something warms up',
+        stopIf: say`it has risen: something warms up`,
       },
     ),
-    step('together.off', 'Switch off, unplug. Before you reach inside, wait and measure across the large capacitors.', {
-      expect: 'nearly 0\u00a0V',
-      unit: 'V',
-      caution: storedCharge,
-    }),
+    step(
+      'together.off',
+      say`Switch off, unplug. Before you reach inside, wait and measure across the large capacitors.`,
+      {
+        expect: say`nearly 0\u00a0V`,
+        unit: 'V',
+        caution: storedCharge,
+      },
+    ),
   ]
 }

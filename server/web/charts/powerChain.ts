@@ -1,5 +1,5 @@
 import { chainLinks, type LinkKey } from '../../chain/chainLinks.js'
-import { byWorst, type CheckResponse, type Outcome } from '../../chain/finding.js'
+import { byWorst, type Outcome, type ToldCheck } from '../../chain/finding.js'
 import { topics } from '../../chain/index.js'
 import { kindText } from '../../chain/railText.js'
 import type { CheckRequest } from '../../chain/request.js'
@@ -74,7 +74,7 @@ const given = (key: LinkKey, { supply, device }: CheckRequest): boolean =>
   (key === 'jack' && !sized(device.jack))
 
 /** The power chain from the wall to the machine, each link with the worst that was found about it. */
-export function powerChain(request: CheckRequest, { findings, readings }: CheckResponse): ChainLink[] {
+export function powerChain(request: CheckRequest, { findings, readings }: ToldCheck): ChainLink[] {
   const what = contents(request, readings.supply, readings.device)
   const links = (Object.keys(chainLinks) as LinkKey[]).map((key) => {
     const here: readonly string[] = topics.filter(({ link }) => link === key).map(({ name }) => name)

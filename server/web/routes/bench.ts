@@ -9,6 +9,7 @@ import { leakage } from '../../plan/bench/leakage.js'
 import { offLoad } from '../../plan/bench/offLoad.js'
 import { reform } from '../../plan/bench/reform.js'
 import { planFirstPower } from '../../plan/planFirstPower.js'
+import { tell } from '../../words/tell.js'
 import { parse } from '../parse.js'
 import {
   benchSupplySchema,
@@ -31,31 +32,31 @@ export function benchRoutes(): Router {
       currentA,
       tolerance: tolerancePercent == null ? null : tolerancePercent / 100,
     }))
-    response.json(benchSupply({ rails: asked, ...rest }))
+    response.json(tell(benchSupply({ rails: asked, ...rest })))
   })
   router.post('/api/dummy-load', (request, response) => {
-    response.json(dummyLoad(parse(dummyLoadSchema, request.body)))
+    response.json(tell(dummyLoad(parse(dummyLoadSchema, request.body))))
   })
   router.post('/api/discharge', (request, response) => {
-    response.json(discharge(parse(dischargeSchema, request.body)))
+    response.json(tell(discharge(parse(dischargeSchema, request.body))))
   })
   router.post('/api/reform', (request, response) => {
-    response.json(reform(parse(reformSchema, request.body)))
+    response.json(tell(reform(parse(reformSchema, request.body))))
   })
   router.post('/api/off-load', (request, response) => {
-    response.json(offLoad(parse(offLoadSchema, request.body)))
+    response.json(tell(offLoad(parse(offLoadSchema, request.body))))
   })
   router.post('/api/leakage', (request, response) => {
-    response.json(leakage(parse(leakageSchema, request.body)))
+    response.json(tell(leakage(parse(leakageSchema, request.body))))
   })
   router.post('/api/insulation', (request, response) => {
     const { scheme, ...readings } = parse(insulationSchema, request.body)
-    response.json(insulationAnswer({ schemes: scheme, ...readings }))
+    response.json(tell(insulationAnswer({ schemes: scheme, ...readings })))
   })
   router.post('/api/first-power', (request, response) => {
     const { check, ...options } = parse(firstPowerSchema, request.body)
     const of = prepareCase(check)
-    response.json(planFirstPower(of, assessCase(of), options))
+    response.json(tell(planFirstPower(of, assessCase(of), options)))
   })
   return router
 }

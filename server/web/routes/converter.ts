@@ -3,6 +3,7 @@ import { chooseConverter } from '../../chain/chooseConverter.js'
 import { prepareSite } from '../../chain/prepareSite.js'
 import { prepareSupply } from '../../chain/prepareSupply.js'
 import { readPlate } from '../../plate/readPlate.js'
+import { tell } from '../../words/tell.js'
 import { parse } from '../parse.js'
 import { chooseConverterSchema } from '../schemas/check.js'
 
@@ -11,7 +12,7 @@ export function converterRoutes(): Router {
   const router = Router()
   router.post('/api/converter', (request, response) => {
     const { site, supply } = parse(chooseConverterSchema, request.body)
-    response.json(chooseConverter(prepareSite(site), prepareSupply(supply, readPlate)))
+    response.json(tell(chooseConverter(prepareSite(site), prepareSupply(supply, readPlate))))
   })
   return router
 }

@@ -1,5 +1,6 @@
 import { Router } from 'express'
 import { inrushAnswer, usualInrushRunS } from '../../plan/firstPower/inrush.js'
+import { tell } from '../../words/tell.js'
 import { parse } from '../parse.js'
 import { inrushSchema } from '../schemas/seriesLamp.js'
 
@@ -8,7 +9,7 @@ export function inrushRoutes(): Router {
   const router = Router()
   router.post('/api/inrush', (request, response) => {
     const { loadOhm, durationS, ...circuit } = parse(inrushSchema, request.body)
-    response.json(inrushAnswer({ ...circuit, loadOhm: loadOhm ?? null, durationS: durationS ?? usualInrushRunS }))
+    response.json(tell(inrushAnswer({ ...circuit, loadOhm: loadOhm ?? null, durationS: durationS ?? usualInrushRunS })))
   })
   return router
 }

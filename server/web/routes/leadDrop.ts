@@ -1,5 +1,6 @@
 import { Router } from 'express'
 import { leadLoss } from '../../chain/leadLoss.js'
+import { tell } from '../../words/tell.js'
 import { parse } from '../parse.js'
 import { leadDropSchema } from '../schemas/check.js'
 
@@ -7,7 +8,7 @@ import { leadDropSchema } from '../schemas/check.js'
 export function leadDropRoutes(): Router {
   const router = Router()
   router.post('/api/lead-drop', (request, response) => {
-    response.json(leadLoss(parse(leadDropSchema, request.body)))
+    response.json(tell(leadLoss(parse(leadDropSchema, request.body))))
   })
   return router
 }

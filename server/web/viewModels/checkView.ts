@@ -1,4 +1,4 @@
-import type { CheckResponse } from '../../chain/finding.js'
+import type { ToldCheck } from '../../chain/finding.js'
 import { knownReading } from '../../chain/knownReading.js'
 import type { CheckRequest } from '../../chain/request.js'
 import { labelOf } from '../../facts/boxes.js'
@@ -18,7 +18,7 @@ import { notJudged, tally, verdictWords } from './verdictWords.js'
 export interface ResultView {
   verdict: (typeof verdictWords)[keyof typeof verdictWords]
   tally: string
-  findings: CheckResponse['findings']
+  findings: ToldCheck['findings']
   chain: ChainLink[]
   plugs: PlugDrawing | null
   notJudged: string[]
@@ -40,7 +40,7 @@ export interface CheckPage {
   sentence: string
 }
 
-function resultView(request: CheckRequest, response: CheckResponse, { state, query }: CheckForm): ResultView {
+function resultView(request: CheckRequest, response: ToldCheck, { state, query }: CheckForm): ResultView {
   const { findings, verdict, readings } = response
   const { supply, device } = request
   return {
@@ -68,7 +68,7 @@ export interface Checked {
   form: CheckForm
   readings: { supply: LabelReading | null; machine: LabelReading | null }
   /** `null` while there is nothing to judge */
-  response: CheckResponse | null
+  response: ToldCheck | null
 }
 
 /** Everything the page "/" shows. */

@@ -1,5 +1,6 @@
 import type { Assessment } from '../../jobs/job.js'
 import type { Checklist, ChecklistLine } from '../../plan/checklist.js'
+import type { Told } from '../../words/tell.js'
 import { head, type PageHead } from '../page.js'
 import { verdictWords } from './verdictWords.js'
 
@@ -11,13 +12,13 @@ export interface ChecklistPage {
   date: string
   dataVersion: string
   verdict: string
-  stages: { number: number; title: string; pause: string | null; lines: ChecklistLine[] }[]
+  stages: { number: number; title: string; pause: string | null; lines: Told<ChecklistLine>[] }[]
   /** where the page leads back to */
   back: { href: string; text: string }
 }
 
 export function checklistView(
-  checklist: Checklist,
+  checklist: Told<Checklist>,
   assessment: Assessment,
   { caseName, now, back }: { caseName: string | null; now: number; back: ChecklistPage['back'] },
 ): ChecklistPage {

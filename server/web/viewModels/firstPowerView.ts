@@ -1,6 +1,6 @@
 import { assessCase } from '../../chain/assess.js'
 import { prepareCase } from '../../chain/case.js'
-import type { CheckResponse, Finding } from '../../chain/finding.js'
+import type { ToldFinding } from '../../chain/finding.js'
 import { protectionClassOf } from '../../chain/protectionClass.js'
 import { labelOf } from '../../facts/boxes.js'
 import { amperes, decimal, duration, farads, joules, ohms, volts, watts } from '../../physics/quantity.js'
@@ -9,13 +9,15 @@ import { insulationAnswer } from '../../plan/bench/insulation.js'
 import { leakage } from '../../plan/bench/leakage.js'
 import { reform } from '../../plan/bench/reform.js'
 import { loadLine } from '../../plan/firstPower/seriesLamp.js'
-import type { Caution, Figure, FirstPowerPlan, FirstPowerStage, Step } from '../../plan/firstPowerPlan.js'
+import type { Caution, Figure, FirstPowerStage, Step, ToldPlan } from '../../plan/firstPowerPlan.js'
 import { planOf } from '../../plan/planFirstPower.js'
 import { firstSeconds, lampText, reservoirOf } from '../../plan/stages/behindLamp.js'
 import { factsOf, type LampUse, type PlanFacts, setupOf } from '../../plan/stages/facts.js'
 import { demand } from '../../plan/stages/together.js'
 import { accessibleLimit, reformingProcedures } from '../../tables/capacitors.js'
 import type { Source } from '../../tables/source.js'
+import { joined } from '../../words/phrase.js'
+import { type Told, tell } from '../../words/tell.js'
 import { caseName } from '../caseName.js'
 import { lampCircuit } from '../charts/lampCircuit.js'
 import { loadLineChart } from '../charts/loadLine.js'
@@ -83,7 +85,7 @@ interface AsideView {
   warning: Caution | null
   drawing: DrawingView | null
   tables: Table[]
-  findings: Finding[]
+  findings: ToldFinding[]
   working: string[]
   cautions: string[]
   sources: Source[]
@@ -172,7 +174,7 @@ const drawingView = (title: string, { svg, caption, table }: Drawing): DrawingVi
   table: { caption: `${title}: the figures`, head: table.headings, rows: table.rows },
 })
 
-const stepView = ({ text, expect, stopIf, who, caution }: Step): StepView => ({
+const stepView = ({ text, expect, stopIf, who, caution }: Told<Step>): StepView => ({
   text: who === 'you' ? text : `${text} This is work for ${who}.`,
   expect,
   stopIf,
@@ -217,7 +219,7 @@ function drawingsOf(facts: PlanFacts): Record<string, DrawingView[]> {
         id,
       ),
     )
-  const transient = firstLamp ? firstSeconds(facts, firstLamp) : null
+  const transient = firstLamp ? tell(firstSeconds(facts, firstLamp)) : null
   const reservoir = reservoirOf(facts)
   return {
     'supply-alone': firstLamp
@@ -227,7 +229,7 @@ function drawingsOf(facts: PlanFacts): Record<string, DrawingView[]> {
           ...(transient && reservoir && reach
             ? [
                 drawingView(
-                  `The first seconds, ${farads(reservoir.bulkF, 3)}${reservoir.estimated ? ' (project estimate)' : ''} behind ${lampText(firstLamp)}`,
+                  `The first seconds, ${farads(reservoir.bulkF, 3)}${reservoir.estimated ? ' (project estimate)' : ''} behind ${tell(lampText(firstLamp))}`,
                   transientChart(
                     transient,
                     `Switch-on of the supply alone on ${volts(reach.voltageV)}`,
@@ -250,19 +252,19 @@ function drawingsOf(facts: PlanFacts): Record<string, DrawingView[]> {
 const gistReadings = 3
 
 /** What a stage holds, in a line: how many steps, behind which lamps, and the first readings to expect. */
-function gistOf({ name, leftOut, steps }: FirstPowerStage, { firstLamp, loadLamp }: PlanFacts): string {
+function gistOf({ name, leftOut, steps }: Told<FirstPowerStage>, { firstLamp, loadLamp }: PlanFacts): string {
   if (leftOut !== null) return 'Left out as things stand.'
   const lamp = { 'supply-alone': firstLamp, 'dummy-load': loadLamp, 'bench-supply': null, together: loadLamp }[name]
   const expected = steps.flatMap(({ unit, expect }) => (unit && expect ? [expect.split(/[;,] /)[0] ?? expect] : []))
   const readings = [...new Set(expected)].slice(0, gistReadings)
   return [
     `${steps.length} steps`,
-    ...(lamp ? [`behind ${lampText(lamp)}`] : []),
+    ...(lamp ? [`behind ${tell(lampText(lamp))}`] : []),
     ...(readings.length > 0 ? [`to be read: ${readings.join(' · ')}`] : []),
   ].join(', ')
 }
 
-function stageViews(facts: PlanFacts, plan: FirstPowerPlan): StageView[] {
+function stageViews(facts: PlanFacts, plan: ToldPlan): StageView[] {
   const drawings = drawingsOf(facts)
   return plan.stages.map((stage, at) => ({
     id: stage.name,
@@ -277,7 +279,7 @@ function stageViews(facts: PlanFacts, plan: FirstPowerPlan): StageView[] {
   }))
 }
 
-const lethal: Caution = {
+const lethal: Told<Caution> = {
   signal: 'DANGER',
   hazard: 'A capacitor being reformed carries a voltage that kills, for hours.',
   consequence: 'Touching its terminals can kill, also after the source is off.',
@@ -288,7 +290,7 @@ const lethal: Caution = {
 /** Above this a part is not touched [V]: the lowest d.c. limit for accessible parts. */
 const touchableV = accessibleLimit.limitV
 
-const charged: Caution = {
+const charged: Told<Caution> = {
   signal: 'WARNING',
   hazard: 'A capacitor keeps its charge after the plug is out.',
   consequence: 'A shock; an arc; a destroyed part.',
@@ -310,7 +312,7 @@ const aside = (rest: Pick<AsideView, 'id' | 'title' | 'gist' | 'lead'> & Partial
 function reformAside({ options }: PlanFacts): AsideView[] {
   const { bulkF, bulkRatedV, yearsUnused } = options
   if (bulkF == null || bulkRatedV == null || yearsUnused == null) return []
-  const answer = reform({ capacitanceF: bulkF, ratedV: bulkRatedV, yearsUnused })
+  const answer = tell(reform({ capacitanceF: bulkF, ratedV: bulkRatedV, yearsUnused }))
   const words = {
     'check-leakage': 'Such an age asks for a leakage measurement, not for reforming.',
     reform: 'Such an age asks for reforming before full voltage.',
@@ -356,7 +358,7 @@ function dischargeAside({ options, reach }: PlanFacts): AsideView[] {
   const { bulkF } = options
   if (bulkF == null || !reach) return []
   const voltageV = reach.voltageV * Math.SQRT2
-  const answer = discharge({ capacitanceF: bulkF, voltageV })
+  const answer = tell(discharge({ capacitanceF: bulkF, voltageV }))
   if (answer.standardOhm === null || answer.peakW === null) return []
   return [
     aside({
@@ -390,7 +392,7 @@ function tingleAside({ reach }: PlanFacts): AsideView[] {
   if (!reach) return []
   const answers = usualY.map((capacitanceF) => ({
     capacitanceF,
-    answer: leakage({ capacitanceF, voltageV: reach.voltageV, frequencyHz: reach.frequencyHz }),
+    answer: tell(leakage({ capacitanceF, voltageV: reach.voltageV, frequencyHz: reach.frequencyHz })),
   }))
   const [first] = answers
   if (!first) return []
@@ -446,7 +448,7 @@ function testsAside(form: FirstPowerForm, facts: PlanFacts): AsideView[] {
       }),
     ]
   const { scheme, ...values } = readings
-  const answer = insulationAnswer({ schemes: [scheme], protectionClass: known.protectionClass, ...values })
+  const answer = tell(insulationAnswer({ schemes: [scheme], protectionClass: known.protectionClass, ...values }))
   return [
     aside({
       id: 'tests',
@@ -461,9 +463,9 @@ function testsAside(form: FirstPowerForm, facts: PlanFacts): AsideView[] {
 
 function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check']['request']>): FirstPowerResult {
   const of = prepareCase(check)
-  const assessment: CheckResponse = assessCase(of)
+  const assessment = tell(assessCase(of))
   const facts = factsOf(of, assessment, form.options)
-  const plan = planOf(facts)
+  const plan = tell(planOf(facts))
   const query = firstPowerQuery(form.state.values)
   return {
     caseName: caseName(check),
@@ -471,7 +473,7 @@ function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check
     checkAddress: `/?${addressOf(form.state.values)}`,
     checklistAddress: form.check.request && `/checklist?${query}`,
     keep: form.check.request && query,
-    lamps: plan.lamps.map(lampText).join('; then '),
+    lamps: tell(joined(plan.lamps.map(lampText), '; then ')),
     missing: plan.missing,
     open: plan.stages.find(({ leftOut }) => leftOut === null)?.name ?? null,
     stages: stageViews(facts, plan),

@@ -1,4 +1,4 @@
-import type { Finding, Outcome } from '../../chain/finding.js'
+import type { Outcome, ToldFinding } from '../../chain/finding.js'
 import { clearsBehindLamp } from '../../chain/fuse/circuitRules.js'
 import { describe, type FuseLink, fittedLink, prescriptionAt } from '../../chain/fuse/fuseLink.js'
 import type { FuseOutcome, FuseRequest, FuseResponse } from '../../chain/fuse/fuseRequest.js'
@@ -8,6 +8,8 @@ import { reviewFuse } from '../../chain/fuse/review.js'
 import { amperes, decimal, duration, percent, volts } from '../../physics/quantity.js'
 import { slowness } from '../../plate/fuseMarking.js'
 import { schemeComparison } from '../../tables/fuseGatesOther.js'
+import { type Told, tell } from '../../words/tell.js'
+import { isSame } from '../../words/unique.js'
 import { type CurveLink, type CurveMark, type FuseCurveDrawing, fuseCurve } from '../charts/fuseCurve.js'
 import type { FormState } from '../forms/formState.js'
 import {
@@ -48,7 +50,7 @@ export interface FuseResult {
   title: string
   text: string
   tally: string
-  findings: Finding[]
+  findings: ToldFinding[]
   read: { title: string; lines: FuseLine[]; unread: string[] }[]
   numbers: FuseLine[]
   drawing: FuseCurveDrawing | null
@@ -80,7 +82,11 @@ export interface FusePage {
   sentence: string
 }
 
-const headline = ({ answer, findings, outcome }: FuseResponse): { outcome: Outcome; title: string; text: string } => {
+const headline = ({
+  answer,
+  findings,
+  outcome,
+}: Told<FuseResponse>): { outcome: Outcome; title: string; text: string } => {
   const words: Record<FuseOutcome, { outcome: Outcome; text: string }> = {
     keep: {
       outcome: findings.some((one) => one.outcome === 'caution') ? 'caution' : 'clear',
@@ -181,7 +187,7 @@ function candidateTable(compared: readonly Compared[], prescribed: FuseLink | nu
       const range = meltingRange(link)
       return [
         letter,
-        describe(link),
+        tell(describe(link)),
         range === null
           ? 'fewer than two data sheets give it'
           : `${decimal(range.lowI2t, 3)} to ${decimal(range.highI2t, 3)} A²s over ${range.sources.length} data sheets, no tolerance stated`,
@@ -229,7 +235,7 @@ const comparison: Table = {
   rows: schemeComparison.lines.map((row) => [percent(row.percent / 100), unbroken(row.ul), unbroken(row.iec)]),
 }
 
-function numbersOf({ required }: FuseResponse): FuseLine[] {
+function numbersOf({ required }: Told<FuseResponse>): FuseLine[] {
   const of = (value: number | null, show: (value: number) => string): string =>
     value === null ? 'not known' : show(value)
   const i2t = (value: number): string => `${decimal(value, 3)}\u00a0A²s`
@@ -243,13 +249,13 @@ function numbersOf({ required }: FuseResponse): FuseLine[] {
 }
 
 function resultOf(request: FuseRequest, candidates: readonly Candidate[], state: FormState): FuseResult {
-  const response = reviewFuse(request)
+  const response = tell(reviewFuse(request))
   const fitted = fittedLink(request, request.circuit.voltageV)
   const prescription = prescriptionAt(request.prescribed, request.circuit.voltageV)
   const main = fitted.ratedA === null && prescription ? prescription.link : fitted
   const compared = candidates.map(({ letter, text }) => ({ letter, link: fittedLink({ marking: text }) }))
   const other =
-    prescription && main !== prescription.link && describe(main) !== describe(prescription.link)
+    prescription && main !== prescription.link && !isSame(describe(main), describe(prescription.link))
       ? [{ letter: 'P', link: prescription.link }]
       : []
   const side = [...other, ...compared]
@@ -257,7 +263,7 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
     const { points } = gatesOf(link)
     return link.ratedA === null || points.length === 0
       ? []
-      : [{ letter, name: describe(link), ratedA: link.ratedA, points }]
+      : [{ letter, name: tell(describe(link)), ratedA: link.ratedA, points }]
   })
   const { circuit, seriesLampA } = request
   const { currentA } = response.required
@@ -275,7 +281,9 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
       ? { peakA: circuit.inrushPeakA, timeS: circuit.inrushTimeS }
       : null
   const drawing = fuseCurve({ links, marks, inrush })
-  const candidateNotes = side.flatMap(({ letter, link }) => gatesOf(link).notes.map((note) => `${letter}: ${note}`))
+  const candidateNotes = side.flatMap(({ letter, link }) =>
+    tell(gatesOf(link).notes).map((note) => `${letter}: ${note}`),
+  )
   return {
     ...headline(response),
     tally: tally(response.findings),

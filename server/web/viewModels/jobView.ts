@@ -1,4 +1,4 @@
-import type { Finding, Outcome } from '../../chain/finding.js'
+import type { Outcome, ToldFinding } from '../../chain/finding.js'
 import { figures } from '../../facts/address.js'
 import { detailsMark } from '../../jobs/detailsMark.js'
 import type { Job, Reading, ReadingLimits } from '../../jobs/job.js'
@@ -74,7 +74,7 @@ export interface JobPage {
   }
   verdict: { outcome: Outcome; title: string; text: string }
   tally: string
-  findings: Finding[]
+  findings: ToldFinding[]
   judged: {
     at: Moment
     dataVersion: string /** the tables or rules changed since */
@@ -92,7 +92,7 @@ export interface JobPage {
   }
   steps: StepLine[]
   /** `typed` is true where what was read is in the words of who read it, not a step of the plan */
-  readings: { text: string; word: string | null; key: string; typed: boolean; at: Moment; finding: Finding }[]
+  readings: { text: string; word: string | null; key: string; typed: boolean; at: Moment; finding: ToldFinding }[]
   parts: PartLine[]
   log: { text: string; at: Moment }[]
   photos: PhotoView[]

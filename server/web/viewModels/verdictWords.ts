@@ -1,5 +1,6 @@
-import { type Finding, type Outcome, outcomes, type Verdict } from '../../chain/finding.js'
+import { type Outcome, outcomes, type ToldFinding, type Verdict } from '../../chain/finding.js'
 import { topics } from '../../chain/index.js'
+import { tell } from '../../words/tell.js'
 
 interface VerdictWords {
   outcome: Outcome
@@ -47,7 +48,7 @@ const counted: Record<Outcome, [one: string, many: string]> = {
 }
 
 /** "2 stops, 1 thing to find out, 5 without conflict". */
-export const tally = (findings: readonly Finding[]): string =>
+export const tally = (findings: readonly ToldFinding[]): string =>
   outcomes
     .map((outcome) => [outcome, findings.filter((finding) => finding.outcome === outcome).length] as const)
     .filter(([, count]) => count > 0)
@@ -55,5 +56,5 @@ export const tally = (findings: readonly Finding[]): string =>
     .join(', ')
 
 /** The topics no finding speaks of, in chain order, in words. */
-export const notJudged = (findings: readonly Finding[]): string[] =>
-  topics.filter(({ name }) => !findings.some(({ topic }) => topic === name)).map(({ words }) => words)
+export const notJudged = (findings: readonly ToldFinding[]): string[] =>
+  topics.filter(({ name }) => !findings.some(({ topic }) => topic === name)).map(({ words }) => tell(words))

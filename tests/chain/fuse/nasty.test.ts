@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { reviewFuse } from '../../../server/chain/fuse/review.js'
+import { reviewFuse } from '../../support/told.js'
 import { changed, outcomesOn } from '../cases.js'
 
 const review = (marking: string, prescribed = 'T500mAL250V') =>

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type FuseRequest, fusePositions, fuseSchemes, inrushShapes } from '../../../server/chain/fuse/fuseRequest.js'
-import { reviewFuse } from '../../../server/chain/fuse/review.js'
 import { readFuseMarking } from '../../../server/plate/fuseMarking.js'
 import { breakingLetters, characteristics } from '../../../server/tables/fuseMarks.js'
+import { reviewFuse } from '../../support/told.js'
 
 const mains = { position: 'mains', circuit: { voltageV: 230, currentA: 0.5 } } as const
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { FuseRequest } from '../../../server/chain/fuse/fuseRequest.js'
-import { reviewFuse } from '../../../server/chain/fuse/review.js'
+import { reviewFuse } from '../../support/told.js'
 
 type Outcome = ReturnType<typeof reviewFuse>['outcome']
 

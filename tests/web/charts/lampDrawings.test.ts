@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import type { LampSetup } from '../../../server/plan/firstPower/lamps.js'
 import { loadLine } from '../../../server/plan/firstPower/seriesLamp.js'
-import { lampTransient } from '../../../server/plan/firstPower/transient.js'
 import { lampCircuit } from '../../../server/web/charts/lampCircuit.js'
 import { loadLineChart } from '../../../server/web/charts/loadLine.js'
 import type { Drawing } from '../../../server/web/charts/svgText.js'
 import { transientChart } from '../../../server/web/charts/transientChart.js'
+import { lampTransient } from '../../support/told.js'
 
 const setup = {
   mains: { voltageV: 230, frequencyHz: 50 },

@@ -1,19 +1,20 @@
 import { describe, expect, it } from 'vitest'
-import type { CheckResponse, Finding } from '../../../server/chain/finding.js'
+import type { ToldCheck, ToldFinding } from '../../../server/chain/finding.js'
 import { topics } from '../../../server/chain/index.js'
 import { powerChain } from '../../../server/web/charts/powerChain.js'
 
-const finding = (topic: Finding['topic'], outcome: Finding['outcome'], title: string): Finding => ({
+const finding = (topic: ToldFinding['topic'], outcome: ToldFinding['outcome'], title: string): ToldFinding => ({
   topic,
   outcome,
   title,
   why: '',
   working: [],
   action: null,
+  actions: [],
   sources: [],
 })
 
-const response = (findings: Finding[]): CheckResponse => ({
+const response = (findings: ToldFinding[]): ToldCheck => ({
   verdict: 'do-not-connect',
   findings,
   readings: { supply: null, device: null },

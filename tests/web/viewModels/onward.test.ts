@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../../server/chain/assess.js'
 import type { CheckRequest } from '../../../server/chain/request.js'
 import { onward } from '../../../server/web/viewModels/onward.js'
+import { assess } from '../../support/told.js'
 
 const ways = (check: CheckRequest) => onward(check, assess(check), 'in=230')
 const parameters = (address: string) => Object.fromEntries(new URL(address, 'http://localhost').searchParams)
