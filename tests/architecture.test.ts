@@ -24,18 +24,18 @@ const folderOf = (file: string): string => (file.includes('/') ? (file.split('/'
 
 /** What each folder may import, itself aside. */
 const allowed: Record<string, string[]> = {
-  reference: [],
+  tables: [],
   words: [],
-  physics: ['reference'],
-  plate: ['reference'],
-  facts: ['plate', 'physics', 'words', 'reference'],
-  chain: ['facts', 'plate', 'physics', 'words', 'reference'],
-  plan: ['chain', 'facts', 'plate', 'physics', 'words', 'reference'],
+  physics: ['tables'],
+  plate: ['tables'],
+  facts: ['plate', 'physics', 'words', 'tables'],
+  chain: ['facts', 'plate', 'physics', 'words', 'tables'],
+  plan: ['chain', 'facts', 'plate', 'physics', 'words', 'tables'],
   store: [],
-  shelf: ['store', 'chain', 'facts', 'plate', 'physics', 'words', 'reference'],
-  jobs: ['store', 'plan', 'chain', 'facts', 'plate', 'physics', 'words', 'reference'],
-  web: ['', 'store', 'shelf', 'jobs', 'plan', 'chain', 'facts', 'plate', 'physics', 'words', 'reference'],
-  '': ['', 'store', 'web', 'shelf', 'jobs', 'reference'],
+  shelf: ['store', 'chain', 'facts', 'plate', 'physics', 'words', 'tables'],
+  jobs: ['store', 'plan', 'chain', 'facts', 'plate', 'physics', 'words', 'tables'],
+  web: ['', 'store', 'shelf', 'jobs', 'plan', 'chain', 'facts', 'plate', 'physics', 'words', 'tables'],
+  '': ['', 'store', 'web', 'shelf', 'jobs', 'tables'],
 }
 
 const local = imports.filter(({ target }) => target.startsWith('.'))
@@ -58,7 +58,7 @@ describe('the arrows between folders', () => {
     expect(below).toEqual([])
   })
 
-  it('go one way: web → plan, jobs, shelf → chain → facts → plate, physics, words → reference', () => {
+  it('go one way: web → plan, jobs, shelf → chain → facts → plate, physics, words → tables', () => {
     const wrong = local.filter(({ file, target }) => {
       const to = folderOf(relative(server, join(server, dirname(file), target)))
       const from = folderOf(file)
@@ -67,14 +67,14 @@ describe('the arrows between folders', () => {
     expect(wrong).toEqual([])
   })
 
-  it('lets physics take from reference only types: table values arrive as arguments', () => {
+  it('lets physics take from tables only types: table values arrive as arguments', () => {
     const wrong = local.filter(
       ({ file, target, typeOnly }) => folderOf(file) === 'physics' && target.includes('../tables/') && !typeOnly,
     )
     expect(wrong).toEqual([])
   })
 
-  it.each(['reference', 'physics', 'plate', 'chain', 'plan'])('keeps every package out of %s', (folder) => {
+  it.each(['tables', 'physics', 'plate', 'chain', 'plan'])('keeps every package out of %s', (folder) => {
     expect(packages.filter(({ file }) => folderOf(file) === folder)).toEqual([])
   })
 
@@ -83,17 +83,14 @@ describe('the arrows between folders', () => {
     expect(new Set(found)).toEqual(new Set(['zod']))
   })
 
-  it.each(['reference', 'physics', 'plate', 'facts', 'chain', 'plan'])(
-    'reads no clock and no chance in %s',
-    (folder) => {
-      const wrong = files.filter(
-        (file) =>
-          folderOf(file) === folder &&
-          /\bDate\.now\b|\bnew Date\(\)|\bperformance\.now\b|\bMath\.random\b/.test(
-            readFileSync(join(server, file), 'utf8'),
-          ),
-      )
-      expect(wrong).toEqual([])
-    },
-  )
+  it.each(['tables', 'physics', 'plate', 'facts', 'chain', 'plan'])('reads no clock and no chance in %s', (folder) => {
+    const wrong = files.filter(
+      (file) =>
+        folderOf(file) === folder &&
+        /\bDate\.now\b|\bnew Date\(\)|\bperformance\.now\b|\bMath\.random\b/.test(
+          readFileSync(join(server, file), 'utf8'),
+        ),
+    )
+    expect(wrong).toEqual([])
+  })
 })

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../server/chain/assess.js'
 import { byWorst, type Verdict } from '../../server/chain/finding.js'
 import { type HazardMeaning, hazardMeanings, hazardWords } from '../../server/tables/hazardWords.js'
+import { assess } from '../support/told.js'
 import { changed, matching, outcomesOn } from './cases.js'
 
 const ac = changed({

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { assess } from '../../server/chain/assess.js'
 import type { CheckRequest } from '../../server/chain/request.js'
+import { assess } from '../support/told.js'
 
 /** A case without any conflict but for what its plates leave in doubt. */
 const complete = (label: string, machine = 'DC 9V 0.4A', confirmed?: string[]): CheckRequest => ({

@@ -22,6 +22,7 @@ describe('POST /api/check', () => {
     for (const finding of body.findings)
       expect(Object.keys(finding).toSorted()).toEqual([
         'action',
+        'actions',
         'outcome',
         'sources',
         'title',

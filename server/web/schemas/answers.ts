@@ -24,6 +24,14 @@ export const findingAnswer = z
     why: text,
     working: lines,
     action: text.nullable(),
+    actions: z.array(
+      z.object({
+        do: text,
+        who: z.enum(['you', 'qualified']),
+        power: z.enum(['none', 'low-voltage', 'mains']),
+        wiring: z.literal(true).optional().describe('it comes near mains wiring: whose work that is stands with it'),
+      }),
+    ),
     sources: z.array(sourceAnswer),
   })
   .meta({ id: 'Finding' })
