@@ -1,7 +1,7 @@
 import { atMost } from '../physics/tolerance.js'
 import { type DcPlugRow, isSameBore } from '../tables/dcPlugs.js'
 import { commonPractice, type Source } from '../tables/source.js'
-import { plugBoreLoose, plugBoreTight, plugOuterMost } from '../tables/thresholds.js'
+import { extraLowVoltageMostV, plugBoreLoose, plugBoreTight, plugOuterMost } from '../tables/thresholds.js'
 import { joined, type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, millimetres, plain, volts } from '../words/quantity.js'
 import { dcInvolved } from './dcInvolved.js'
@@ -36,12 +36,16 @@ export const dcPlug = pairTopic({
     clear: { rule: say`Outside and bore suit the jack.`, example: {} },
   },
   judge(situation) {
-    if (!dcInvolved(situation)) return []
+    if (!dcInvolved(situation) && !isLowAc(situation)) return []
     const { plug } = situation.supply
     const { jack } = situation.device
     return together([...outer(plug, jack), ...bore(plug, jack), ...missing(plug, jack), ...usage(situation)])
   },
 })
+
+/** Low-voltage plugs of AC have sizes, too; mains connectors are another topic's. */
+const isLowAc = ({ device }: PairSituation): boolean =>
+  device.rails.length > 0 && device.rails.every(({ voltageV }) => Math.abs(voltageV) <= extraLowVoltageMostV.value)
 
 const size = ({ outerMm, innerMm }: PreparedPlug): Phrase =>
   outerMm !== null && innerMm !== null

@@ -7,7 +7,7 @@ import { volts } from '../words/quantity.js'
 import { byQualified, nearWiring } from './action.js'
 import { classOne, earthedCord } from './example.js'
 import { fitsAt } from './fitsAt.js'
-import { clear, stop, type Text, uniqueSources, unknown } from './judgement.js'
+import { caution, clear, type Judgement, stop, type Text, uniqueSources, unknown } from './judgement.js'
 import { isCaptive, isPlugIn, type KnownClass, protectionClassOf } from './protectionClass.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
@@ -46,7 +46,7 @@ export const earthing = mainsTopic({
       example: { supply: classOne, cord: { ...earthedCord, earthed: null } },
     },
     caution: {
-      rule: say`Only an entry clears it, against the class on the plate. An earth that may be missing counts as not known: there is no half of an earth.`,
+      rule: say`Class II by words on an inlet with an earth pin; or only an entry clears it, against the class on the plate. An earth that may be missing counts as not known: there is no half of an earth.`,
       example: { supply: { label: 'INPUT 230V~ 50Hz CLASS I' } },
     },
     clear: { rule: say`The supply is of class II, or every link of a class I supply carries the earth.`, example: {} },
@@ -57,7 +57,7 @@ export const earthing = mainsTopic({
     if (supply.classZero) return [unknown(classZero)]
     const known = protectionClassOf(supply)
     if (!known) return [unknown(() => classNotKnown(situation))]
-    if (known.protectionClass === 'II') return [clear(() => classTwo(known))]
+    if (known.protectionClass === 'II') return [againstInlet(situation, known) ?? clear(() => classTwo(known))]
     if (known.protectionClass === 'III') return [classThree(situation)]
     const links = linksOf(situation)
     if (links.some(({ carries }) => carries === 'no')) return [stop(() => lost(known, links))]
@@ -65,6 +65,24 @@ export const earthing = mainsTopic({
     return [clear(() => carried(known, links))]
   },
 })
+
+/** Class II by words or a guess, on an inlet that has an earth pin: the double square alone settles it. */
+function againstInlet(situation: MainsSituation, known: KnownClass): Judgement | null {
+  const { inlet, classTwoDrawn } = situation.supply
+  const pair = inlet === null ? undefined : inletByName(inlet)
+  if (!pair?.earthed || classTwoDrawn) return null
+  const links = linksOf(situation)
+  const missing = links.some(({ carries }) => carries !== 'yes')
+  return (missing ? unknown : caution)(() => ({
+    title: missing
+      ? say`Class II (${known.from}) on a ${pair.inlet} inlet, which has an earth pin, and not every link is known to carry an earth`
+      : say`Class II (${known.from}) on a ${pair.inlet} inlet, which has an earth pin`,
+    why: say`That inlet is made for class I: if the unit relies on an earth after all, one fault puts mains on metal parts and on the machine’s chassis.`,
+    working: links.map(linkLine),
+    action: say`Look on the plate for a square inside a square, and enter it as ⧈ with the words of the plate. Until it is found, use an earthed cord in an earthed socket.`,
+    sources: sourcesOf(known, links),
+  }))
+}
 
 function linksOf(situation: MainsSituation): Link[] {
   const captive = isCaptive(situation.supply.inlet)

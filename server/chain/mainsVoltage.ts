@@ -10,6 +10,7 @@ import { capital, listed, or, type Phrase, say } from '../words/phrase.js'
 import { decimal, percent, volts } from '../words/quantity.js'
 import { nearWiring } from './action.js'
 import { plateOf } from './example.js'
+import { byWorst } from './finding.js'
 import { stop, type Text, uniqueSources, unknown } from './judgement.js'
 import { windowsInUse } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
@@ -53,8 +54,10 @@ export const mainsVoltage = mainsTopic({
     if (voltageV === null) return [unknown(() => mainsNotKnown(situation, inUse.windows))]
     const band = reach.minV === null || reach.maxV === null ? null : { minV: reach.minV, maxV: reach.maxV }
     const fitted = inUse.windows.map((window) => ({ window, fit: windowAgainstMains(window, voltageV, band) }))
-    const [only] = fitted
-    if (only && (inUse.decidedBy === 'one' || inUse.decidedBy === 'position')) {
+    // of windows that the unit finds itself it works in the one that suits best
+    const itself = inUse.decidedBy === 'open' && input.setsItself
+    const [only] = itself ? fitted.toSorted((one, other) => -byWorst(asJudged(one), asJudged(other))) : fitted
+    if (only && (itself || inUse.decidedBy === 'one' || inUse.decidedBy === 'position')) {
       const at = { ...only, voltageV, situation }
       return [{ outcome: outcomeOf[only.fit], say: () => windowWords(at) }]
     }
@@ -62,6 +65,8 @@ export const mainsVoltage = mainsTopic({
     return [fitted.every(({ fit }) => outcomeOf[fit] === 'stop') ? stop(say) : unknown(say)]
   },
 })
+
+const asJudged = ({ fit }: { fit: WindowFit }) => ({ outcome: outcomeOf[fit] })
 
 /** "230 V mains", or "the converter's 120 V". */
 const named = ({ reach }: MainsSituation, voltageV: number): Phrase =>

@@ -8,6 +8,7 @@ import type { Outcome } from './finding.js'
 import { type Judgement, type Text, together, unknown } from './judgement.js'
 import { leastLoads } from './leastLoad.js'
 import { drawnA, ratedA } from './matchRails.js'
+import { peakAbove } from './peakCurrent.js'
 import { railText } from './railText.js'
 import type { DeviceRail, Rail, RailPair } from './situation.js'
 import { pairTopic } from './topic.js'
@@ -44,7 +45,7 @@ export const outputCurrent = pairTopic({
     if (pairs.length === 0 || supply.rails.length === 0)
       return [unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
     const total = totalPower(situation)
-    const rails = [...pairs.map((pair) => judgePair(pair, total)), ...leastLoads(situation)]
+    const rails = [...pairs.map((pair) => judgePair(pair, total)), ...leastLoads(situation), ...peakAbove(situation)]
     if (!total || total.outcome === 'clear') return rails
     return rails.length === 1 ? together([...rails, overTotal(total)]) : [...rails, overTotal(total)]
   },

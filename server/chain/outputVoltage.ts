@@ -1,4 +1,5 @@
 import { outputToleranceRegulated, outputToleranceWidest } from '../tables/thresholds.js'
+import { usbFixedVoltages, usbNoLimiter } from '../tables/usbPower.js'
 import { listed, say } from '../words/phrase.js'
 import { percent } from '../words/quantity.js'
 import { voltageNotHeld } from './charging.js'
@@ -46,6 +47,8 @@ export const outputVoltage = pairTopic({
       return [unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
     return [
       ...pairs.flatMap((pair) => together([...judgePair(situation, pair), ...voltageNotHeld(situation)])),
+      ...(outOfOnePlug(situation) ? [unknown(() => severalOnOnePlug(situation))] : []),
+      ...(asksForIt(situation) ? [unknown(() => givenWhenAsked(situation))] : []),
       ...(supply.railsMayBePositions ? [unknown(() => positionOpen(situation))] : []),
       ...strayReading(situation),
     ]
@@ -69,6 +72,41 @@ function judgePair(situation: PairSituation, pair: RailPair): Judgement[] {
     regulationOpen(situation, rail) ? [...compared, unknown(() => regulationNotKnown(rail, device))] : compared,
   )
 }
+
+/** Several printed outputs and a plug of two contacts: which of them is on it is not known. */
+const outOfOnePlug = ({ supply, device }: PairSituation): boolean =>
+  !supply.facts.outputs?.length &&
+  !supply.railsMayBePositions &&
+  supply.rails.length > 1 &&
+  device.rails.length === 1 &&
+  supply.plug.outerMm !== null
+
+const severalOnOnePlug = ({ supply, device }: PairSituation): Text => ({
+  title: say`The plate lists ${listed(supply.rails.map(railText))}, and the plug has two contacts: which output is on it is not known`,
+  why: say`Two outputs do not come out of two contacts; the wrong one destroys the machine at once.`,
+  working: [],
+  action: say`Measure the plug with nothing connected. If it gives ${listed(device.rails.map(railText))}, enter that alone as its outputs.`,
+  sources: [ratingPlate],
+})
+
+const usbWords =
+  /\bUSB[- ]?(?:TYPE[- ]?)?C\b|\bTYPE[- ]C\b|\bUSB[- ]?PD\b|\bPOWER DELIVERY\b|\bPD\s?3\b|\bQUICK CHARGE\b|\bQC\s?[2-5](?:\.\d)?\b/i
+
+/** A USB source that is wanted for more than the 5 V it gives by itself, and was not measured giving it. */
+function asksForIt({ supply, pairs }: PairSituation): boolean {
+  if (supply.railsMayBePositions || supply.measured.offLoadV != null) return false
+  if (!usbWords.test(`${supply.facts.label ?? ''}\n${supply.plug.name ?? ''}`)) return false
+  const byItselfV = usbFixedVoltages[0]?.voltageV ?? 0
+  return pairs.some((pair) => (pair.supply?.voltageV ?? 0) > byItselfV * (1 + outputToleranceWidest.value))
+}
+
+const givenWhenAsked = ({ supply, device }: PairSituation): Text => ({
+  title: say`A USB source gives ${listed(supply.rails.map(railText))} only when asked for it: 5\u00a0V, or nothing, until then`,
+  why: say`Without something that negotiates the machine gets too little; with one that asks for more than it takes it is destroyed.`,
+  working: [],
+  action: say`Use a trigger lead or board for ${listed(device.rails.map(railText))}, measure what it gives with nothing connected, and enter that as measured.`,
+  sources: [ratingPlate, usbNoLimiter],
+})
 
 const positionOpen = ({ supply, device }: PairSituation): Text => ({
   title: say`The plate lists ${listed(supply.rails.map(railText))}: whether these are outputs side by side, positions of one switch, or voltages a USB source gives only when asked, is not known`,

@@ -62,6 +62,13 @@ const printed = (rail: Rail): string => String(Math.abs(rail.voltageV)).replace(
 export function mayBePositions(label: string | null | undefined, rails: readonly Rail[]): boolean {
   if (areUsbVoltages(rails)) return true
   const text = label?.slice(0, plateLimits.mostCharacters.value) ?? ''
+  // a switch of the input stands beside mains voltages
+  const outputs = text.slice(Math.max(0, text.search(outputWord)))
+  if (
+    areSettings(rails) ||
+    (rails.length > 1 && rails.every(({ voltageV }) => voltageV > 0) && switchWords.test(outputs))
+  )
+    return true
   return rails.some((rail, index) => {
     const next = rails[index + 1]
     if (!next || rail.voltageV <= 0 || next.voltageV <= 0) return false
@@ -70,6 +77,18 @@ export function mayBePositions(label: string | null | undefined, rails: readonly
     return new RegExp(`(?<![\\d.,+])${printed(rail)}${between}${printed(next)}(?![\\d]|[.,]\\d)`, 'iu').test(text)
   })
 }
+
+const outputWord =
+  /output|ausgang|sortie|salida|uscita|sa[íi]da|uitgang|utg[åa]ng|udgang|utgang|l[äa]ht[öo]|wyj[śs]cie|v[ýy]stup|kimenet|выход|出力|输出|輸出|출력|o\/p/iu
+
+/** Three voltages or more of a slide switch: rising multiples of 1.5 V from 6 V or less, all with the same current. */
+const areSettings = (rails: readonly Rail[]): boolean =>
+  rails.length > 2 &&
+  (rails[0]?.voltageV ?? 0) <= 6 &&
+  rails.every(
+    ({ voltageV, currentA }, index) =>
+      voltageV > (rails[index - 1]?.voltageV ?? 0) && voltageV % 1.5 === 0 && currentA === rails[0]?.currentA,
+  )
 
 /** The first fixed voltage of USB, 5 V, with others of them, one at least that every such source has (12 V is optional), and no other. */
 function areUsbVoltages(rails: readonly Rail[]): boolean {
@@ -102,3 +121,13 @@ export function hertzOn(label: string | null | undefined): number[] {
   const found = [...text.matchAll(printedHertz)].flatMap(([, one, other]) => [one, other])
   return [...new Set(found.map(Number))].filter((hz) => hz >= mainsHertz.least && hz <= mainsHertz.most)
 }
+
+const setsItself =
+  /auto[- ]?(?:select|rang|sens|switch|volt|adjust)|self[- ]?(?:select|adjust)|automatic(?:ally)?\s+(?:voltage|rang|switch|select)|automatische\s+(?:umschaltung|anpassung)|s[ée]lection\s+automatique|commutation\s+automatique|selecci[óo]n\s+autom[áa]tica|selezione\s+automatica|sele[çc][ãa]o\s+autom[áa]tica|bivolt\s+autom[áa]tico|автоматическ\p{L}*\s+(?:переключ|выбор)|自動切[替換]|自动(?:切换|转换|选择)|자동\s*(?:전환|선택)/iu
+
+/** Whether a plate says that its unit finds the mains voltage itself, so that there is no selector to set. */
+export const saysSetsItself = (label: string | null | undefined): boolean =>
+  label != null && setsItself.test(label.slice(0, plateLimits.mostCharacters.value))
+
+const switchWords =
+  /(?<!\p{L})(?:select(?:able|or)?|slide\s+switch|switchable|multi[- ]?voltage|adjustable|variable|umschaltbar|einstellbar|w[äa]hlbar|schiebeschalter|s[ée]lectionnable|commutable|r[ée]glable|seleccionable|conmutable|ajustable|regulable|selezionabile|commutabile|regolabile|selecion[áa]vel|ajust[áa]vel|instelbaar|omschakelbaar|omkopplingsbar|st[äa]llbar|justerbar|valittava|s[äa]{1,2}dett[äa]v[äa]|prze[łl][ąa]czan\p{L}*|regulowan\p{L}*|p[řr]ep[íi]nateln\p{L}*|voliteln\p{L}*|v[áa]laszthat[óo]|переключаем\p{L}*|регулируем\p{L}*)(?!\p{L})|切替|切換|可変|可调|可調|可切换|전환|가변/iu

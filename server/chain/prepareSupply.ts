@@ -5,7 +5,7 @@ import { plateLimits } from '../tables/plateLimits.js'
 import { extraLowVoltageMostV } from '../tables/thresholds.js'
 import { knownReading } from './knownReading.js'
 import { supplyContradictions } from './plateAgainstEntry.js'
-import { mayBePositions, plateSays, saysClassZero, saysElectronicTransformer } from './plateSays.js'
+import { mayBePositions, plateSays, saysClassZero, saysElectronicTransformer, saysSetsItself } from './plateSays.js'
 import type { DcPlug, Output, Readings, Supply, VoltageWindow } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
 
@@ -51,10 +51,12 @@ function prepareBy(supply: Supply, reading: LabelReading | null): PreparedSupply
       powerW: input?.powerW ?? printed?.powerW ?? null,
       selectorV: input?.selectorV ?? null,
       threePhase: saysThreePhase(supply.label),
+      setsItself: saysSetsItself(supply.label),
     },
     technology: technology == null || technology === 'unknown' ? says.technology : technology,
     regulated: supply.regulated ?? says.regulated,
     protectionClass: supply.protectionClass ?? reading?.protectionClass ?? null,
+    classTwoDrawn: supply.label != null && doubleSquare.test(supply.label),
     classZero: supply.protectionClass == null && saysClassZero(supply.label),
     inlet: supply.inlet?.trim() || null,
     rails: supply.outputs?.length ? supply.outputs.map(asRail) : printedRails,
@@ -70,6 +72,9 @@ function prepareBy(supply: Supply, reading: LabelReading | null): PreparedSupply
   }
   return { ...prepared, contradictions: supplyContradictions(prepared, reading, says, printedRails) }
 }
+
+/** IEC 60417-5172 as it is typed. */
+const doubleSquare = /[⧈回▣]/
 
 /** The same window printed twice is no selector. */
 const once = (windows: readonly VoltageWindow[]): VoltageWindow[] =>

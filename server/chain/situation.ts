@@ -62,6 +62,8 @@ export interface PreparedInput {
   powerW: number | null
   selectorV: number | null
   threePhase: boolean
+  /** its plate says that it finds the mains voltage itself */
+  setsItself: boolean
 }
 
 export interface PreparedPlug {
@@ -83,6 +85,8 @@ export interface PreparedSupply {
   technology: 'switch-mode' | 'transformer' | null
   regulated: boolean | null
   protectionClass: ProtectionClass | null
+  /** its plate bears the double square */
+  classTwoDrawn: boolean
   /** its plate names class 0 or 0I, and no class was entered: its inlet proves none then */
   classZero: boolean
   inlet: string | null

@@ -25,7 +25,7 @@ const chargerAction =
   'Use a power supply in its place. Otherwise find the maker’s data for what it gives without a battery: voltage, current and ripple.'
 
 /** What hazard words mean, with what each decides. Worst first. */
-export const hazardMeanings = {
+export const hazardMeanings = frozen({
   'not isolated from the mains, live chassis': stop(
     'What is joined to the mains inside puts it on the plug, the jack, the chassis and every cable of the machine: touching any of them can kill.',
     `Do not connect it, and do not touch or probe its output. ${hands}`,
@@ -104,7 +104,7 @@ export const hazardMeanings = {
   'replace fuse only by the same': step('What is fitted is compared with what is printed.'),
   'do not join outputs in series': step('Outputs in series exceed what their insulation is made for.'),
   'no parts inside to be serviced': step('Not to be opened by its owner.'),
-} as const satisfies Record<string, Meaning<HazardDecides>>
+} as const satisfies Record<string, Meaning<HazardDecides>>)
 
 export type HazardMeaning = keyof typeof hazardMeanings
 

@@ -189,7 +189,8 @@ describe('a plate that lists output voltages', () => {
     outcomesOn(
       'output-voltage',
       changed({
-        supply: { label: `INPUT 230V 50Hz OUTPUT ${output}`, input: null, outputs },
+        // of as many contacts as it needs: two outputs on a barrel are another question
+        supply: { label: `INPUT 230V 50Hz OUTPUT ${output}`, input: null, outputs, plug: null },
         device: { inputs: [{ kind: 'dc', voltageV, currentA: 0.5 }] },
       }),
     )
@@ -218,7 +219,9 @@ describe('a list that is no choice, and a choice that looks like a list', () => 
   const of = (output: string) =>
     outcomesOn(
       'output-voltage',
-      changed({ supply: { label: `INPUT 100-240V~ 50/60Hz 1.5A OUTPUT ${output}`, input: null, outputs: null } }),
+      changed({
+        supply: { label: `INPUT 100-240V~ 50/60Hz 1.5A OUTPUT ${output}`, input: null, outputs: null, plug: null },
+      }),
     )
   it.each([
     '5V⎓3A, 9V⎓3A, 12V⎓3A, 15V⎓3A, 20V⎓3.25A',

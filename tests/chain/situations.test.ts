@@ -5,11 +5,12 @@ import { checkSchema } from '../../server/facts/check.js'
 import { assess } from '../support/told.js'
 import { earthAndCordSituations } from './situations/earthAndCord.js'
 import { fuseSituations } from './situations/fuseLinks.js'
+import { hazardSituations } from './situations/hazards.js'
 import { mainsSituations } from './situations/mains.js'
 import { outputSituations } from './situations/output.js'
 import type { Situation } from './situations/situation.js'
 
-const lists = { mainsSituations, earthAndCordSituations, outputSituations, fuseSituations }
+const lists = { mainsSituations, earthAndCordSituations, outputSituations, fuseSituations, hazardSituations }
 
 describe.each(Object.entries(lists))('situations of the bench, decided before the program was asked: %s', (_, list) => {
   it.each(list)('$name', ({ request, is, says, because }: Situation) => {
