@@ -11,6 +11,5 @@ export type {
   Readings,
   Site,
   Supply,
-  SupplyInput,
 } from '../facts/check.js'
 export type { Polarity, ProtectionClass, VoltageWindow } from '../plate/labelReading.js'

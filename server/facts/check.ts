@@ -26,7 +26,6 @@ export type Supply = CheckRequest['supply']
 export type Device = CheckRequest['device']
 export type Cord = NonNullable<CheckRequest['cord']>
 export type Converter = NonNullable<CheckRequest['converter']>
-export type SupplyInput = NonNullable<Supply['input']>
 export type Output = NonNullable<Supply['outputs']>[number]
 export type DeviceInput = NonNullable<Device['inputs']>[number]
 export type DcPlug = NonNullable<Supply['plug']>

@@ -52,9 +52,6 @@ export function say(words: TemplateStringsArray, ...parts: Part[]): Phrase {
   })
 }
 
-/** A name, print or another text that is the same in every language. */
-export const verbatim = (text: string): Phrase => new Phrase(() => text)
-
 /** The parts one after the other. */
 export const joined = (parts: readonly Part[], between: Part = ' '): Phrase =>
   new Phrase((reader) => parts.map((part) => textOf(part, reader)).join(textOf(between, reader)))
