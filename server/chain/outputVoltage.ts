@@ -1,7 +1,12 @@
-import { outputToleranceRegulated, outputToleranceWidest } from '../tables/thresholds.js'
+import {
+  outputToleranceRegulated,
+  outputToleranceWidest,
+  unregulatedMost,
+  unregulatedNotKnown,
+} from '../tables/thresholds.js'
 import { usbFixedVoltages, usbNoLimiter } from '../tables/usbPower.js'
 import { listed, say } from '../words/phrase.js'
-import { percent } from '../words/quantity.js'
+import { decimal, percent } from '../words/quantity.js'
 import { voltageNotHeld } from './charging.js'
 import { compareVoltage } from './comparedVoltage.js'
 import { wanting } from './example.js'
@@ -28,15 +33,15 @@ export const outputVoltage = pairTopic({
   link: 'supply',
   when: {
     stop: {
-      rule: say`The voltages differ by more than ${percent(outputToleranceWidest.value)}, no output matches, or an unregulated supply meets a machine that needs a regulated one.`,
+      rule: say`The voltages differ by more than ${percent(outputToleranceWidest.value)}, no output matches, or an unregulated supply meets a machine that needs a regulated one, or stands at more than ${decimal(unregulatedMost.value)} times the voltage of one made for it.`,
       example: { device: wanting({ voltageV: 9 }) },
     },
     unknown: {
-      rule: say`Either voltage is not known, the output is adjustable and its setting not given, or whether the machine needs a regulated supply is not known of an unregulated one.`,
+      rule: say`Either voltage is not known, the output is adjustable and its setting not given, or an unregulated supply stands higher than what is known of the machine allows.`,
       example: { device: { inputs: null } },
     },
     caution: {
-      rule: say`The difference is beyond the machine’s tolerance (${percent(outputToleranceRegulated.value)} where it states none) and within ${percent(outputToleranceWidest.value)}.`,
+      rule: say`The difference is beyond the machine’s tolerance (${percent(outputToleranceRegulated.value)} where it states none) and within ${percent(outputToleranceWidest.value)}; or an unregulated supply stands at up to ${decimal(unregulatedNotKnown.value)} times the voltage of a machine of which nothing is known, ${decimal(unregulatedMost.value)} times that of one made for it.`,
       example: { device: wanting({ voltageV: 13 }) },
     },
     clear: { rule: say`The difference is within the machine’s tolerance.`, example: {} },
@@ -63,13 +68,13 @@ function judgePair(situation: PairSituation, pair: RailPair): Judgement[] {
   const unregulated = isUnregulated(situation, rail)
   if (unregulated) {
     const full = compareVoltage({ pair, rail, tolerance, ...atFullLoad(situation, rail) })
-    return together([full, ...implausible(situation, rail, measured), judgeUnregulated(situation, rail, device)])
+    return together([full, ...implausible(situation, rail, measured), judgeUnregulated(situation, pair, rail)])
   }
   const plate = compareVoltage({ pair, rail, tolerance, value: rail, what: 'plate' })
   const compared =
     measured.length === 0 ? [plate] : measured.map((one) => compareVoltage({ pair, rail, tolerance, ...one }))
   return together(
-    regulationOpen(situation, rail) ? [...compared, unknown(() => regulationNotKnown(rail, device))] : compared,
+    regulationOpen(situation, pair, rail) ? [...compared, unknown(() => regulationNotKnown(rail, device))] : compared,
   )
 }
 

@@ -2,15 +2,17 @@ import { atMost } from '../physics/tolerance.js'
 import { largestRise } from '../tables/dummyLoad.js'
 import { commonPractice } from '../tables/source.js'
 import { nominalMatch, outputToleranceWidest } from '../tables/thresholds.js'
-import { say } from '../words/phrase.js'
-import { decimal, volts } from '../words/quantity.js'
-import { caution, clear, type Judgement, stop, type Text, unknown } from './judgement.js'
+import { type Phrase, say } from '../words/phrase.js'
+import { amperes, decimal, volts } from '../words/quantity.js'
+import { atMachineCurrent, bearing, type Standing } from './atMachineCurrent.js'
+import type { Outcome } from './finding.js'
+import { caution, type Judgement, stop, type Text } from './judgement.js'
 import { ends } from './matchRails.js'
 import type { MeasuredAs } from './measuredOutput.js'
 import { offLoadEstimate, ratingEstimate } from './offLoadEstimate.js'
 import { isWide } from './plateWindow.js'
 import { railText } from './railText.js'
-import type { DeviceRail, PairSituation, Rail } from './situation.js'
+import type { DeviceRail, PairSituation, PreparedDevice, Rail, RailPair } from './situation.js'
 import { measuredThere } from './words.js'
 
 const plateAtFullLoad = commonPractice(
@@ -32,13 +34,18 @@ export function isUnregulated({ supply }: PairSituation, rail: Rail): boolean {
   return !atMost(Math.abs(offLoadV), Math.abs(high) * (1 + outputToleranceWidest.value))
 }
 
-export function judgeUnregulated(situation: PairSituation, rail: Rail, device: DeviceRail): Judgement {
-  const { regulatedNeeded } = situation.device
-  if (regulatedNeeded === true) return stop(() => unregulatedWords(situation, rail, device, 'stop'))
-  if (regulatedNeeded === null) return unknown(() => unregulatedWords(situation, rail, device, 'unknown'))
-  return offLoadEstimate(situation, rail)
-    ? clear(() => unregulatedWords(situation, rail, device, 'clear'))
-    : unknown(() => sizeMissing(rail))
+export function judgeUnregulated(situation: PairSituation, pair: RailPair, rail: Rail): Judgement {
+  const standing = atMachineCurrent(situation, pair)
+  const outcome = borneOutcome(situation, pair, standing)
+  const words = (): Text =>
+    standing || outcome === 'stop' ? unregulatedWords(situation, pair, rail, outcome, standing) : sizeMissing(rail)
+  return { outcome, say: words }
+}
+
+/** A machine that needs a regulated supply needs no estimate. */
+function borneOutcome(situation: PairSituation, pair: RailPair, standing: Standing | null): Outcome {
+  if (situation.device.regulatedNeeded === true) return 'stop'
+  return standing ? bearing(situation, pair, standing).outcome : 'unknown'
 }
 
 /**
@@ -63,12 +70,15 @@ export function atFullLoad(
 
 /**
  * Nothing tells whether the supply is regulated, and it would matter: neither words nor kind, no wide input range, which no
- * plain transformer takes, and no reading off load.
+ * plain transformer takes, no reading off load, and a machine that does not bear what it gives if it is unregulated.
  */
-export function regulationOpen({ supply, device }: PairSituation, rail: Rail): boolean {
-  if (supply.regulated !== null || supply.technology !== null || device.regulatedNeeded === false) return false
+export function regulationOpen(situation: PairSituation, pair: RailPair, rail: Rail): boolean {
+  const { supply, device } = situation
+  if (supply.regulated !== null || supply.technology !== null) return false
   if (rail.kind === 'ac' || (supply.input.windows.length === 1 && supply.input.windows.every(isWide))) return false
-  return supply.measured.offLoadV == null || supply.rails.length !== 1
+  if (supply.measured.offLoadV != null && supply.rails.length === 1) return false
+  const bearsMore = device.regulatedNeeded === false || device.facts.regulatesInside === true
+  return !bearsMore || borneOutcome(situation, pair, atMachineCurrent(situation, pair)) !== 'clear'
 }
 
 export const regulationNotKnown = (rail: Rail, device: DeviceRail): Text => ({
@@ -122,48 +132,86 @@ function lightlyLoaded(rail: Rail, plateV: number, readV: number): Judgement[] {
 
 function unregulatedWords(
   situation: PairSituation,
+  pair: RailPair,
   rail: Rail,
-  device: DeviceRail,
-  outcome: 'stop' | 'unknown' | 'clear',
+  outcome: Outcome,
+  standing: Standing | null,
 ): Text {
+  const { supply, device } = situation
   const estimate = offLoadEstimate(situation, rail)
-  const reads = estimate
+  const offLoad = estimate
     ? estimate.lowV === estimate.highV
       ? say`about ${volts(estimate.highV, 3)}`
       : say`about ${volts(estimate.lowV, 3)} to ${volts(estimate.highV, 3)}`
-    : 'well above its plate'
+    : say`well above its plate`
   const because =
-    situation.supply.regulated === false
-      ? 'stated'
-      : situation.supply.technology === 'transformer'
-        ? 'a transformer type with no “regulated” on it'
-        : 'it stands that high off load'
-  const working = estimate?.working ?? [say`its size is not known, so its voltage off load cannot be estimated`]
-  const sources = [plateAtFullLoad, ...(estimate?.sources ?? [])]
-  const title = say`The supply’s ${railText(rail)} is unregulated (${because}): ${reads} with nothing connected`
-  if (outcome === 'stop')
-    return {
-      title: say`${title}; the machine needs a regulated ${railText(device)}`,
-      why: say`At light load the machine gets the off-load voltage, far above its limit.`,
-      working,
-      action: say`Use a regulated supply of ${railText(device)}.`,
-      sources,
-    }
-  if (outcome === 'unknown')
-    return {
-      title: say`${title}; whether the machine regulates inside is not known`,
-      why: say`A machine without a regulator of its own gets the off-load voltage, far above its limit.`,
-      working,
-      action: say`Find out whether the machine has a regulator or converter behind its power socket: the service manual, a three-legged part on a heat sink, or a maker’s supply that was unregulated itself. Until then use a regulated supply.`,
-      sources,
-    }
+    supply.regulated === false
+      ? say`stated`
+      : supply.technology === 'transformer'
+        ? say`a transformer type with no “regulated” on it`
+        : say`it stands that high off load`
+  const there = standing ? whereMachineIs(pair, standing) : say``
+  const limit = standing && bearing(situation, pair, standing).limit
+  const wants = railText(pair.device)
   return {
-    title: say`${title}; the machine needs no regulated supply`,
-    why: say`Such a machine regulates inside; reading high with nothing connected is normal.`,
-    working,
-    action: null,
-    sources,
+    title: say`The supply’s ${railText(rail)} is unregulated (${because}): ${offLoad} with nothing connected${there}; ${bears(device, wants)}`,
+    why: whyUnregulated(device, outcome),
+    working: [
+      ...(estimate?.working ?? [say`its size is not known, so its voltage off load cannot be estimated`]),
+      ...(standing?.working ?? []),
+      ...(limit && device.regulatedNeeded !== true ? [say`the limit here: ${decimal(limit.value)}`] : []),
+    ],
+    action: whatToDo(situation, pair, outcome, standing),
+    sources: [plateAtFullLoad, ...(estimate?.sources ?? []), ...(limit ? [limit.source] : [])],
   }
+}
+
+const whereMachineIs = ({ device }: RailPair, { voltageV, over, currentA }: Standing): Phrase =>
+  currentA === null
+    ? say`, and what the machine draws is not known`
+    : say`, about ${volts(voltageV, 3)} at the machine’s ${amperes(currentA)}, ${decimal(over, 3)} times its ${railText({ ...device, currentA: null, powerW: null })}`
+
+function bears({ regulatedNeeded, facts }: PreparedDevice, wants: Phrase): Phrase {
+  if (regulatedNeeded === true) return say`the machine needs a regulated ${wants}`
+  if (facts.regulatesInside === true) return say`the machine regulates inside`
+  if (regulatedNeeded === false) return say`the machine needs no regulated supply`
+  return say`whether the machine regulates inside is not known`
+}
+
+function whyUnregulated({ regulatedNeeded, facts }: PreparedDevice, outcome: Outcome): Phrase {
+  if (outcome === 'clear') return say`The machine bears that much; reading high with nothing connected is normal.`
+  if (regulatedNeeded === true)
+    return say`At light load the machine gets close to the off-load voltage, far above its limit.`
+  if (facts.regulatesInside === true)
+    return say`The regulator inside burns what is too much as heat, and its capacitors have a limit of their own.`
+  return say`A machine without a regulator of its own gets all of it: capacitors and chips are destroyed by what is too much.`
+}
+
+function whatToDo(
+  { device }: PairSituation,
+  pair: RailPair,
+  outcome: Outcome,
+  standing: Standing | null,
+): Text['action'] {
+  if (outcome === 'clear') return null
+  const wants = railText(pair.device)
+  const regulated = say`Use a regulated supply of ${wants}.`
+  if (outcome === 'stop') return regulated
+  const current =
+    standing?.currentA == null
+      ? [say`Find out what current the machine draws, from its plate or manual, and enter it.`]
+      : []
+  if (outcome === 'caution')
+    return say`Prefer a regulated supply of ${wants}; or make sure that the machine’s capacitors and chips take ${volts(standing?.voltageV ?? 0, 3, 'up')}.`
+  if (device.facts.regulatesInside === true)
+    return [
+      ...current,
+      say`Look up the highest voltage the machine’s input bears: its regulator’s and the capacitor’s before it. Until then use a regulated supply.`,
+    ]
+  return [
+    ...current,
+    say`Find out whether the machine has a regulator or converter behind its power socket: the service manual, a three-legged part on a heat sink, or a maker’s supply that was unregulated itself. Until then use a regulated supply.`,
+  ]
 }
 
 const sizeMissing = (rail: Rail): Text => ({

@@ -24,7 +24,19 @@ export const machine = thing('Device', {
     ahead: true,
     findOut: [
       look(
-        'A machine with motors and lamps alone often does without; one with digital circuits fed straight from the jack does not. If no paper says, leave it as not known.',
+        'A manual or the maker’s own supply says it. “No” means made for unregulated supplies, which stand a third above their plate at light load; what has its own regulator is the next question. If no paper says, leave it as not known.',
+      ),
+    ],
+  }),
+  regulatesInside: yesNo({
+    link: 'machine',
+    address: 'reginside',
+    column: 'regulates',
+    label: 'Regulates inside',
+    question: 'Does the machine regulate its supply voltage inside?',
+    findOut: [
+      look(
+        'In its circuit diagram, or opened and unplugged: behind the power socket stands a regulator, a three-legged part on a heat sink or a converter with a coil, and all else is fed from it.',
       ),
     ],
   }),

@@ -181,6 +181,27 @@ export const outputToleranceWidest = threshold(
     'the −5 and −12 V rails, the least critical, are held to 10 %; beyond that no rail is allowed to lie',
   ),
 )
+const projectRule = 'Unregulated supply at the machine’s current (project rule)'
+const measuredUnits =
+  'one maker’s 9 V 1 A unit stands at 1.16 to 1.22 times its plate on a 0.6 A machine, a 12 V 1 A unit at about 1.5 times on 150 mA'
+export const unregulatedNotKnown = rule(
+  1.15,
+  '1',
+  projectRule,
+  `what a machine bears of which nothing is known: a little above the tolerance of any rail; ${measuredUnits}`,
+)
+export const unregulatedMadeFor = rule(
+  1.3,
+  '1',
+  projectRule,
+  `what a machine made for unregulated supplies meets in ordinary use; ${measuredUnits}`,
+)
+export const unregulatedMost = rule(
+  1.5,
+  '1',
+  projectRule,
+  `an unregulated unit with nothing connected: 16 V capacitors in a 12 V machine end there, and the regulator inside one runs hot; ${measuredUnits}`,
+)
 export const measuredDemandHeadroom = rule(
   1.25,
   '1',

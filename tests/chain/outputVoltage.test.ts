@@ -79,12 +79,64 @@ describe('output-voltage', () => {
 
   describe('of an unregulated supply', () => {
     const unregulated = { regulated: false, technology: 'transformer' as const }
-    it.each<{ needed: boolean | null; is: Outcome }>([
-      { needed: true, is: 'stop' },
-      { needed: false, is: 'clear' },
-      { needed: null, is: 'unknown' },
-    ])('for a machine that needs a regulated one ($needed): $is', ({ needed, is }) => {
-      expect(of(12, { regulatedNeeded: needed }, unregulated).outcome).toBe(is)
+    // worked: 12 V 2 A before a machine of 0.2 A, a tenth of it: V = V_off − 0.1 (V_off − 12 V). 1.15 × 12 V is 13.8 V at 14.0 V off load,
+    // 1.3 × is 15.6 V at 16.0 V, 1.5 × is 18 V at 18.67 V
+    const standsAt = (offLoadV: number, device: NonNullable<Changes['device']>, currentA: number | null = 0.2) =>
+      of(
+        12,
+        { inputs: [{ kind: 'dc', voltageV: 12, ...(currentA !== null && { currentA }) }], ...device },
+        { ...unregulated, measured: { offLoadV } },
+      )
+    it.each<{ name: string; device: NonNullable<Changes['device']>; offLoadV: number; is: Outcome }>([
+      { name: 'that needs a regulated one', device: { regulatedNeeded: true }, offLoadV: 13, is: 'stop' },
+      { name: 'of which nothing is known, at 1.15', device: { regulatedNeeded: null }, offLoadV: 13.99, is: 'caution' },
+      { name: 'of which nothing is known, above', device: { regulatedNeeded: null }, offLoadV: 14.02, is: 'unknown' },
+      { name: 'made for unregulated ones, at 1.3', device: { regulatedNeeded: false }, offLoadV: 15.99, is: 'clear' },
+      { name: 'made for unregulated ones, above', device: { regulatedNeeded: false }, offLoadV: 16.02, is: 'caution' },
+      { name: 'made for unregulated ones, at 1.5', device: { regulatedNeeded: false }, offLoadV: 18.65, is: 'caution' },
+      { name: 'made for unregulated ones, above 1.5', device: { regulatedNeeded: false }, offLoadV: 18.7, is: 'stop' },
+      {
+        name: 'that regulates inside, at 1.5',
+        device: { regulatedNeeded: null, regulatesInside: true },
+        offLoadV: 18.65,
+        is: 'clear',
+      },
+      {
+        name: 'that regulates inside, above',
+        device: { regulatedNeeded: null, regulatesInside: true },
+        offLoadV: 18.7,
+        is: 'unknown',
+      },
+      {
+        name: 'that does not regulate inside',
+        device: { regulatedNeeded: null, regulatesInside: false },
+        offLoadV: 14.02,
+        is: 'unknown',
+      },
+    ])('for a machine $name, $offLoadV V off load: $is', ({ device, offLoadV, is }) => {
+      expect(standsAt(offLoadV, device).outcome).toBe(is)
+    })
+    it('is judged at no load where the machine’s current is not known, and then never better than unknown', () => {
+      expect(standsAt(12.5, { regulatedNeeded: false }, null).outcome).toBe('unknown')
+      expect(standsAt(12.5, { regulatedNeeded: null, regulatesInside: true }, null).title).toMatch(/draws is not known/)
+    })
+    it('is no conflict up to the maximum that the machine prints: 9 V to 15 V', () => {
+      const printed = (offLoadV: number) =>
+        of(
+          12,
+          { label: 'DC 9-15V 0.2A', inputs: null, regulatedNeeded: null },
+          { ...unregulated, measured: { offLoadV } },
+        ).outcome
+      // 15 V with a tenth of the load are 15.33 V off load; 15.6 V are more than 1.15 × the 9 V that it begins at
+      expect(printed(15.3)).toBe('clear')
+      expect(printed(16)).toBe('unknown')
+    })
+    it('matters too where nothing tells whether the supply is regulated: 12 V 1 A on 150 mA stands half as high again', () => {
+      const open = { regulated: null, technology: null, outputs: [{ kind: 'dc' as const, voltageV: 12, currentA: 1 }] }
+      const drawing = (currentA: number) =>
+        of(12, { inputs: [{ kind: 'dc', voltageV: 12, currentA }], regulatedNeeded: false }, open).outcome
+      expect(drawing(0.15)).toBe('unknown')
+      expect(drawing(0.8)).toBe('clear')
     })
     it('stops on the plate’s voltage alone where that is wrong', () => {
       expect(of(18, { regulatedNeeded: false }, unregulated).outcome).toBe('stop')

@@ -38,6 +38,15 @@ const topicLimits: Readonly<Partial<Record<string, readonly [topic: TopicName, w
   smallestPlugFuseA: ['cord', 'the smallest plug fuse-link that is recommended'],
   outputToleranceRegulated: ['output-voltage', 'tolerance where a regulated supply is needed, or nothing is said'],
   outputToleranceWidest: ['output-voltage', 'beyond this no rail may lie: a stop'],
+  unregulatedNotKnown: [
+    'output-voltage',
+    'unregulated, nothing known of the machine: a caution up to here, then unknown',
+  ],
+  unregulatedMadeFor: ['output-voltage', 'unregulated, for a machine made for it: no conflict up to here'],
+  unregulatedMost: [
+    'output-voltage',
+    'unregulated: a stop above this; unknown where the machine regulates inside, no conflict up to here',
+  ],
   measuredDemandHeadroom: ['output-current', 'rating over a measured current from which there is no conflict'],
   totalPowerAbove: [
     'output-current',
