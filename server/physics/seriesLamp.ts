@@ -123,6 +123,27 @@ export function operatingPoint(string: LampString, mainsV: number, load: SeriesL
   }
 }
 
+/**
+ * Volts across the lamps in front of an inductance, such as an unloaded transformer: its volts stand at right angles to theirs.
+ *
+ *   I(u) X = √(V² − u²),   X = V² / Q
+ *
+ * @param mainsV      [V rms], more than 0 and at most the string's `maxV`
+ * @param reactiveVA  Q, what it takes on the full mains [VA], more than 0
+ * @returns across the lamps [V rms]
+ * @throws RangeError outside those ranges, NaN included
+ * @source load line of a series circuit; Pythagoras for volts in quadrature
+ */
+export function quadratureLampV(string: LampString, mainsV: number, reactiveVA: number): number {
+  mustBePositive({ mainsV, reactiveVA })
+  const reactanceOhm = mainsV ** 2 / reactiveVA
+  return bisect(
+    (u) => stringCurrentA(string, u) * reactanceOhm - Math.sqrt(Math.max(0, mainsV ** 2 - u ** 2)),
+    0,
+    mainsV,
+  )
+}
+
 /** Whether a switch-mode load starts behind the lamps; null where that cannot be told. */
 export interface StartJudgement {
   starts: boolean | null

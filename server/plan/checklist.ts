@@ -9,7 +9,7 @@ import { isSame } from '../words/unique.js'
 import type { Caution, FirstPowerPlan, FirstPowerStage, Step } from './firstPowerPlan.js'
 import { oldBatteries, storedCharge } from './stages/cautions.js'
 import { outletOf } from './stages/outlet.js'
-import { qualified, step } from './stages/step.js'
+import { step } from './stages/step.js'
 
 export interface ChecklistLine extends Step {
   /** something is written down here, a reading or words */
@@ -68,7 +68,7 @@ const words = ({ topic }: Finding): string => topic.replaceAll('-', ' ')
 /** What to do first about it. */
 const firstAction = ({ actions: [first] }: Finding): Phrase | null => (first ? say`${first.do}` : null)
 
-const whoFor = ({ actions }: Finding): Step['who'] => (actions[0]?.who === 'qualified' ? qualified : 'you')
+const whoFor = ({ actions }: Finding): Step['who'] => actions[0]?.who ?? 'you'
 
 /** What must change or be found out before anything is plugged in: the killer items of this case. */
 function openPoints({ findings }: CheckResponse): ChecklistLine[] {
@@ -113,7 +113,7 @@ function mainsLine({ site }: ChecklistFacts): ChecklistLine[] {
       low: minV,
       high: maxV,
       stopIf: band ? say`outside this band` : null,
-      who: qualified,
+      who: 'qualified',
     }),
   ]
 }
@@ -183,7 +183,7 @@ function earthLine({ supply }: ChecklistFacts): ChecklistLine[] {
       expect: say`within the limit of the scheme the tester works to`,
       unit: 'Ω',
       stopIf: say`the limit is passed, or there is no earth to prove`,
-      who: qualified,
+      who: 'qualified',
     }),
   ]
 }
@@ -311,7 +311,7 @@ function planStages(facts: ChecklistFacts): ChecklistStage[] {
     .filter(({ leftOut }) => leftOut === null)
     .flatMap((stage): ChecklistStage[] => {
       // batteries are out since the second stage, and nothing has put them back
-      const steps = stage.steps.filter(({ key }) => !key.endsWith('.batteries')).map(asLine)
+      const steps = stage.steps.filter(({ killer }) => killer !== 'batteries').map(asLine)
       const split = steps.findIndex(({ lampOut }) => lampOut)
       const behindLamp = split < 0 ? steps : steps.slice(0, split)
       const direct = split < 0 ? [] : steps.slice(split)

@@ -1,3 +1,5 @@
+import type { Hands, Power } from '../chain/action.js'
+import type { Link } from '../facts/fact.js'
 import type { Source } from '../tables/source.js'
 import type { Words } from '../words/phrase.js'
 import type { Told } from '../words/tell.js'
@@ -20,6 +22,8 @@ export interface Step {
   /** stable name under which a reading is kept: "supply-alone.lamp-volts" */
   key: string
   text: Words
+  /** the part of the chain it is about */
+  link: Link
   /** what should be read or seen, in words with its range; null where nothing is read */
   expect: Words | null
   /** unit of the reading, "V" or "A" or "Ω" …; null where it is a tick only */
@@ -27,8 +31,13 @@ export interface Step {
   low: number | null
   high: number | null
   stopIf: Words | null
-  who: 'you' | 'a licensed electrician or other qualified person'
+  /** `qualified`: a licensed electrician or other qualified person */
+  who: Hands
+  /** what stands under power while it is done; `low-voltage` is a bench source, whatever it is set to */
+  power: Power
   caution: Caution | null
+  /** what is asked again wherever it may have changed; the paper asks for batteries once */
+  killer?: 'batteries'
   /** on the first line of what is done without the lamp: the pause before full mains comes here */
   lampOut?: true
 }
@@ -63,6 +72,8 @@ export interface FirstPowerPlan {
   lamps: { ratedV: number; ratedW: number; count: number; arrangement: 'series' | 'parallel' }[]
   /** facts that were missing and what each keeps from being worked out */
   missing: Words[]
+  /** before any power: each with its result and who found it, or nothing is plugged in */
+  gates: Step[]
   stages: FirstPowerStage[]
 }
 

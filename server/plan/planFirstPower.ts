@@ -33,6 +33,7 @@ export function planOf(facts: PlanFacts): FirstPowerPlan {
     mains: reach && { voltageV: reach.voltageV, frequencyHz: reach.frequencyHz },
     through: reach?.through ?? null,
     lamps: [firstLamp, loadLamp === firstLamp ? null : loadLamp].filter((lamp) => lamp !== null),
+    gates: [],
     missing: unique(facts.missing),
     stages,
   }

@@ -77,6 +77,21 @@ export const standardWattages: { readonly watts: readonly number[] } & Sourced =
   ],
 })
 
+/** Wattages in which tungsten lamps for the mains are or were made, halogen ones among them. */
+export const tungstenWattages: { readonly watts: readonly number[] } & Sourced = frozen({
+  // biome-ignore format: read across
+  watts: [
+    10, 15, 20, 25, 28, 29, 30, 34, 35, 40, 42, 43, 46, 48, 50, 52, 53, 57, 60, 65, 67, 70, 72, 75, 80, 90, 100, 105,
+    116, 120, 125, 130, 135, 150, 160, 175, 200, 230, 240, 250, 300, 400, 500, 750, 1000,
+  ],
+  sources: [
+    fromMemory(
+      'Makers’ catalogues of incandescent and mains-voltage halogen lamps',
+      'general-service, reflector, energy-saving halogen and linear halogen lamps; other wattages of 3 W to 23 W are those of LED and compact fluorescent lamps',
+    ),
+  ],
+})
+
 /** Rated voltages lamps are sold for. */
 export const standardLampVoltages: { readonly volts: readonly number[] } & Sourced = frozen({
   volts: [100, 110, 115, 120, 127, 130, 220, 225, 230, 235, 240, 250],

@@ -21,6 +21,16 @@ export const assuredShare: Estimate = frozen({
   ),
 })
 
+/** Most that a lamp must be able to pass, over what it has to carry, where one is chosen. */
+export const lampMargin: Estimate = frozen({
+  value: 1.25,
+  unit: '1',
+  source: commonPractice(
+    'Project rule: a quarter to spare when a lamp is chosen',
+    'lamps, mains and what a supply takes each lie some per cent off their figures; at its ceiling a lamp starves what it feeds',
+  ),
+})
+
 /** Direct-current volts on the capacitor at which a converter starts, as part of the mains crest, where it is not known. */
 export const defaultStartShare: Estimate = frozen({
   value: 0.7,

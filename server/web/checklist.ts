@@ -2,6 +2,7 @@ import { type Case, prepareCase } from '../chain/case.js'
 import type { Assessment, Job } from '../jobs/job.js'
 import { type Checklist, composeChecklist } from '../plan/checklist.js'
 import { type FirstPowerPlan, stageNames, type ToldPlan } from '../plan/firstPowerPlan.js'
+import { keptPlan } from '../plan/keptPlan.js'
 import { planFirstPower } from '../plan/planFirstPower.js'
 import { type Told, tell } from '../words/tell.js'
 
@@ -28,5 +29,5 @@ function isWhole(plan: unknown): plan is ToldPlan {
 /** The bench checklist of a job: of the plan it keeps, else of one worked out from its check. */
 export function jobChecklist({ check, assessment, plan }: Job): Told<Checklist> {
   const of = prepareCase(check)
-  return checklistOf(of, assessment, isWhole(plan) ? plan : planFirstPower(of, assessment))
+  return checklistOf(of, assessment, isWhole(plan) ? keptPlan(plan) : planFirstPower(of, assessment))
 }

@@ -1,7 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type LampString, stringAt, stringCurrentA } from '../../server/physics/lampString.js'
-import { judgeStart, largestPower, operatingPoint, type SeriesLoad } from '../../server/physics/seriesLamp.js'
+import {
+  judgeStart,
+  largestPower,
+  operatingPoint,
+  quadratureLampV,
+  type SeriesLoad,
+} from '../../server/physics/seriesLamp.js'
 import { switchOn } from '../../server/physics/transient.js'
 import { type LampSetup, lampsFault, lampsOf } from '../../server/plan/firstPower/lamps.js'
 import { bridgeDiode, settledBand } from '../../server/tables/seriesLamp.js'
@@ -244,6 +250,27 @@ describe('the reading across the lamp', () => {
   })
 })
 
+describe('a transformer that only magnetises', () => {
+  // 0.6, 0.8 and 1 make a right angle: 138 V and 184 V give 230 V; at 0.6 of its voltage the lamp passes 0.6^0.541 of 0.2609 A,
+  // 0.1979 A, so X = 184 V / 0.1979 A = 930 Ω and Q = 230² / 930 = 56.9 VA; the law holds within 1 %
+  it('stands at right angles to the lamp', () => {
+    const string = lampsOf({ lamps: [{ ratedV: 230, ratedW: 60 }], arrangement: 'series' })
+    expect(quadratureLampV(string, 230, 56.9) / 138).toBeCloseTo(1, 1.5)
+    expect(() => quadratureLampV(string, 230, 0)).toThrow(RangeError)
+    expect(() => quadratureLampV(string, Number.NaN, 10)).toThrow(RangeError)
+  })
+})
+
+describe('a lamp of a wattage in which no tungsten lamp is made', () => {
+  it.each([5, 12, 13, 23])('is not used but asked about: %d W', (ratedW) => {
+    const { options, cautions } = lampChoice({ voltageV: 230 }, { idleW: 3, ratedW: 30, minimumV: 90 }, [
+      { ratedV: 230, ratedW, count: 2 },
+    ])
+    expect(options).toEqual([])
+    expect(cautions.join(' ')).toMatch(/LED or compact fluorescent lamp or was misread/)
+  })
+})
+
 describe('the choice of lamps', () => {
   it('offers every standard wattage, from the least current into a short', () => {
     const { options } = lampChoice({ voltageV: 230 }, { idleW: 3, ratedW: 30, minimumV: 90 }, null)
@@ -254,8 +281,8 @@ describe('the choice of lamps', () => {
   it('uses first the least lamp the load starts behind, next the least it runs behind at its rating, last the largest', () => {
     const { order, options } = lampChoice({ voltageV: 230 }, { idleW: 6, ratedW: 30, minimumV: 90 }, null)
     expect(order.map(({ use }) => use)).toEqual(['first', 'next', 'last'])
-    // 0.32 of the lamp watts is what a rectifier gets: 6 W wants more than 15 W of lamp, 30 W more than 75 W
-    expect(order.map(({ ratedW }) => ratedW)).toEqual([25, 100, 200])
+    // 0.32 of the lamp watts is what a rectifier gets, a quarter to spare: 7.5 W want 23 W of lamp, 37.5 W want 117 W
+    expect(order.map(({ ratedW }) => ratedW)).toEqual([25, 150, 200])
     expect(options[0]).toMatchObject({ ratedW: 15, suits: false, startsIdle: false })
   })
 

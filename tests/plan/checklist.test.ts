@@ -76,7 +76,7 @@ describe('the bench checklist', () => {
     expect(offLoad?.expect).toBe('11.4\u00a0V to 12.6\u00a0V')
     const mains = linesOf(list).find(({ key }) => key === 'before.mains-volts')
     // EN 50160: 230 V ± 10 %
-    expect(mains).toMatchObject({ lowV: 207, highV: 253, who: 'a licensed electrician or other qualified person' })
+    expect(mains).toMatchObject({ lowV: 207, highV: 253, who: 'qualified' })
   })
 
   it('names each line by a key of its own', () => {
@@ -156,7 +156,7 @@ describe('only lines that apply', () => {
       ...matching,
       supply: { ...matching.supply, label: matching.supply.label?.replace('CLASS II', 'CLASS I'), inlet: 'C14' },
     })
-    expect(linesOf(classOne).find(({ key }) => key === 'before.earth')?.who).toMatch(/qualified person/)
+    expect(linesOf(classOne).find(({ key }) => key === 'before.earth')?.who).toBe('qualified')
     expect(keysOf(listOf(matching))).not.toContain('before.earth')
   })
 })

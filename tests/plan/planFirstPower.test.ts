@@ -72,7 +72,7 @@ describe('the first power-up plan', () => {
 
   it('leaves the wiring of the lamp to a qualified person and keeps earth out of it', () => {
     const wiring = stepOf(plan, 'supply-alone.lamp-circuit')
-    expect(wiring?.who).toMatch(/qualified person/)
+    expect(wiring?.who).toBe('qualified')
     expect(wiring?.caution?.avoid).toMatch(/earth straight through/)
   })
 
@@ -182,7 +182,7 @@ describe('the first power-up plan', () => {
       found(),
       lamps,
     )
-    expect(stepOf(classI, 'supply-alone.earth')?.who).toMatch(/qualified person/)
+    expect(stepOf(classI, 'supply-alone.earth')?.who).toBe('qualified')
     const open = planFirstPower(
       prepareCase(without(({ supply }) => Object.assign(supply, { protectionClass: null }))),
       found(),

@@ -2,8 +2,8 @@ import type { LampRating } from '../../physics/filament.js'
 import { type LampOption, type LoadBehindLamps, lampOption } from '../../physics/lampChoice.js'
 import type { Arrangement } from '../../physics/lampString.js'
 import { type GlowWord, glowRows } from '../../tables/glow.js'
-import { standardLampVoltages, standardWattages, unsuitableLamps } from '../../tables/lamps.js'
-import { assuredShare, bridgeDropV, lampFitsMains, seriesLampPractice } from '../../tables/seriesLamp.js'
+import { standardLampVoltages, standardWattages, tungstenWattages, unsuitableLamps } from '../../tables/lamps.js'
+import { assuredShare, bridgeDropV, lampFitsMains, lampMargin, seriesLampPractice } from '../../tables/seriesLamp.js'
 import { joined, type Phrase, say, type Words } from '../../words/phrase.js'
 import { amperes, volts, watts } from '../../words/quantity.js'
 import { describeLamps, type Explained, glowOf, type LampSetup, lampCautions, lampSources, lampsOf } from './lamps.js'
@@ -20,10 +20,12 @@ interface LampChoiceOption {
   /** left for the load [V rms]; null where there is no point at which it runs */
   idleLoadV: number | null
   ratedLoadV: number | null
-  /** whether the load starts at idle behind these lamps; false where that cannot be told */
+  /** whether the load starts at idle behind these lamps, with a quarter to spare; false where that cannot be told */
   suits: boolean
   startsIdle: boolean | null
   startsRated: boolean | null
+  /** most that a rectifier with a capacitor gets behind these lamps [W] */
+  ceilingW: number
   /** seen with the load idle, at its rating, and with it shorted; null where it does not run */
   glowIdle: GlowWord | null
   glowRated: GlowWord | null
@@ -56,6 +58,13 @@ export interface LoadToFeed {
   readonly minimumV: number | null
 }
 
+/** Whether tungsten lamps are made in that wattage; others are LED or compact fluorescent lamps until someone has looked. */
+export const mayBeTungsten = ({ ratedW }: LampRating): boolean => tungstenWattages.watts.includes(ratedW)
+
+/** What is asked about a lamp in whose wattage no tungsten lamp is made. */
+export const askWhatLamp = ({ ratedW, ratedV }: LampRating): Phrase =>
+  say`What the lamp of ${watts(ratedW)} ${volts(ratedV)} is: no tungsten lamp is made in that wattage, so it is an LED or compact fluorescent lamp or was misread, and those do not limit the current. It is not used. Read the wattage on the lamp itself, not the one it replaces, and look for the filament.`
+
 interface Candidate extends LampRating {
   count: number
   arrangement: Arrangement
@@ -68,7 +77,7 @@ interface Candidate extends LampRating {
 function candidates(mainsV: number, onHand: readonly LampOnHand[] | null): Candidate[] {
   const fits = (ratedV: number): boolean => ratedV / mainsV >= lampFitsMains.from && ratedV / mainsV <= lampFitsMains.to
   if (onHand)
-    return onHand.flatMap(({ ratedV, ratedW, count }) => {
+    return onHand.filter(mayBeTungsten).flatMap(({ ratedV, ratedW, count }) => {
       const list: Candidate[] = []
       if (count >= 1 && fits(ratedV)) list.push({ ratedV, ratedW, count: 1, arrangement: 'series' })
       if (count >= 2 && fits(2 * ratedV)) list.push({ ratedV, ratedW, count: 2, arrangement: 'series' })
@@ -102,7 +111,7 @@ const setupOf = (mains: LampSetup['mains'], { ratedV, ratedW, count, arrangement
  * Which lamps to use for a load, and in which order.
  *
  * First the least short-circuit current behind which the load starts at idle; next, where that is another, the least
- * behind which it also runs at its rating; last the largest.
+ * behind which it also runs at its rating, both with a quarter to spare; last the largest.
  *
  * @param mains   voltage [V rms] and frequency [Hz]
  * @param load    idle and rated power [W], least voltage [V rms] or null
@@ -137,6 +146,7 @@ export function lampChoice(
     cautions: [
       ...(options.length === 0 ? [noneFits(mains.voltageV, onHand)] : []),
       ...leftOut(mains.voltageV, onHand ?? [], options),
+      ...(onHand ?? []).filter((lamp) => !mayBeTungsten(lamp)).map(askWhatLamp),
       ...(options.length > 0 && order.length === 0
         ? [
             say`Behind none of these lamps can the load be relied on to start at idle: a failed start then proves nothing. Use larger lamps, or another method of limiting the current.`,
@@ -150,6 +160,7 @@ export function lampChoice(
         ...worked.flatMap(({ string }) => lampSources(string)),
         ...standardWattages.sources,
         assuredShare.source,
+        lampMargin.source,
         seriesLampPractice,
         ...unsuitableLamps.flatMap((row) => row.sources),
       ]),
@@ -172,15 +183,19 @@ function asOption(candidate: Candidate, found: LampOption, load: LoadToFeed): La
     shortA: found.shortA,
     idleLoadV: idle.loadV,
     ratedLoadV: rated.loadV,
-    suits: idle.judged.starts === true,
+    suits: idle.judged.starts === true && spares(found.rectifierCeilingW, load.idleW),
     startsIdle: idle.judged.starts,
     startsRated: rated.judged.starts,
+    ceilingW: found.rectifierCeilingW,
     glowIdle: idle.lamp && glowOf(idle.lamp.filamentK),
     glowRated: rated.lamp && glowOf(rated.lamp.filamentK),
     glowShorted: glowOf(found.shortK),
     reason: reasonFor(found, load),
   }
 }
+
+/** A quarter to spare over what the lamps must carry. */
+const spares = (ceilingW: number, powerW: number): boolean => ceilingW >= lampMargin.value * powerW
 
 const seen = (word: GlowWord): string => glowRows.find((row) => row.glow === word)?.seen ?? word
 
@@ -230,13 +245,13 @@ function orderOf(options: readonly LampChoiceOption[], load: LoadToFeed, mainsV:
   const first = options.find((option) => option.suits)
   if (!first) return []
   const after = options.slice(options.indexOf(first) + 1)
-  const next = [first, ...after].find((option) => option.startsRated === true)
+  const next = [first, ...after].find((option) => option.startsRated === true && spares(option.ceilingW, load.ratedW))
   const last = after[after.length - 1]
   const order = [
     as(
       'first',
       first,
-      say`the least current into a short, ${amperes(first.shortA, 3)}, behind which ${watts(load.idleW)} still starts at ${volts(mainsV)}`,
+      say`the least current into a short, ${amperes(first.shortA, 3)}, behind which ${watts(load.idleW)} still starts at ${volts(mainsV)}, with a quarter to spare`,
     ),
   ]
   if (next && next !== first)
@@ -244,7 +259,7 @@ function orderOf(options: readonly LampChoiceOption[], load: LoadToFeed, mainsV:
       as(
         'next',
         next,
-        say`the least behind which it also runs at ${watts(load.ratedW)}; only after the first stayed dim`,
+        say`the least behind which it also runs at ${watts(load.ratedW)}, with a quarter to spare; only after the first stayed dim`,
       ),
     )
   if (last && last !== first && last !== next)
@@ -261,6 +276,7 @@ function orderOf(options: readonly LampChoiceOption[], load: LoadToFeed, mainsV:
 /** A sentence for each kind at hand that serves neither alone nor as a pair. */
 const leftOut = (mainsV: number, onHand: readonly LampOnHand[], options: readonly Candidate[]): Phrase[] =>
   onHand
+    .filter(mayBeTungsten)
     .filter(({ ratedV, ratedW }) => !options.some((option) => option.ratedV === ratedV && option.ratedW === ratedW))
     .map(
       ({ ratedV, ratedW, count }) =>

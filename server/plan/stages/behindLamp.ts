@@ -1,14 +1,18 @@
+import { stringAt } from '../../physics/lampString.js'
+import { quadratureLampV } from '../../physics/seriesLamp.js'
 import { plannedSwitchOn, reservoirPerWatt } from '../../tables/firstPower.js'
 import { type GlowWord, glowRows } from '../../tables/glow.js'
 import { type Phrase, say } from '../../words/phrase.js'
-import { volts, watts } from '../../words/quantity.js'
-import { describeLamps } from '../firstPower/lamps.js'
+import { voltAmperes, volts, watts } from '../../words/quantity.js'
+import { describeLamps, glowOf, lampsOf } from '../firstPower/lamps.js'
 import { type SeriesLampAnswer, seriesLamp } from '../firstPower/seriesLamp.js'
 import { type LampTransient, lampTransient } from '../firstPower/transient.js'
 import { type LampUse, type PlanFacts, setupOf } from './facts.js'
 
 /** What the lamp shows and leaves for a supply that takes a given power. */
 export interface BehindLamp {
+  /** what it takes [W] */
+  powerW: number
   answer: SeriesLampAnswer
   /** across the lamps; null where the supply would be starved [V rms] */
   lampV: number | null
@@ -41,6 +45,7 @@ export function behindLamp(facts: PlanFacts, lamp: LampUse, powerW: number): Beh
     const resistanceOhm = reach.voltageV ** 2 / powerW
     const answer = seriesLamp(setup, { kind: 'resistance', resistanceOhm })
     return {
+      powerW,
       answer,
       lampV: answer.lampV,
       loadV: answer.loadV,
@@ -54,6 +59,7 @@ export function behindLamp(facts: PlanFacts, lamp: LampUse, powerW: number): Beh
   const peaky = answer.rectifierInput
   const runs = answer.starts !== false && peaky !== null
   return {
+    powerW,
     answer,
     lampV: runs ? peaky.lampV : null,
     loadV: runs ? answer.loadV : null,
@@ -66,6 +72,27 @@ export function behindLamp(facts: PlanFacts, lamp: LampUse, powerW: number): Beh
           ? answer.startsBecause
           : say`more than the ${watts(answer.largestRectifierPowerW, 3, 'down')} these lamps pass to it`
     }`,
+  }
+}
+
+/**
+ * The supply alone, with nothing connected. A transformer's magnetising current may light the lamp more than the watts it takes: what is
+ * larger of the two counts, so that no healthy transformer is taken for a faulty one.
+ */
+export function idleBehind(facts: PlanFacts, lamp: LampUse): BehindLamp | null {
+  const { idle, reach } = facts
+  if (!idle) return null
+  const found = behindLamp(facts, lamp, idle.powerW)
+  if (!found || !reach || idle.reactiveVA === null) return found
+  const string = lampsOf(setupOf(lamp, reach.voltageV, reach.frequencyHz))
+  const lampV = quadratureLampV(string, reach.voltageV, idle.reactiveVA)
+  if (found.lampV === null || lampV <= found.lampV) return found
+  return {
+    ...found,
+    lampV,
+    loadV: Math.sqrt(reach.voltageV ** 2 - lampV ** 2),
+    glow: glowOf(stringAt(string, lampV).filamentK),
+    working: say`${voltAmperes(idle.reactiveVA, 3)} of magnetising current at ${volts(reach.voltageV)}, in quadrature: ${volts(lampV)} on the lamps`,
   }
 }
 

@@ -6,7 +6,9 @@ import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { hazardousOutput, noMoreCurrent, oldBatteries, reversed, storedCharge } from './cautions.js'
 import type { PlanFacts } from './facts.js'
 import { toleranceOf } from './rails.js'
-import { figure, step } from './step.js'
+import { figure, stepOn } from './step.js'
+
+const step = stepOn('machine')
 
 /** Stage 3: the machine alone on a current-limited bench supply. */
 export function benchStage(facts: PlanFacts): FirstPowerStage {
@@ -121,8 +123,8 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
   return [
     step(
       'bench-supply.batteries',
-      say`Machine unplugged, every battery and back-up cell out; motors, drives and picture tube disconnected where they can be.`,
-      { caution: oldBatteries },
+      say`Machine unplugged, every battery and back-up cell out; motors and drives disconnected where they can be. A picture tube and what feeds it stay as they are.`,
+      { killer: 'batteries', caution: oldBatteries },
     ),
     ...answer.rails.map((rail, index) =>
       step(
@@ -161,12 +163,15 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
           unit: 'V',
           low: null,
           high: rail.overVoltageV,
+          power: 'low-voltage',
         },
       ),
     ),
     step('bench-supply.polarity', say`Measure voltage and sign on the plug that will go into the machine.`, {
       expect: polarityText(device.jack.polarity),
       stopIf: say`sign, or pin, is not certain`,
+      link: 'plug',
+      power: 'low-voltage',
       caution: reversed,
     }),
     ...Array.from({ length: count }, (_, index) => powerStep(answer, index)).map((each, index) =>
@@ -185,6 +190,7 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
           low,
           high,
           stopIf: say`it lies outside: mind the lead`,
+          power: 'low-voltage',
         },
       )
     }),
@@ -231,6 +237,7 @@ function powerStep(answer: BenchSupplyAnswer, index: number): Step {
       low: several ? null : 0,
       high: several ? null : first.limitA,
       stopIf: first.stopIf,
+      power: 'low-voltage',
       caution: index === 0 ? noMoreCurrent : null,
     },
   )

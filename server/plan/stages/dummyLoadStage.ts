@@ -10,7 +10,7 @@ import type { PlanFacts } from './facts.js'
 import { outletOf } from './outlet.js'
 import type { RailPlan } from './rails.js'
 import { figure, step } from './step.js'
-import { mainsBlockedToo, openOnMains } from './supplyAlone.js'
+import { mainsBlockedToo } from './supplyAlone.js'
 
 interface Loaded {
   plan: RailPlan
@@ -127,21 +127,6 @@ function pointSteps(
   const [first] = list
   if (!first) return []
   const direct = !lamp && facts.loadLamp !== null
-  const open = direct ? openOnMains(facts) : []
-  if (open.length > 0)
-    return [
-      step(
-        `dummy-load.wait-${name}`,
-        say`At ${percent(share)} load the lamp would starve the supply, and without the lamp it goes no further yet: find out first what is open.`,
-        {
-          expect: joined(
-            open.map(({ title }) => title),
-            say`; `,
-          ),
-          stopIf: say`it stays open: the load is not raised`,
-        },
-      ),
-    ]
   const after = index === 0 ? '' : say`Switch off and unplug. `
   const fit = several
     ? say`${after}Put on, all outputs together: ${joined(
@@ -159,6 +144,7 @@ function pointSteps(
       ? step(`dummy-load.on-${name}`, say`Switch on behind ${lampText(facts.loadLamp)}, hands off.`, {
           expect: say`a flash, then darker; the output comes up`,
           stopIf: say`the lamp stays bright, or flashes again and again`,
+          power: 'mains',
           // said once: the next points follow without a change of circuit
           caution: index === 0 ? noIsolation : null,
         })
@@ -168,6 +154,7 @@ function pointSteps(
           {
             expect: say`the output comes up; behind the lamp it could not`,
             stopIf: say`hum, smell, smoke, or a protective device opens: unplug`,
+            power: 'mains',
             caution: withoutLamp,
           },
         ),
@@ -184,6 +171,7 @@ function pointSteps(
                 low: point.lowV,
                 high: point.highV,
                 stopIf: outsideMeans(plan),
+                power: 'mains',
               },
             ),
             ...(last && plan.load?.rippleV != null && !plan.unregulated ? [rippleStep(plan, number)] : []),
@@ -210,5 +198,6 @@ const rippleStep = (plan: RailPlan, number: number): Step =>
       low: 0,
       high: plan.load?.rippleV ?? null,
       stopIf: say`it is more: a dry capacitor, or one open diode`,
+      power: 'mains',
     },
   )

@@ -7,9 +7,9 @@ import type { PreparedDevice, PreparedSite, PreparedSupply, Rail, Reach } from '
 import { leastFigures, plannedMains } from '../../tables/firstPower.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { watts } from '../../words/quantity.js'
-import { type LampChoice, type LampOnHand, lampChoice } from '../firstPower/lampChoice.js'
+import { askWhatLamp, type LampChoice, type LampOnHand, lampChoice, mayBeTungsten } from '../firstPower/lampChoice.js'
 import { type LampSetup, lampsFault } from '../firstPower/lamps.js'
-import { idlePowerOf, minimumOf, type PowerFact, ratedPower } from './supplyPower.js'
+import { type IdleFact, idlePowerOf, minimumOf, type PowerFact, ratedPower } from './supplyPower.js'
 
 /** What a person may add to a check for its first power-up. Unknown is null or absent. */
 export interface FirstPowerOptions {
@@ -48,7 +48,7 @@ export interface PlanFacts {
   regulated: boolean | null
   classI: boolean | null
   rated: PowerFact | null
-  idle: PowerFact | null
+  idle: IdleFact | null
   /** least mains the supply must run at [V]; null where its plate does not say, or it is a transformer */
   minimumV: number | null
   choice: LampChoice | null
@@ -80,7 +80,7 @@ export function factsOf(of: Case, assessment: CheckResponse, options: FirstPower
   const rated = ratedPower(supply)
   if (!rated)
     missing.push(say`What the supply takes from the mains (A, VA or W on its plate): it decides which lamp suits.`)
-  const idle = idlePowerOf(options.idleW ?? null, technology, rated)
+  const idle = idlePowerOf(options.idleW ?? null, supply, rated)
   const minimumV = technology === 'transformer' ? null : minimumOf(supply, reach?.voltageV ?? null)
   const base = {
     check,
@@ -136,6 +136,7 @@ function lampsFor(base: Base): Pick<PlanFacts, 'choice' | 'firstLamp' | 'loadLam
   const onHand = options.lampsOnHand?.length ? options.lampsOnHand : null
   if (!onHand)
     missing.push(say`Rated voltage and wattage of the lamps at hand: no lamp figure is worked out without them.`)
+  missing.push(...(onHand ?? []).filter((lamp) => !mayBeTungsten(lamp)).map(askWhatLamp))
   if (!reach || !rated || !idle) return none
   const { voltageV, frequencyHz } = reach
   if (idle.powerW > rated.powerW)
@@ -144,7 +145,8 @@ function lampsFor(base: Base): Pick<PlanFacts, 'choice' | 'firstLamp' | 'loadLam
     )
   // a supply that takes more idle than it is rated for is planned for what it takes
   const ratedW = Math.max(rated.powerW, idle.powerW)
-  const choice = lampChoice({ voltageV, frequencyHz }, { idleW: idle.powerW, ratedW, minimumV }, onHand)
+  const idleW = Math.min(Math.max(idle.powerW, idle.reactiveVA ?? 0), ratedW)
+  const choice = lampChoice({ voltageV, frequencyHz }, { idleW, ratedW, minimumV }, onHand)
   if (!onHand) return { ...none, choice }
   const ordered = choice.order.map(asUse)
   // where none is relied on to start the supply, the one that passes most is left

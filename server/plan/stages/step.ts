@@ -1,22 +1,30 @@
 import type { Words } from '../../words/phrase.js'
 import type { Figure, Step } from '../firstPowerPlan.js'
 
-/** One line of a stage; what is not given is not read. */
+/** One line of a stage; what is not given is not read, and done by the reader with nothing under power. */
 export const step = (key: string, text: Words, rest: Partial<Step> = {}): Step => {
   const line: Step = {
     key,
     text,
+    link: 'supply',
     expect: null,
     unit: null,
     low: null,
     high: null,
     stopIf: null,
     who: 'you',
+    power: 'none',
     caution: null,
     ...rest,
   }
   return { ...line, low: asShown(line.low), high: asShown(line.high) }
 }
+
+/** The same about another link than the supply. */
+export const stepOn =
+  (link: Step['link']) =>
+  (key: string, text: Words, rest: Partial<Step> = {}): Step =>
+    step(key, text, { link, ...rest })
 
 /** Limits are those that are printed: four digits. */
 const asShown = (limit: number | null): number | null => (limit === null ? null : Number(limit.toPrecision(4)))
@@ -29,5 +37,3 @@ export function atMost(value: number): number {
 }
 
 export const figure = (label: Words, value: Words, working: Words): Figure => ({ label, value, working })
-
-export const qualified: Step['who'] = 'a licensed electrician or other qualified person'

@@ -7,15 +7,14 @@ import { amperes, duration, farads, volts, watts } from '../../words/quantity.js
 import { reform } from '../bench/reform.js'
 import type { LampTransient } from '../firstPower/transient.js'
 import type { Figure, FirstPowerStage } from '../firstPowerPlan.js'
-import { type BehindLamp, behindLamp, firstSeconds, lampText, reservoirOf } from './behindLamp.js'
+import { type BehindLamp, firstSeconds, idleBehind, lampText, reservoirOf } from './behindLamp.js'
 import { type LampUse, type PlanFacts, standing } from './facts.js'
 import type { RailPlan } from './rails.js'
 import { figure } from './step.js'
 import { supplyAloneSteps } from './supplyAloneSteps.js'
 
-const mustBeKnown: readonly TopicName[] = ['mains-voltage', 'mains-frequency', 'converter', 'earthing']
-/** Every other topic between the wall and the supply. */
-const mustNotStop = mainsTopics.map(({ name }) => name).filter((name) => !mustBeKnown.includes(name))
+/** Every topic between the wall and the supply: each must be known, and none may stop. */
+const onMainsSide: readonly TopicName[] = mainsTopics.map(({ name }) => name)
 
 /** "Stop: …. What to do. Find out first: …." */
 export const because = (findings: readonly Finding[]): Phrase =>
@@ -28,17 +27,9 @@ export const because = (findings: readonly Finding[]): Phrase =>
 
 /** The findings that keep the supply off the mains: the stops, and what must be known first only where nothing stops. */
 function keptOff(facts: PlanFacts): Finding[] {
-  const stops = standing(facts, [...mustBeKnown, ...mustNotStop], false)
-  return stops.length > 0 ? stops : standing(facts, mustBeKnown, true)
+  const stops = standing(facts, onMainsSide, false)
+  return stops.length > 0 ? stops : standing(facts, onMainsSide, true)
 }
-
-/** What between wall and supply still has to be found out: nothing goes without the lamp before it is. */
-export const openOnMains = (facts: PlanFacts): Finding[] =>
-  standing(
-    facts,
-    mainsTopics.map(({ name }) => name),
-    true,
-  )
 
 /** The same reason for a later stage, in short: the first stage says what to do. */
 export function mainsBlockedToo(facts: PlanFacts): Phrase | null {
@@ -70,7 +61,7 @@ function mainsBlocked(facts: PlanFacts): Phrase | null {
 export function supplyAlone(facts: PlanFacts, rails: readonly RailPlan[]): FirstPowerStage {
   const leftOut = mainsBlocked(facts)
   const lamp = facts.firstLamp
-  const idle = lamp && facts.idle ? behindLamp(facts, lamp, facts.idle.powerW) : null
+  const idle = lamp ? idleBehind(facts, lamp) : null
   const transient = leftOut === null && lamp ? firstSeconds(facts, lamp) : null
   return {
     name: 'supply-alone',

@@ -7,7 +7,7 @@ import { type BehindLamp, lampText, seenAs } from './behindLamp.js'
 import { lampWiring, noConverter, noIsolation, storedCharge } from './cautions.js'
 import type { LampUse, PlanFacts } from './facts.js'
 import type { RailPlan } from './rails.js'
-import { atMost, qualified, step } from './step.js'
+import { atMost, step } from './step.js'
 
 /** What is done and looked at before the plug goes in. */
 function beforePower(facts: PlanFacts, lamp: LampUse | null): Step[] {
@@ -30,7 +30,9 @@ function beforePower(facts: PlanFacts, lamp: LampUse | null): Step[] {
               low: facts.reach.minV,
               high: facts.reach.maxV,
               stopIf: say`it reads outside, or the lamp circuit hangs on the wall socket`,
-              who: qualified,
+              link: 'converter',
+              who: 'qualified',
+              power: 'mains',
             },
           ),
         ]
@@ -41,7 +43,8 @@ function beforePower(facts: PlanFacts, lamp: LampUse | null): Step[] {
       {
         expect: say`a circuit built and checked under local codes, with earth straight through`,
         stopIf: say`it is not certain which conductor is the line`,
-        who: qualified,
+        link: 'source',
+        who: 'qualified',
         caution: lampWiring,
       },
     ),
@@ -54,7 +57,8 @@ function beforePower(facts: PlanFacts, lamp: LampUse | null): Step[] {
             {
               expect: say`a continuous path that does not pass the lamp`,
               stopIf: say`there is none`,
-              who: qualified,
+              link: 'source',
+              who: 'qualified',
             },
           ),
         ]),
@@ -76,6 +80,7 @@ export function supplyAloneSteps(
     step('supply-alone.switch-on', say`Plug in, switch on, hands off, and watch the lamp for ${wait}.`, {
       expect: seen ?? say`a flash, then ${idle ? seenAs(idle.glow) : say`darker`}`,
       stopIf: say`the lamp is still bright after ${wait}, gets brighter, or anything hums, smells or smokes: switch off and unplug`,
+      power: 'mains',
       caution: noIsolation,
     }),
     step(
@@ -93,6 +98,7 @@ export function supplyAloneSteps(
           lampHigh === null
             ? say`it rises while you watch`
             : say`it is above that and does not fall, or rises while you watch`,
+        power: 'mains',
       },
     ),
     ...rails.map((plan, index) =>
@@ -103,6 +109,7 @@ export function supplyAloneSteps(
         unit: 'V',
         low: plan.offLoad?.low ?? null,
         high: plan.offLoad?.high ?? null,
+        power: 'mains',
         stopIf: plan.unregulated
           ? say`it reads nothing, or is far outside: a high reading alone condemns nothing`
           : say`it lies outside`,
@@ -119,6 +126,8 @@ export function supplyAloneSteps(
               expect:
                 rails.length > 1 ? say`as the outputs read above` : say`plus: centre positive; minus: centre negative`,
               stopIf: say`it is not what the machine wants`,
+              link: 'plug',
+              power: 'mains',
             },
           ),
         ]
@@ -132,6 +141,7 @@ export function supplyAloneSteps(
       low: lampHigh === null ? null : 0,
       high: lampHigh,
       stopIf: say`it has risen: something warms up`,
+      power: 'mains',
     }),
     step('supply-alone.off', say`Switch off, unplug, wait, and read the output until it has fallen.`, {
       expect: say`towards 0\u00a0V`,

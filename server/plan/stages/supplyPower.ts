@@ -1,7 +1,7 @@
 import { inputPower, outputPowerW } from '../../chain/inputPower.js'
 import type { PreparedSupply } from '../../chain/situation.js'
 import { inputFromOutputW } from '../../physics/apparentPower.js'
-import { idlePower, leastFigures } from '../../tables/firstPower.js'
+import { idlePower, idleTransformer, leastFigures } from '../../tables/firstPower.js'
 import { assuredShare } from '../../tables/seriesLamp.js'
 import type { Source } from '../../tables/source.js'
 import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../../tables/thresholds.js'
@@ -13,6 +13,12 @@ export interface PowerFact {
   powerW: number
   working: Phrase
   sources: Source[]
+}
+
+/** What a supply takes with nothing connected; a transformer also magnetises, with volt-amperes that are no watts. */
+export interface IdleFact extends PowerFact {
+  /** what a healthy transformer may magnetise with [VA]; null where it is none */
+  reactiveVA: number | null
 }
 
 /** What the supply takes at full load; null where its plate does not say, or says next to nothing. */
@@ -44,22 +50,43 @@ function powerOnPlate(supply: PreparedSupply): PowerFact | null {
   }
 }
 
-/** What it takes with nothing connected: as measured, else estimated from its rating. */
+/**
+ * What it takes with nothing connected: as measured, else estimated from its rating. A transformer, and a supply of which the kind is
+ * not known, may magnetise with 0.4 of its rated VA, or with what the watts that were measured are a quarter of.
+ */
 export function idlePowerOf(
   measuredW: number | null,
-  technology: PreparedSupply['technology'],
+  { technology, input }: PreparedSupply,
   rated: PowerFact | null,
-): PowerFact | null {
+): IdleFact | null {
+  const { share: reactiveShare, powerFactor, source } = idleTransformer
+  const ratedVA = input.powerVA ?? (rated && rated.powerW / transformerPowerFactor.value)
+  const estimatedVA = ratedVA === null ? 0 : reactiveShare * ratedVA
+  const measuredVA = measuredW === null ? 0 : measuredW / powerFactor
+  const reactiveVA = technology === 'switch-mode' ? null : Math.max(estimatedVA, measuredVA) || null
+  const magnetising = (words: Phrase): Phrase =>
+    reactiveVA === null
+      ? words
+      : say`${words}; magnetising current of a transformer: up to ${decimal(reactiveShare)} of its rating, ${voltAmperes(reactiveVA, 3)} in quadrature`
+  const sources = reactiveVA === null ? [] : [source]
   if (measuredW !== null)
-    return { powerW: measuredW, working: say`${watts(measuredW)} measured with nothing connected`, sources: [] }
+    return {
+      powerW: measuredW,
+      reactiveVA,
+      working: magnetising(say`${watts(measuredW)} measured with nothing connected`),
+      sources,
+    }
   if (!rated) return null
   // where the kind is not known, the one that takes more
   const { share, floorW } = idlePower[technology ?? 'transformer']
   const powerW = Math.min(Math.max(share * rated.powerW, floorW), rated.powerW)
   return {
     powerW,
-    working: say`at most ${decimal(share)} × ${watts(rated.powerW)}, or ${watts(floorW)}: ${watts(powerW)} (project estimate; measure it)`,
-    sources: [idlePower.source],
+    reactiveVA,
+    working: magnetising(
+      say`at most ${decimal(share)} × ${watts(rated.powerW)}, or ${watts(floorW)}: ${watts(powerW)} (project estimate; measure it)`,
+    ),
+    sources: [idlePower.source, ...sources],
   }
 }
 

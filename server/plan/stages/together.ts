@@ -3,7 +3,9 @@ import { pairTopics } from '../../chain/index.js'
 import type { DeviceRail } from '../../chain/situation.js'
 import { inputFromOutputW } from '../../physics/apparentPower.js'
 import { flashOver, settleTimes } from '../../tables/firstPower.js'
-import { supplyEfficiency } from '../../tables/thresholds.js'
+import { standardWattages } from '../../tables/lamps.js'
+import { lampMargin } from '../../tables/seriesLamp.js'
+import { supplyEfficiency, voltageStopBelow } from '../../tables/thresholds.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { duration, volts, watts } from '../../words/quantity.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
@@ -12,8 +14,10 @@ import { readsShort } from './benchStage.js'
 import { noIsolation, oldBatteries, reversed, storedCharge } from './cautions.js'
 import { type PlanFacts, standing } from './facts.js'
 import { type RailPlan, toleranceOf } from './rails.js'
-import { atMost, figure, step } from './step.js'
+import { atMost, figure, stepOn } from './step.js'
 import { because, mainsBlockedToo } from './supplyAlone.js'
+
+const step = stepOn('machine')
 
 const mustFit: readonly TopicName[] = ['output-kind', 'output-voltage', 'polarity']
 /** Every other topic between the supply and the machine. */
@@ -32,21 +36,42 @@ export function demand(facts: PlanFacts): { powerW: number; working: Phrase } | 
   }
 }
 
-function whyNot(facts: PlanFacts): Phrase | null {
+function whyNot(facts: PlanFacts, found: BehindLamp | null): Phrase | null {
   const blocked = mainsBlockedToo(facts)
   if (blocked !== null) return blocked
-  const found = [...standing(facts, mustFit, true), ...standing(facts, mustNotStop, false)]
-  if (found.length > 0) return say`Supply and machine are not joined as things stand. ${because(found)}`
+  const open = [...standing(facts, mustFit, true), ...standing(facts, mustNotStop, false)]
+  if (open.length > 0) return say`Supply and machine are not joined as things stand. ${because(open)}`
   if (facts.device.rails.length === 0) return say`What the machine wants is not known: nothing is joined before that.`
-  return readsShort(facts)
+  return readsShort(facts) ?? tooMuchForLamp(facts, found)
 }
+
+/** Why a machine is not joined behind this lamp: it would be starved, or left with less than it runs on. Says which lamp would do. */
+function tooMuchForLamp({ loadLamp, reach, technology }: PlanFacts, found: BehindLamp | null): Phrase | null {
+  if (!loadLamp || !reach || !found) return null
+  if (technology === 'transformer') {
+    if ((found.loadV ?? 0) >= voltageStopBelow.value * reach.voltageV) return null
+    return say`The machine is not joined behind ${lampText(loadLamp)}: it would leave the supply ${volts(found.loadV ?? 0, 3, 'down')} of ${volts(reach.voltageV)}, on which motors and relays hang and heat. ${otherWay}`
+  }
+  if (found.lampV !== null) return null
+  const ceilingW = found.answer.largestRectifierPowerW
+  const neededW = (found.powerW * lampMargin.value * loadLamp.ratedW * loadLamp.count) / ceilingW
+  return say`The machine is not joined behind ${lampText(loadLamp)}: with its supply it takes up to ${watts(found.powerW, 3, 'up')}, and these pass ${watts(ceilingW, 3, 'down')} at most. Lamps of ${watts(neededW, 2, 'up')} together would carry it with a quarter to spare${
+    neededW > largestLampsW
+      ? say`, more than two lamps of the largest size sold for homes: a lamp is then a first look at the supply alone`
+      : say``
+  }. ${otherWay}`
+}
+
+const largestLampsW = 2 * Math.max(...standardWattages.watts)
+
+const otherWay = say`Or go another way: the supply proved on a dummy load and the machine alone on a current-limited bench supply, and what is left to a qualified person.`
 
 /** Stage 4: supply and machine together behind the lamp. */
 export function together(facts: PlanFacts, rails: readonly RailPlan[]): FirstPowerStage {
-  const leftOut = whyNot(facts)
   const need = demand(facts)
   const lamp = facts.loadLamp
   const found = lamp && need ? behindLamp(facts, lamp, need.powerW) : null
+  const leftOut = whyNot(facts, found)
   return {
     name: 'together',
     title: say`Supply and machine together, behind the lamp`,
@@ -84,7 +109,7 @@ function figures(facts: PlanFacts, need: ReturnType<typeof demand>, found: Behin
       ? [
           figure(
             say`Across the lamp, the machine at its plate current`,
-            found.lampV === null ? say`starved: it tries and drops out` : say`at most ${volts(found.lampV, 3, 'up')}`,
+            found.lampV === null ? say`it is starved` : say`at most ${volts(found.lampV, 3, 'up')}`,
             found.working,
           ),
           ...(found.loadV === null
@@ -134,13 +159,13 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
   const { device } = facts
   const wait = duration(flashOver.atLeastS)
   const dc = device.rails.some(({ kind }) => kind !== 'ac')
-  const starved = found !== null && found.lampV === null
   const high = found?.lampV == null ? null : atMost(found.lampV)
   return [
     step(
       'together.batteries',
-      say`Batteries still out; everything the machine does not need to start is disconnected.`,
+      say`Batteries still out; everything the machine does not need to start is disconnected, but never its picture tube.`,
       {
+        killer: 'batteries',
         caution: oldBatteries,
       },
     ),
@@ -149,20 +174,16 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
         ? say`the polarity measured on this supply is the one the machine wants`
         : say`an AC output to an AC input`,
       stopIf: dc ? say`either is not written down` : say`either is not certain`,
+      link: 'plug',
       caution: dc ? reversed : null,
     }),
     step(
       'together.switch-on',
       say`Behind ${lampText(facts.loadLamp)}: plug in, switch on, hands off, watch lamp and machine for ${wait}.`,
       {
-        expect: starved
-          ? say`the lamp may pulse: it cannot feed this machine. That is no proof of a fault`
-          : found
-            ? say`a flash, then at most ${seenAs(found.glow)}`
-            : say`a flash, then darker`,
-        stopIf: starved
-          ? say`the lamp is bright without a pause for ${wait}: switch off and unplug`
-          : say`the lamp is still bright after ${wait}, gets brighter, or anything smells or smokes: switch off and unplug`,
+        expect: found ? say`a flash, then at most ${seenAs(found.glow)}` : say`a flash, then darker`,
+        stopIf: say`the lamp is still bright after ${wait}, gets brighter, or anything smells or smokes: switch off and unplug`,
+        power: 'mains',
         caution: noIsolation,
       },
     ),
@@ -172,12 +193,13 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
       low: high === null ? null : 0,
       high,
       stopIf: say`it rises while you watch`,
+      power: 'mains',
     }),
     ...device.rails.map((rail, index) =>
       step(
         `together.rail-${index + 1}`,
         say`Read the ${volts(rail.voltageV)}${rail.kind === 'ac' ? say` AC` : say``} at the machine.`,
-        atMachine(rail, facts.regulated, rails),
+        { power: 'mains', ...atMachine(rail, facts.regulated, rails) },
       ),
     ),
     step(
@@ -189,6 +211,7 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
         low: high === null ? null : 0,
         high,
         stopIf: say`it has risen: something warms up`,
+        power: 'mains',
       },
     ),
     step(

@@ -281,15 +281,20 @@ export const leakageAnswer = z.object({ currentA: number, largestF: maybe, ...sh
 
 export const insulationAnswer = z.object({ findings: z.array(findingAnswer), ...shown })
 
+const hands = z.enum(['you', 'qualified'])
+const power = z.enum(['none', 'low-voltage', 'mains'])
+
 const step = z.object({
   key: text,
   text,
+  link: text,
   expect: text.nullable(),
   unit: text.nullable(),
   low: maybe,
   high: maybe,
   stopIf: text.nullable(),
-  who: text,
+  who: hands,
+  power,
   caution: z.object({ signal: text, hazard: text, consequence: text, avoid: text, electric: z.boolean() }).nullable(),
 })
 
@@ -300,6 +305,7 @@ export const firstPowerAnswer = z.object({
     z.object({ ratedV: number, ratedW: number, count: number, arrangement: z.enum(['series', 'parallel']) }),
   ),
   missing: lines,
+  gates: z.array(step),
   stages: z.array(
     z.object({
       name: z.enum(stageNames),
@@ -349,7 +355,8 @@ export const checklistAnswer = z.object({
           lowV: number.optional(),
           highV: number.optional(),
           stopIf: text.nullable(),
-          who: text,
+          who: hands,
+          power,
           caution: z.unknown(),
         }),
       ),

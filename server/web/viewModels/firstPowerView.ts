@@ -175,7 +175,7 @@ const drawingView = (title: string, { svg, caption, table }: Drawing): DrawingVi
 })
 
 const stepView = ({ text, expect, stopIf, who, caution }: Told<Step>): StepView => ({
-  text: who === 'you' ? text : `${text} This is work for ${who}.`,
+  text: who === 'you' ? text : `${text} This is work for a licensed electrician or other qualified person.`,
   expect,
   stopIf,
   warning: caution,

@@ -1,0 +1,33 @@
+import type { Hands, Power } from '../chain/action.js'
+import type { Step, ToldPlan } from './firstPowerPlan.js'
+
+/** Who did what a step says, as it was written before hands were a field of their own. */
+const oldHands: Record<string, Hands> = { 'a licensed electrician or other qualified person': 'qualified' }
+
+/** What stood under power at steps that were kept before that was a field: the ends of their keys, under the stage. */
+const oldPower: readonly (readonly [RegExp, Power])[] = [
+  [/^bench-supply\.(set-|polarity$|step-|at-machine-)/, 'low-voltage'],
+  [
+    /^(supply-alone|dummy-load|together)\.(converter$|switch-on$|lamp-volts$|off-load-|polarity$|hold$|on-|rail-|ripple-)/,
+    'mains',
+  ],
+]
+
+type ToldStep = ToldPlan['gates'][number]
+type OldStep = Omit<ToldStep, 'link' | 'power' | 'who' | 'killer'> &
+  Partial<Pick<Step, 'link' | 'power' | 'killer'>> & { who: string }
+
+const broughtUp = (step: OldStep): ToldStep => ({
+  ...step,
+  link: step.link ?? (step.key.startsWith('bench-supply.') ? 'machine' : 'supply'),
+  who: oldHands[step.who] ?? (step.who === 'qualified' ? 'qualified' : 'you'),
+  power: step.power ?? oldPower.find(([keys]) => keys.test(step.key))?.[1] ?? 'none',
+  ...(step.key.endsWith('.batteries') && { killer: 'batteries' as const }),
+})
+
+/** A plan as any version of the program kept it, with the fields that came later. Keys stay as they are: readings hang on them. */
+export const keptPlan = (plan: ToldPlan): ToldPlan => ({
+  ...plan,
+  gates: ((plan.gates as OldStep[] | undefined) ?? []).map(broughtUp),
+  stages: plan.stages.map((stage) => ({ ...stage, steps: stage.steps.map(broughtUp) })),
+})
