@@ -1,4 +1,5 @@
 import { accuracyRows } from './accuracyRows.js'
+import { plateLists } from './plateLists.js'
 
 const digits = (value: number): string => String(Number(value.toPrecision(4)))
 
@@ -32,5 +33,6 @@ export function accuracyDocument(): string {
         ),
       '',
     ]),
+    ...plateLists(),
   ].join('\n')
 }
