@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { commonPractice, fromMemory, type Source } from './source.js'
+import { table } from './table.js'
 
 /** What comes of a printed word by itself; `step` changes no verdict. */
 export type HazardDecides = 'stop' | 'unknown' | 'caution' | 'step'
@@ -1831,3 +1832,21 @@ export const hazardWords: readonly HazardWords[] = frozen([
   ),
   words('ko', 'no parts inside to be serviced', '분해하지 마십시오; 열지 마십시오; 분해 금지', memory),
 ])
+
+const rows = hazardWords.map((row) => ({ ...row, decides: hazardMeanings[row.meaning].decides }))
+
+export const hazardWordsTable = table<(typeof rows)[number]>({
+  name: 'hazard-words',
+  title: 'Words of hazard',
+  intro:
+    'What warnings and names on plates mean, and what comes of them. A word that decides never leaves a check without a remark; a step only feeds what stands in the plan. Nearly all wordings are from memory.',
+  rows,
+  id: ({ language, meaning, words }) => [language, meaning, words[0] ?? ''],
+  language: ({ language }) => language,
+  columns: [
+    { key: 'words', title: 'Words', between: '; ', filled: true },
+    { key: 'language', title: 'Language', as: 'language' },
+    { key: 'meaning', title: 'Meaning' },
+    { key: 'decides', title: 'Decides' },
+  ],
+})

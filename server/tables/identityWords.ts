@@ -1,5 +1,6 @@
 import { frozen } from './frozen.js'
 import { commonPractice, type Source } from './source.js'
+import { table } from './table.js'
 
 /** What a plate says that names its thing, and changes nothing of what it gives or takes. */
 export type IdentityKind = 'thing' | 'label' | 'company' | 'approval' | 'place' | 'size' | 'care' | 'link'
@@ -58,6 +59,19 @@ export const identityWords: readonly IdentityWords[] = frozen([
   ),
   words(
     'link',
-    'USB; USB A; USB C; TYPE A; TYPE C; PORT*; JACK*; SOCKET; CONNECTOR*; BARREL; PIN; PINS; CABLE*; CORD; LEAD; COAXIAL; HOHLSTECKER; STECKER; BUCHSE; FICHE; PRISE; CONECTOR*; CLAVIJA; ENCHUFE; SPINOTTO; CONNETTORE; PLUGUE; STEKKER; KONTAKT; STIK; LIITIN; WTYK; GNIAZDO; KONEKTOR; CSATLAKOZÓ; РАЗЪЕМ; ШТЕКЕР*; ВИЛКА; プラグ; コネクタ*; ジャック; 插头; 插座; 接口; 端口; 플러그; 커넥터; QC; PD; PPS; GND; OUTLET; CENTER; CENTRE; POSITIVE; NEGATIVE; TIP; SLEEVE; POLARITY; WIRE; TERMINAL*; SCREW; ĐẦU VÀO; ĐẦU RA; DÒNG SẠC; TỐI ĐA; CÔNG SUẤT; KẾT NỐI; ĐIỆN ÁP; GIRIŞ; ÇIKIŞ; ΕΙΣΟΔΟΣ; ΕΞΟΔΟΣ; INTRARE; IEȘIRE; ULAZ; IZLAZ; VSTUP; VÝSTUP; BEMENET; KIMENET; ВХІД; ВИХІД; CONNECTION; CONNECT; PORTA*; PUERTO*; MODO; CARGA; RÁPIDA; FRONT; REAR; TOP; BOTTOM; LEFT; RIGHT; THE; AND; OR; FOR; OF; TO; FROM; IN; ON; WITH; BY; PER; EACH; AT; IS; ARE; DER; DIE; DAS; UND; ODER; FÜR; MIT; VON; ET; OU; LE; LA; LES; DE; DU; DES; POUR; AVEC; EL; LOS; Y; CON; PARA; DEL; IL; E; PER; DI; OS; COM; DA; DO; EN; VAN; VOOR; MET; OCH; FÖR; OG; TIL; I; JA; Z; ZE; DLA; PRO; ÉS; A; AZ; И; ИЛИ; С; В; НА; ДЛЯ',
+    'USB; USB A; USB C; TYPE A; TYPE C; PORT*; JACK*; SOCKET; CONNECTOR*; BARREL; PIN; PINS; CABLE*; CORD; LEAD; COAXIAL; HOHLSTECKER; STECKER; BUCHSE; FICHE; PRISE; CONECTOR*; CLAVIJA; ENCHUFE; SPINOTTO; CONNETTORE; PLUGUE; STEKKER; KONTAKT; STIK; LIITIN; WTYK; GNIAZDO; KONEKTOR; CSATLAKOZÓ; РАЗЪЕМ; ШТЕКЕР*; ВИЛКА; プラグ; コネクタ*; ジャック; 插头; 插座; 接口; 端口; 플러그; 커넥터; QC; PD; PPS; GND; OUTLET; CENTER; CENTRE; POSITIVE; NEGATIVE; TIP; SLEEVE; POLARITY; WIRE; TERMINAL*; SCREW; ĐẦU VÀO; ĐẦU RA; DÒNG SẠC; TỐI ĐA; CÔNG SUẤT; KẾT NỐI; ĐIỆN ÁP; GIRIŞ; ÇIKIŞ; ΕΙΣΟΔΟΣ; ΕΞΟΔΟΣ; INTRARE; IEȘIRE; ULAZ; IZLAZ; VSTUP; VÝSTUP; BEMENET; KIMENET; ВХІД; ВИХІД; CONNECTION; CONNECT; PORTA*; PUERTO*; MODO; CARGA; RÁPIDA; FRONT; REAR; TOP; BOTTOM; LEFT; RIGHT; THE; AND; OR; FOR; OF; TO; FROM; IN; ON; WITH; BY; PER; EACH; AT; IS; ARE; DER; DIE; DAS; UND; ODER; FÜR; MIT; VON; ET; OU; LE; LA; LES; DE; DU; DES; POUR; AVEC; EL; LOS; Y; CON; PARA; DEL; IL; E; DI; OS; COM; DA; DO; EN; VAN; VOOR; MET; OCH; FÖR; OG; TIL; I; JA; Z; ZE; DLA; PRO; ÉS; A; AZ; И; ИЛИ; С; В; НА; ДЛЯ',
   ),
 ])
+
+export const identityWordsTable = table<IdentityWords>({
+  name: 'identity-words',
+  title: 'Words that only name a thing',
+  intro:
+    'What a plate says that changes nothing of what the thing gives or takes. Anything else that was not read keeps the verdict at care until a person says that it does not matter.',
+  rows: identityWords,
+  id: ({ kind, words }) => [kind, words[0] ?? ''],
+  columns: [
+    { key: 'words', title: 'Words', between: '; ', filled: true },
+    { key: 'kind', title: 'Kind' },
+  ],
+})

@@ -14,7 +14,9 @@ import { meltingTable } from './fuseMelting.js'
 import { breakingTable, fuseRatingsTable } from './fuseRatings.js'
 import { fuseSelectionTable } from './fuseSelection.js'
 import { glowTable } from './glow.js'
+import { hazardWordsTable } from './hazardWords.js'
 import { homeFrequenciesTable } from './homeFrequencies.js'
+import { identityWordsTable } from './identityWords.js'
 import { crossMatingsTable, inletPairsTable } from './inletPairs.js'
 import { coldRatiosTable, lampSizesTable, unsuitableLampsTable } from './lamps.js'
 import { lookAlikesTable } from './lookAlikes.js'
@@ -56,6 +58,8 @@ export const groups = frozen({
     plateSymbolsTable,
     plateWordsTable,
     polarityTermsTable,
+    hazardWordsTable,
+    identityWordsTable,
     plateUnitsTable,
     plugWordsTable,
     lookAlikesTable,

@@ -32,7 +32,7 @@ describe('the tables of the reference', () => {
     const views = join(folder, 'web/viewModels/reference')
     const read = [
       ...readdirSync(views).map((name) => readFileSync(join(views, name), 'utf8')),
-      readFileSync(join(folder, 'reference/index.ts'), 'utf8'),
+      readFileSync(join(folder, 'tables/index.ts'), 'utf8'),
     ]
     // kinds of values, checks, and look-ups over the rows of other files
     const mechanism = [
@@ -48,7 +48,7 @@ describe('the tables of the reference', () => {
       'socketLetters',
     ]
     const lookUps = ['cords', 'dcPlugs', 'inlets', 'sockets', 'mainsCountries']
-    const unread = readdirSync(join(folder, 'reference'))
+    const unread = readdirSync(join(folder, 'tables'))
       .map((file) => file.replace(/\.ts$/, ''))
       .filter(
         (file) => ![...mechanism, ...lookUps].includes(file) && !read.some((text) => text.includes(`/${file}.js'`)),
