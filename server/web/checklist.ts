@@ -1,5 +1,6 @@
 import { type Case, prepareCase } from '../chain/case.js'
 import type { Assessment, Job } from '../jobs/job.js'
+import { withActions } from '../jobs/keptFinding.js'
 import { type Checklist, composeChecklist } from '../plan/checklist.js'
 import { type FirstPowerPlan, stageNames, type ToldPlan } from '../plan/firstPowerPlan.js'
 import { keptPlan } from '../plan/keptPlan.js'
@@ -27,7 +28,8 @@ function isWhole(plan: unknown): plan is ToldPlan {
 }
 
 /** The bench checklist of a job: of the plan it keeps, else of one worked out from its check. */
-export function jobChecklist({ check, assessment, plan }: Job): Told<Checklist> {
+export function jobChecklist({ check, assessment: kept, plan }: Job): Told<Checklist> {
   const of = prepareCase(check)
+  const assessment = { ...kept, findings: kept.findings.map(withActions) }
   return checklistOf(of, assessment, isWhole(plan) ? keptPlan(plan) : planFirstPower(of, assessment))
 }
