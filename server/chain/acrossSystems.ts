@@ -56,7 +56,7 @@ function differentWords(systems: readonly Mains[], judged: readonly (Judgement |
     title: say`It depends on which mains the socket carries: ${listed(systems.map(mainsText), or)}`,
     why: joined(unique(texts.flatMap((text) => text?.why ?? []))),
     working: texts.flatMap((text, index) => [line(index), ...(text?.working ?? [])]),
-    action: say`Find out which mains the socket carries before anything is plugged in: ask the electricity company or the house’s licensed electrician, or have it measured by a qualified person, and enter the voltage and frequency.`,
+    action: say`Find out which mains the socket carries before anything is plugged in: ask the electricity company or the house’s licensed electrician, and enter the voltage and frequency.`,
     sources: uniqueSources(texts.flatMap((text) => text?.sources ?? [])),
   }
 }

@@ -15,6 +15,8 @@ export interface Action {
   readonly power: Power
   /** it comes near mains wiring: whose work that is stands with it */
   readonly wiring?: true
+  /** a part it asks to buy, which another finding may make pointless */
+  readonly buys?: 'cord set'
 }
 
 /** A bare phrase is done by the reader, with nothing under power. */
@@ -26,6 +28,9 @@ const asAction = (doing: Doing): Action => (isAction(doing) ? doing : { do: doin
 
 /** The reader's own, where mains wiring is near. */
 export const nearWiring = (what: Doing): Action => ({ ...asAction(what), wiring: true })
+
+/** The same, as a cord set to buy. */
+export const buying = (what: Doing): Action => ({ ...asAction(what), buys: 'cord set' })
 
 /** For a licensed electrician or another qualified person, on the mains side. */
 export const byQualified = (what: Doing, power: Power = 'none'): Action => ({

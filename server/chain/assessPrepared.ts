@@ -7,6 +7,7 @@ import { matchRails } from './matchRails.js'
 import { overWindow, windowsInUse } from './plateWindow.js'
 import { reachOf } from './reach.js'
 import type { Converter, Cord } from './request.js'
+import { silenced } from './silenced.js'
 import type { MainsSituation, PairSituation, PreparedDevice, PreparedSite, PreparedSupply } from './situation.js'
 import { type Proposed, tellingProposed } from './tellingProposed.js'
 
@@ -18,10 +19,12 @@ export function assessPrepared(
   cord: Cord | null | undefined = null,
   converter: Converter | null | undefined = null,
 ): Finding[] {
-  return worstFirst([
-    ...judgeSupplySide(site, supply, cord ?? null, converter ?? null, device),
-    ...judgePair(supply, device, mainsRatioOf(site, supply, converter ?? null)),
-  ]).map((judged) => toFinding(judged.topic, judged))
+  return silenced(
+    worstFirst([
+      ...judgeSupplySide(site, supply, cord ?? null, converter ?? null, device),
+      ...judgePair(supply, device, mainsRatioOf(site, supply, converter ?? null)),
+    ]).map((judged) => toFinding(judged.topic, judged)),
+  )
 }
 
 /** Everything between the wall and the supply: the same for every machine, so a shelf judges it once per supply. */

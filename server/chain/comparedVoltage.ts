@@ -2,6 +2,7 @@ import { atMost } from '../physics/tolerance.js'
 import { outputToleranceWidest } from '../tables/thresholds.js'
 import { say } from '../words/phrase.js'
 import { percent, volts } from '../words/quantity.js'
+import { underPower } from './action.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, type Text, unknown } from './judgement.js'
 import { distanceV, ends } from './matchRails.js'
@@ -92,7 +93,10 @@ function comparedWords(
         ? say`More voltage means more heat in regulators and, at logic chips, the edge of what they take.`
         : say`Memory and logic may fail in odd ways; motors and relays may hang.`,
       working: [...working, say`beyond ${percent(outputToleranceWidest.value)} no rail may lie`],
-      action: say`Measure the output under load before the machine is connected, and look up what its maker allows; prefer a supply that is nearer.`,
+      action: [
+        say`Look up what the machine’s maker allows; prefer a supply that is nearer.`,
+        underPower(say`Measure the output under load before the machine is connected.`, 'mains'),
+      ],
       sources: [...sources, outputToleranceWidest.source],
     }
   return {
@@ -118,6 +122,9 @@ const adjustable = ({ pair, value }: Compared): Text => ({
   title: say`The supply’s output is a range, ${railText(value)}; where it is set is not known (the machine wants ${railText(pair.device)})`,
   why: say`Set too high it destroys the machine at once.`,
   working: [],
-  action: say`Set it to ${railText(pair.device)}, measure it with nothing connected, and enter what it is set to as its output.`,
+  action: [
+    say`Set it to ${railText(pair.device)}, and enter what it is set to as its output.`,
+    underPower(say`Measure it with nothing connected before the machine is.`, 'mains'),
+  ],
   sources: [ratingPlate],
 })

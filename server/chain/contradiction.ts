@@ -1,6 +1,6 @@
 import { commonPractice } from '../tables/source.js'
 import { type Phrase, say } from '../words/phrase.js'
-import { actionsOf } from './action.js'
+import { actionsOf, type Doing } from './action.js'
 import { byWorst } from './finding.js'
 import { type Judgement, type Text, uniqueSources, worstFirst } from './judgement.js'
 
@@ -17,7 +17,7 @@ export interface Contradiction<Side> {
    */
   weighs: 'caution' | 'remark'
   /** where to look again, as a sentence */
-  lookAgain: Phrase
+  lookAgain: Doing
   /** the same side as it would be without the entry */
   otherwise: Side
 }
@@ -61,7 +61,7 @@ const telling = (own: Judgement, other: Judgement, { says, weighs, lookAgain }: 
       title: say`${text.title}; but ${says}`,
       why: say`${text.why} What was entered decides here; if it is the entry that is wrong, this is too.`,
       working: [...text.working, say`without the entry: ${other.say().title}`],
-      action: [...actionsOf(text.action), lookAgain],
+      action: [...actionsOf(text.action), ...actionsOf(lookAgain)],
       sources: uniqueSources([...text.sources, entryDecides]),
     }
   },

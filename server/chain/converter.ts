@@ -9,7 +9,7 @@ import {
 } from '../tables/thresholds.js'
 import { listed, or, type Phrase, say } from '../words/phrase.js'
 import { decimal, voltAmperes, volts } from '../words/quantity.js'
-import { nearWiring } from './action.js'
+import { nearWiring, underPower } from './action.js'
 import { american, converterOf, plateOf } from './example.js'
 import { type InputPower, inputPower } from './inputPower.js'
 import { type Judgement, stop, type Text, together, unknown } from './judgement.js'
@@ -165,7 +165,11 @@ function rated(
       title: say`A converter of ${voltAmperes(ratedVA)} carries ${voltAmperes(power.powerVA, 4, 'up')} with little reserve: ${decimal(ratio, 3, 'down')} times`,
       why: say`Sellers advise ${decimal(converterReserve.value)} times or more, for switch-on and for warmth.${isolation}`,
       working,
-      action: say`Prefer one of ${advice} or more; with this one feel for heat in the first hour with the plug pulled. ${plate}`,
+      action: [
+        say`Prefer one of ${advice} or more.`,
+        underPower(say`With this one feel for heat in the first hour, with the plug pulled.`, 'mains'),
+        plate,
+      ],
       sources,
     }
   return {

@@ -15,7 +15,7 @@ import {
 } from '../tables/thresholds.js'
 import { capital, type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, plain, volts } from '../words/quantity.js'
-import { actionsOf, nearWiring } from './action.js'
+import { actionsOf, byQualified, nearWiring } from './action.js'
 import { classOne, earthedCord } from './example.js'
 import { fitsAt } from './fitsAt.js'
 import { caution, clear, type Judgement, stop, together, unknown } from './judgement.js'
@@ -24,6 +24,7 @@ import { isPlugIn, protectionClassOf } from './protectionClass.js'
 import type { Cord } from './request.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
+import { wholeCordSet } from './wholeCordSet.js'
 import { aPlug } from './words.js'
 
 const cordPrint = commonPractice(
@@ -72,9 +73,9 @@ export const cord = mainsTopic({
       ...plugCurrent(plug, load),
       ...connectorCurrent(situation, set, load),
       ...europlug(situation, plug, load),
-      ...fittedByHand(set, plug),
-      ...conductorArea(set, load),
-      ...plugFuse(set, plug, load),
+      ...fittedByHand(situation, set, plug),
+      ...conductorArea(situation, set, load),
+      ...plugFuse(situation, set, plug, load),
     ])
     return plug?.rewirable && set.plugFitted == null ? found.map(lookAtPlug) : found
   },
@@ -95,7 +96,8 @@ const lookAtPlug = (judgement: Judgement): Judgement => ({
   },
 })
 
-function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
+function ratedVoltage(situation: MainsSituation, set: Cord): Judgement {
+  const { reach } = situation
   const { ratedV } = set
   const sources: Source[] = [cordPrint, lowVoltageCordMostV.source, highVoltageCordV.source]
   const topV = reach.maxV ?? reach.voltageV
@@ -109,7 +111,7 @@ function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
       working: [],
       action:
         ratedV == null
-          ? say`Read the voltage moulded into plug and connector, or printed on the flex (250\u00a0V, 125\u00a0V, 300/500\u00a0V) and enter it; without any print use a new set.`
+          ? say`Read the voltage moulded into plug and connector, or printed on the flex (250\u00a0V, 125\u00a0V, 300/500\u00a0V) and enter it.`
           : reach.through === 'converter'
             ? say`Read the output voltage on the converter’s plate and enter it.`
             : say`Enter the country, or the mains voltage, of the place where it will be used.`,
@@ -125,7 +127,7 @@ function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
       title: say`A cord set rated ${volts(ratedV)} must not carry ${volts(reach.voltageV ?? topV)}`,
       why: say`Its insulation, plug and connector are not approved for this voltage.`,
       working: working(),
-      action: nearWiring(say`Use a whole cord set rated ${volts(neededV)} or more.`),
+      action: wholeCordSet(situation, say`rated ${volts(neededV)} or more`),
       sources,
     }))
   return clear(() => ({
@@ -137,7 +139,8 @@ function ratedVoltage({ reach }: MainsSituation, set: Cord): Judgement {
   }))
 }
 
-function ratedCurrent({ supply }: MainsSituation, set: Cord, load: LoadCurrent | null): Judgement {
+function ratedCurrent(situation: MainsSituation, set: Cord, load: LoadCurrent | null): Judgement {
+  const { supply } = situation
   const { ratedA } = set
   if (ratedA == null || !load)
     return unknown(() => ({
@@ -149,7 +152,7 @@ function ratedCurrent({ supply }: MainsSituation, set: Cord, load: LoadCurrent |
       working: load?.working ?? [],
       action:
         ratedA == null
-          ? say`Read the amperes moulded into plug and connector (the lower one counts) and enter them; without any print use a new set.`
+          ? say`Read the amperes moulded into plug and connector (the lower one counts) and enter them.`
           : supply.rails.length > 0
             ? say`Read the input amperes, VA or watts on the supply’s plate, and enter them with the mains voltage.`
             : say`Read the supply’s plate (input amperes, VA or watts, or the outputs with their amperes) and enter it with the mains voltage.`,
@@ -161,7 +164,7 @@ function ratedCurrent({ supply }: MainsSituation, set: Cord, load: LoadCurrent |
       title: say`The supply draws up to ${amperes(load.currentA, 3, 'up')}; the cord set is rated ${amperes(ratedA)}`,
       why: say`An overloaded cord or connector heats up where it cannot be seen, and its fuse does not protect it.`,
       working: working(),
-      action: nearWiring(say`Use a whole cord set rated ${amperes(load.currentA, 3, 'up')} or more.`),
+      action: wholeCordSet(situation, say`rated ${amperes(load.currentA, 3, 'up')} or more`),
       sources: [cordPrint, ...load.sources],
     }))
   return clear(() => ({
@@ -174,7 +177,8 @@ function ratedCurrent({ supply }: MainsSituation, set: Cord, load: LoadCurrent |
 }
 
 /** A set is as good as its weakest part: a plug of the 125 V class does not become a 250 V one by the print on its flex. */
-function plugVoltage({ reach, site, converter }: MainsSituation, set: Cord, plug: PlugType | undefined): Judgement[] {
+function plugVoltage(situation: MainsSituation, set: Cord, plug: PlugType | undefined): Judgement[] {
+  const { reach, site, converter } = situation
   const { voltageV } = reach
   if (!plug || voltageV === null || voltageV <= lowClassMostV.value || plug.ratedV > lowClassMostV.value) return []
   const sources: Source[] = [...plug.sources, lowVoltageCordMostV.source]
@@ -187,9 +191,7 @@ function plugVoltage({ reach, site, converter }: MainsSituation, set: Cord, plug
         title: say`${capital(aPlug(plug.name))} is made for ${volts(plug.ratedV)}, not for ${volts(voltageV)}, whatever the flex says`,
         why: say`The whole set is only as good as its weakest part, and nothing at the plug tells that it carries more.`,
         working: working(),
-        action: nearWiring(
-          say`Use a whole cord set with a plug of this mains, rated ${volts(highVoltageCordV.value)}.`,
-        ),
+        action: wholeCordSet(situation, say`with a plug of this mains, rated ${volts(highVoltageCordV.value)}`),
         sources,
       })),
     ]
@@ -253,8 +255,9 @@ function connectorCurrent({ reach }: MainsSituation, set: Cord, load: LoadCurren
 
 const isEuroplug = (plug: PlugType | undefined): boolean => plug?.name === 'CEE 7/16'
 
-function europlug({ supply }: MainsSituation, plug: PlugType | undefined, load: LoadCurrent | null): Judgement[] {
+function europlug(situation: MainsSituation, plug: PlugType | undefined, load: LoadCurrent | null): Judgement[] {
   if (!isEuroplug(plug)) return []
+  const { supply } = situation
   const sources = [europlugMostA.source]
   const found: Judgement[] = []
   const known = protectionClassOf(supply)
@@ -264,7 +267,7 @@ function europlug({ supply }: MainsSituation, plug: PlugType | undefined, load: 
         title: say`A CEE 7/16 plug is for class II only; the supply is class I (${known.from})`,
         why: say`It has no earth contact.`,
         working: [],
-        action: nearWiring(say`Use a whole three-core cord set.`),
+        action: wholeCordSet(situation, say`with three cores`),
         sources: [...sources, ...known.sources],
       })),
     )
@@ -274,14 +277,14 @@ function europlug({ supply }: MainsSituation, plug: PlugType | undefined, load: 
         title: say`A CEE 7/16 plug carries ${amperes(europlugMostA.value)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`,
         why: say`Its thin pins run hot above that.`,
         working: load.working,
-        action: nearWiring(say`Use a whole cord set with a plug of a higher rating.`),
+        action: wholeCordSet(situation, say`with a plug of a higher rating`),
         sources: [...sources, ...load.sources],
       })),
     )
   return found
 }
 
-function fittedByHand(set: Cord, plug: PlugType | undefined): Judgement[] {
+function fittedByHand(situation: MainsSituation, set: Cord, plug: PlugType | undefined): Judgement[] {
   if (set.plugFitted !== 'rewired') return []
   if (isEuroplug(plug) || plug?.rewirable === false)
     return [
@@ -289,7 +292,7 @@ function fittedByHand(set: Cord, plug: PlugType | undefined): Judgement[] {
         title: say`${capital(aPlug(plug?.name ?? ''))} is never fitted by hand: by its standard it is moulded to its cord`,
         why: say`What is on this cord is not what it is called, or was cut open.`,
         working: [],
-        action: nearWiring(say`Do not use this cord. Use a whole moulded cord set.`),
+        action: [say`Do not use this cord.`, wholeCordSet(situation, say`with a moulded plug`)],
         sources: [neverRewirable, ...(plug?.sources ?? [])],
       })),
     ]
@@ -298,13 +301,15 @@ function fittedByHand(set: Cord, plug: PlugType | undefined): Judgement[] {
       title: say`The plug was fitted by hand`,
       why: say`A loose screw, a stray strand or a swapped conductor makes heat, or puts mains on the case.`,
       working: [],
-      action: say`To be checked by a qualified person before use: clamp, strands, terminals, which conductor is on which pin, fuse-link, earth continuity. A moulded cord set is better.`,
+      action: byQualified(
+        say`To be checked by a qualified person before use: clamp, strands, terminals, which conductor is on which pin, fuse-link, earth continuity.`,
+      ),
       sources: [byHand],
     })),
   ]
 }
 
-function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
+function conductorArea(situation: MainsSituation, set: Cord, load: LoadCurrent | null): Judgement[] {
   const area = areaOf(set)
   const needed = load ? minimumAreaFor(load.currentA, null) : undefined
   if (!area || !load) return []
@@ -322,7 +327,7 @@ function conductorArea(set: Cord, load: LoadCurrent | null): Judgement[] {
         title: say`A conductor of ${mm2(area.areaMm2)} is too thin for ${amperes(load.currentA, 3, 'up')}: at least ${mm2(short)}`,
         why: say`A thin conductor heats up along its whole length, most where it is coiled or covered.`,
         working: working(),
-        action: nearWiring(say`Use a whole cord set with at least ${mm2(needed.areaMm2)}.`),
+        action: wholeCordSet(situation, say`with at least ${mm2(needed.areaMm2)}`),
         sources,
       })),
     ]
@@ -380,7 +385,12 @@ function areaOf(set: Cord): { areaMm2: number; working: Phrase[] } | null {
 const lookAtLink = (ratedA: number): Phrase =>
   say`Look at the link that is fitted in the plug, with the plug pulled: ${amperes(ratedA)} to BS 1362 is the smallest that carries the load. Cords often come with ${amperes(Math.max(...bs1362Ratings.ratedA))}: then put the smaller one in its place, unless plate or plug are marked for more and the cord allows it.`
 
-function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | null): Judgement[] {
+function plugFuse(
+  situation: MainsSituation,
+  set: Cord,
+  plug: PlugType | undefined,
+  load: LoadCurrent | null,
+): Judgement[] {
   if (!plug?.fused || !load) return []
   const usable = bs1362Ratings.ratedA.filter((ratedA) => ratedA >= smallestPlugFuseA.value).toSorted((a, b) => a - b)
   const ratedA = usable.find((value) => atMost(load.currentA, value))
@@ -406,7 +416,7 @@ function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | nul
         title: say`The ${amperes(ratedA)} plug fuse-link it needs is larger than the ${amperes(allowed.largestFuseA)} allowed for ${plain(allowed.areaMm2, 'mm²')}`,
         why: say`The plug fuse is there to protect the flex; too large for it, the flex burns first.`,
         working: working(),
-        action: nearWiring(say`Use a whole cord set with a thicker conductor.`),
+        action: wholeCordSet(situation, say`with a thicker conductor`),
         sources: [...sources, ...allowed.sources],
       })),
     ]
@@ -416,7 +426,7 @@ function plugFuse(set: Cord, plug: PlugType | undefined, load: LoadCurrent | nul
         title: say`The smallest plug fuse-link that serves is ${amperes(ratedA)}, more than the cord set’s own ${amperes(set.ratedA ?? 0)}`,
         why: say`Between the two the cord is overloaded and the fuse-link does not open.`,
         working: working(),
-        action: say`${lookAtLink(ratedA)} Prefer a cord set rated ${amperes(ratedA)} or more.`,
+        action: [lookAtLink(ratedA), wholeCordSet(situation, say`rated ${amperes(ratedA)} or more`)],
         sources,
       })),
     ]

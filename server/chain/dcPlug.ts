@@ -4,6 +4,7 @@ import { commonPractice, type Source } from '../tables/source.js'
 import { extraLowVoltageMostV, plugBoreLoose, plugBoreTight, plugOuterMost } from '../tables/thresholds.js'
 import { joined, type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, millimetres, plain, volts } from '../words/quantity.js'
+import { underPower } from './action.js'
 import { dcInvolved } from './dcInvolved.js'
 import { caution, clear, type Judgement, stop, together, uniqueSources, unknown } from './judgement.js'
 import { drawnA, ends, ratedA } from './matchRails.js'
@@ -97,7 +98,10 @@ function bore(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
         title: say`The plug’s ${millimetres(hole)} bore is loose on a ${millimetres(pin)} pin`,
         why: say`It goes on and seems to fit, then arcs, heats up and drops out when moved.`,
         working: working(),
-        action: say`Use a plug with the right bore; until then watch for resets when the lead moves.`,
+        action: [
+          say`Use a plug with the right bore.`,
+          underPower(say`Until then watch for resets when the lead moves.`, 'mains'),
+        ],
         sources: [plugBoreLoose.source, sizeNames],
       })),
     ]
@@ -166,7 +170,7 @@ function voltageClass({ supply, device }: PairSituation, rows: readonly DcPlugRo
       title: say`A plug of the ${row.name} size is coded for ${volts(row.voltageMinV ?? 0)} to ${volts(row.voltageMaxV ?? 0)}; the supply gives ${volts(Math.max(low ?? 0, high ?? 0))}`,
       why: say`The series codes the voltage by size so that nothing can be mixed up: here something was changed, or the plug is not of the series.`,
       working: [],
-      action: say`Measure the output with nothing connected before the machine is.`,
+      action: underPower(say`Measure the output with nothing connected before the machine is.`, 'mains'),
       sources: sourcesOf(rows),
     })),
   ]
@@ -188,7 +192,10 @@ function contactCurrent({ supply, pairs }: PairSituation, rows: readonly DcPlugR
       working: [
         say`${amperes(currentA, 3, 'up')} / ${amperes(contactA)} = ${plain(currentA / contactA, 'times', 3, 'up')}`,
       ],
-      action: say`Feel the plug after ten minutes under load; look up the rating of the actual part.`,
+      action: [
+        say`Look up the rating of the actual part.`,
+        underPower(say`Feel the plug after ten minutes under load.`, 'mains'),
+      ],
       sources: sourcesOf(rows),
     })),
   ]

@@ -11,6 +11,7 @@ import { caution, clear, type Judgement, stop, type Text, uniqueSources, unknown
 import { isCaptive, isPlugIn, type KnownClass, protectionClassOf } from './protectionClass.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
+import { wholeCordSet } from './wholeCordSet.js'
 import { ratingPlate, windowText } from './words.js'
 
 const classes = fromMemory(
@@ -60,7 +61,7 @@ export const earthing = mainsTopic({
     if (known.protectionClass === 'II') return [againstInlet(situation, known) ?? clear(() => classTwo(known))]
     if (known.protectionClass === 'III') return [classThree(situation)]
     const links = linksOf(situation)
-    if (links.some(({ carries }) => carries === 'no')) return [stop(() => lost(known, links))]
+    if (links.some(({ carries }) => carries === 'no')) return [stop(() => lost(situation, known, links))]
     if (links.some(({ carries }) => carries === 'not known')) return [unknown(() => notKnown(known, links))]
     return [clear(() => carried(known, links))]
   },
@@ -251,15 +252,19 @@ const linkLine = ({ name, carries, says }: Link): Phrase =>
 const sourcesOf = (known: KnownClass, links: readonly Link[]): Source[] =>
   uniqueSources([...known.sources, classes, everyLink, ...links.flatMap(({ sources }) => sources)])
 
-function lost(known: KnownClass, links: readonly Link[]): Text {
+function lost(situation: MainsSituation, known: KnownClass, links: readonly Link[]): Text {
   const broken = links.filter(({ carries }) => carries === 'no')
   return {
     title: say`Class I (${known.from}) needs an earth, and it is lost at the ${listed(broken.map(({ name, says }) => say`${name} (${says})`))}`,
     why: say`After one fault inside, every metal part and the machine’s chassis can carry mains.`,
     working: links.map(linkLine),
-    action: nearWiring(
-      say`Do not connect it. Use a whole three-core cord set whose plug meets the socket’s earth contact, in an earthed socket, without an adapter; do not make up an earth by hand.`,
-    ),
+    action: [
+      say`Do not connect it.`,
+      wholeCordSet(
+        situation,
+        say`with three cores, whose plug meets the socket’s earth contact, in an earthed socket, without an adapter; do not make up an earth by hand`,
+      ),
+    ],
     sources: sourcesOf(known, links),
   }
 }
@@ -284,7 +289,7 @@ const carried = (known: KnownClass, links: readonly Link[]): Text => ({
   title: say`Class I (${known.from}): every link described carries the earth`,
   why: say`A fault inside then blows a fuse or trips the circuit, as long as the socket’s earth is connected.`,
   working: links.map(linkLine),
-  action: nearWiring(say`Before first power have the earth resistance from plug to chassis measured.`),
+  action: nearWiring(byQualified(say`Before first power have the earth resistance from plug to chassis measured.`)),
   sources: sourcesOf(known, links),
 })
 
@@ -332,7 +337,9 @@ const classZero = (): Text => ({
   why: say`One fault of that insulation puts mains on metal parts and on the machine’s chassis. Class 0I wants an earth wire of its own; many places no longer allow class 0.`,
   working: [],
   action: nearWiring(
-    say`Have its insulation tested, and decided whether and how it may be used, before it meets any mains; then enter the class that it was found to be.`,
+    byQualified(
+      say`Have its insulation tested, and decided whether and how it may be used, before it meets any mains; then enter the class that it was found to be.`,
+    ),
   ),
   sources: [classes, ratingPlate],
 })

@@ -1,5 +1,6 @@
 import type { Hazard } from '../plate/labelReading.js'
 import { type HazardDecides, type HazardMeaning, hazardMeanings, hazardRule } from '../tables/hazardWords.js'
+import { underPower } from './action.js'
 import type { Outcome } from './finding.js'
 import type { Judgement, Text } from './judgement.js'
 import type { PairSituation } from './situation.js'
@@ -42,6 +43,12 @@ export function decidesOf(meaning: HazardMeaning): HazardDecides {
 export const hazardTitle = ({ on, words, meaning }: PrintedHazard): string =>
   `The ${on}’s plate says “${words}”: ${meaning}`
 
+interface Said {
+  why: string
+  action: string
+  measure?: string
+}
+
 /** A hazard as a judgement; its outcome is what its meaning decides, where nothing else is known. */
 export function judgeHazard(
   hazard: PrintedHazard,
@@ -49,7 +56,7 @@ export function judgeHazard(
   words: Partial<Text> = {},
 ): Judgement[] {
   if (outcome === 'step') return []
-  const { why, action } = hazardMeanings[hazard.meaning]
+  const { why, action, measure }: Said = hazardMeanings[hazard.meaning]
   return [
     {
       outcome,
@@ -57,7 +64,7 @@ export function judgeHazard(
         title: hazardTitle(hazard),
         why,
         working: [],
-        action,
+        action: measure === undefined ? action : [action, underPower(measure, 'mains')],
         sources: [ratingPlate, hazardRule],
         ...words,
       }),

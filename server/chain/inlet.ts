@@ -1,12 +1,11 @@
 import { connectorByName, connectorFits, inletByName } from '../tables/inlets.js'
 import { commonPractice, fromMemory } from '../tables/source.js'
 import { say } from '../words/phrase.js'
-import { nearWiring } from './action.js'
+import { buying, nearWiring } from './action.js'
 import { classOne, earthedCord } from './example.js'
 import { clear, stop, type Text, unknown } from './judgement.js'
 import { isCaptive, isPlugIn } from './protectionClass.js'
 import { mainsTopic } from './topic.js'
-import { qualifiedHands } from './words.js'
 
 const sheets = fromMemory('IEC 60320-1 and IEC 60320-3', 'standard sheets of connectors and appliance inlets')
 const noCoupler = commonPractice('Captive flex', 'a flex led into the unit has no appliance coupler')
@@ -51,7 +50,11 @@ export const inlet = mainsTopic({
       working: mating.doubt ? [mating.doubt] : [],
       action: mating.fits
         ? null
-        : say`Buy a whole cord set with a ${inletByName(has)?.connector ?? say`matching`} connector; change neither connector nor inlet by hand. ${qualifiedHands}`,
+        : buying(
+            nearWiring(
+              say`Buy a whole cord set with a ${inletByName(has)?.connector ?? say`matching`} connector; change neither connector nor inlet by hand.`,
+            ),
+          ),
       sources: [...mating.sources],
     }
     return [mating.fits ? clear(() => text) : stop(() => text)]

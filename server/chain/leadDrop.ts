@@ -3,6 +3,7 @@ import { atMost } from '../physics/tolerance.js'
 import { copperResistivity, leadDropStopAbove } from '../tables/thresholds.js'
 import { say } from '../words/phrase.js'
 import { amperes, decimal, ohms, percent, plain, volts } from '../words/quantity.js'
+import { underPower } from './action.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, type Text, unknown } from './judgement.js'
 import { drawnA, ends } from './matchRails.js'
@@ -90,7 +91,10 @@ function judgePair(situation: PairSituation, lead: Lead, areaMm2: number, pair: 
           title: say`${figures}: the machine gets ${volts(leftV, 3, 'down')} of the ${volts(leastV)} it wants at least`,
           why: say`It may reset or misread when it draws most.`,
           working,
-          action: say`Measure the voltage at the machine’s end under load; prefer a shorter or a thicker lead.`,
+          action: [
+            say`Prefer a shorter or a thicker lead.`,
+            underPower(say`Measure the voltage at the machine’s end under load.`, 'mains'),
+          ],
           sources,
         }
       return {
@@ -123,7 +127,10 @@ function missing(lead: Lead, areaMm2: number | null, pair: RailPair | null): Tex
     working: [],
     action:
       areaMm2 === null
-        ? say`Read the print on the lead (AWG 18, 2 × 0.75\u00a0mm²) and enter it; or measure the voltage at both ends under load.`
+        ? [
+            say`Read the print on the lead (AWG 18, 2 × 0.75\u00a0mm²) and enter it.`,
+            underPower(say`Or measure the voltage at both ends under load.`, 'mains'),
+          ]
         : say`Enter the voltage and the amperes the machine wants, and what the supply gives.`,
     sources: [copperResistivity.source],
   }

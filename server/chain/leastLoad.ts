@@ -1,6 +1,7 @@
 import { commonPractice, published } from '../tables/source.js'
 import { say } from '../words/phrase.js'
 import { amperes, ohms, volts, watts } from '../words/quantity.js'
+import { underPower } from './action.js'
 import { caution, type Judgement } from './judgement.js'
 import { drawnA } from './matchRails.js'
 import { railText } from './railText.js'
@@ -50,7 +51,10 @@ const tooLittle = (rail: Rail, leastA: number, drawn: number): Judgement =>
         say`${amperes(leastA, 4, 'up')} − ${amperes(drawn, 4, 'down')} = ${amperes(moreA, 4, 'up')}`,
         say`${volts(size)} / ${amperes(moreA, 4, 'up')} = ${ohms(size / moreA, 3, 'down')}; ${volts(size)} × ${amperes(moreA, 4, 'up')} = ${watts(size * moreA, 3, 'up')}`,
       ],
-      action: say`Put ${resistor}, rated for at least twice that, before the supply is switched on; then prove every output alone before the machine is connected.`,
+      action: [
+        say`Put ${resistor}, rated for at least twice that, before the supply is switched on.`,
+        underPower(say`Then prove every output alone before the machine is connected.`, 'mains'),
+      ],
       sources: [ratingPlate, outsideLeast, sensedOutput],
     }
   })

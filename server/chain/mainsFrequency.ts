@@ -12,7 +12,7 @@ import {
 } from '../tables/thresholds.js'
 import { joined, listed, type Phrase, say } from '../words/phrase.js'
 import { decimal, hertz, percent, volts } from '../words/quantity.js'
-import { nearWiring } from './action.js'
+import { nearWiring, underPower } from './action.js'
 import { american, converterOf, plateOf } from './example.js'
 import type { Outcome } from './finding.js'
 import { clear, type Judgement, type Text, together, uniqueSources, unknown } from './judgement.js'
@@ -184,7 +184,10 @@ function fluxWords({ outcome, ratio, voltageV, siteHz, ratedV, ratedHz }: Flux):
         title: say`${figures}: a little over what it was made for`,
         why: say`A small transformer runs near saturation already: it will hum more and run hotter.`,
         working: [...working, say`at most ${decimal(fluxStopAbove.value)} for a small transformer`],
-        action: say`Run it for short, attended periods at first and feel for heat with the plug pulled; at ${volts(rightV, 4, 'down')} the flux would be as rated.`,
+        action: [
+          underPower(say`Run it for short, attended periods at first and feel for heat with the plug pulled.`, 'mains'),
+          say`At ${volts(rightV, 4, 'down')} the flux would be as rated.`,
+        ],
         sources: [fluxClear.source, fluxStopAbove.source],
       }
     case 'stop':

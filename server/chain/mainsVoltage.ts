@@ -8,7 +8,7 @@ import {
 } from '../tables/thresholds.js'
 import { capital, listed, or, type Phrase, say } from '../words/phrase.js'
 import { decimal, percent, volts } from '../words/quantity.js'
-import { nearWiring } from './action.js'
+import { byQualified, nearWiring, underPower } from './action.js'
 import { plateOf } from './example.js'
 import { byWorst } from './finding.js'
 import { stop, type Text, uniqueSources, unknown } from './judgement.js'
@@ -134,7 +134,11 @@ function windowWords(at: At): Text {
         title: say`${mains} may rise to ${volts(maxV ?? voltageV)}; a plate of ${plate} was tested up to ${volts(tested.testedV)}`,
         why: say`On the high side of the band it runs hotter than its type test proved, and old insulation and capacitors have the least in hand.`,
         working: [say`${volts(tested.ratedV)} × ${decimal(1 + tested.above)} = ${volts(tested.testedV)}`, ...bandLine],
-        action: say`Measure the mains where it will be used, at a quiet hour too; keep first runs short and attended, feel for heat with the plug pulled. Where the voltage stands near the top, use a supply made for this mains.`,
+        action: [
+          byQualified(say`Have the mains measured where it will be used, at a quiet hour too.`, 'mains'),
+          say`Where the voltage stands near the top, use a supply made for this mains.`,
+          underPower(say`Keep first runs short and attended; feel for heat with the plug pulled.`, 'mains'),
+        ],
         sources: uniqueSources([ratingPlate, ...tested.sources, ...sources]),
       }
     case 'may drop out':
@@ -145,7 +149,10 @@ function windowWords(at: At): Text {
           say`${volts(window.min)} × ${decimal(voltageCautionBelow.value)} = ${volts(window.min * voltageCautionBelow.value)}`,
           ...bandLine,
         ],
-        action: say`Measure the output under load when the mains is low, and treat odd resets of the machine as a sign of it.`,
+        action: underPower(
+          say`Measure the output under load when the mains is low, and treat odd resets of the machine as a sign of it.`,
+          'mains',
+        ),
         sources: uniqueSources([ratingPlate, voltageCautionBelow.source, ...sources]),
       }
     case 'within':

@@ -3,6 +3,7 @@ import { largestRise } from '../tables/dummyLoad.js'
 import { outputToleranceWidest } from '../tables/thresholds.js'
 import { listed, say } from '../words/phrase.js'
 import { volts } from '../words/quantity.js'
+import { underPower } from './action.js'
 import { type Judgement, unknown } from './judgement.js'
 import { ends } from './matchRails.js'
 import { railText } from './railText.js'
@@ -58,7 +59,10 @@ export function strayReading({ supply }: PairSituation): Judgement[] {
       title: say`${listed(stray.map((readV) => volts(readV)))} was measured, which is none of the supply’s outputs: ${listed(supply.rails.map(railText))}`,
       why: say`An output that does not give what its plate says is faulty, or the plate is another unit’s.`,
       working: [],
-      action: say`Measure each output with nothing connected, write down which pin it was, and enter what each gives as the outputs.`,
+      action: underPower(
+        say`Measure each output with nothing connected, write down which pin it was, and enter what each gives as the outputs.`,
+        'mains',
+      ),
       sources: [measuredThere, ratingPlate],
     })),
   ]

@@ -3,6 +3,7 @@ import { commonPractice } from '../tables/source.js'
 import { measuredDemandHeadroom, plateDemandHeadroom } from '../tables/thresholds.js'
 import { type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, percent, volts, watts } from '../words/quantity.js'
+import { underPower } from './action.js'
 import { wanting } from './example.js'
 import type { Outcome } from './finding.js'
 import { type Judgement, type Text, together, unknown } from './judgement.js'
@@ -118,14 +119,20 @@ function words({ supply, device, sharedWith, available, demand, ratio, measured,
       title: say`${figures} when measured: ${percent(ratio - 1, 3, 'down')} to spare`,
       why: say`What was measured may not be the most it draws: start-up, motors and ageing come on top.`,
       working: [...working, say`wanted for a measured current: ${decimal(measuredDemandHeadroom.value)}`],
-      action: say`Prefer ${amperes(demand * measuredDemandHeadroom.value, 3, 'up')} or more; with this one watch the voltage at start-up.`,
+      action: [
+        say`Prefer ${amperes(demand * measuredDemandHeadroom.value, 3, 'up')} or more.`,
+        underPower(say`With this one watch the voltage at start-up.`, 'mains'),
+      ],
       sources,
     }
   return {
     title: say`${figures}: ${percent(1 - 1 / ratio, 3, 'down')} of its rating to spare`,
     why: say`The machine draws what it needs. A fault in it is fed with all the supply has, so limit the current at first power-up.`,
     working,
-    action: ratio > 1 ? say`Limit the current at the first power-up: more is available than the machine needs.` : null,
+    action:
+      ratio > 1
+        ? underPower(say`Limit the current at the first power-up: more is available than the machine needs.`, 'mains')
+        : null,
     sources: [...sources, fedHarder],
   }
 }
@@ -172,7 +179,11 @@ function missing({ supply, device }: RailPair, available: number | null, demand:
         : []),
       ...(demand === null || !(demand > 0)
         ? [
-            say`Read the amperes beside the machine’s power socket or in its manual; or measure them on a current-limited bench supply, and enter them as measured.`,
+            say`Read the amperes beside the machine’s power socket or in its manual.`,
+            underPower(
+              say`Or measure them on a current-limited bench supply, and enter them as measured.`,
+              'low-voltage',
+            ),
           ]
         : []),
       ...(supply ? [] : [say`Find a supply with this output first.`]),
@@ -194,7 +205,8 @@ const sideMissing = (supply: boolean, device: boolean): Text => ({
     ...(supply ? [say`Read the output line of the supply’s plate and enter its amperes.`] : []),
     ...(device
       ? [
-          say`Read the amperes beside the machine’s power socket or in its manual, or measure them on a current-limited bench supply.`,
+          say`Read the amperes beside the machine’s power socket or in its manual.`,
+          underPower(say`Or measure them on a current-limited bench supply.`, 'low-voltage'),
         ]
       : []),
   ],

@@ -1,5 +1,6 @@
 import { commonPractice } from '../tables/source.js'
 import { say } from '../words/phrase.js'
+import { underPower } from './action.js'
 import { wanting } from './example.js'
 import { clear, type Judgement, stop, type Text, unknown } from './judgement.js'
 import { kindText, railText } from './railText.js'
@@ -86,8 +87,13 @@ const choppedWords = ({ device }: RailPair): Text => ({
   sources: [lampChopper, ratingPlate],
 })
 
-const howToFindOut =
-  'Look for ⎓ or “DC”, or for ~ or “AC”, beside the voltage on the plate. Of a supply: measure the output on the DC range and on the AC range, with nothing connected; DC reads near its voltage on the dc range and near nothing on the ac range, ac the other way round.'
+const howToFindOut = [
+  say`Look for ⎓ or “DC”, or for ~ or “AC”, beside the voltage on the plate.`,
+  underPower(
+    say`Of a supply: measure the output on the DC range and on the AC range, with nothing connected; DC reads near its voltage on the dc range and near nothing on the ac range, ac the other way round.`,
+    'mains',
+  ),
+]
 
 function kindMissing({ device, supply }: RailPair): Text {
   return {
@@ -114,6 +120,9 @@ const sideMissing = (supply: boolean, device: boolean): Text => ({
         : say`What the machine wants is not known`,
   why: say`Alternating current destroys a machine that wants direct current.`,
   working: [],
-  action: say`Enter ${supply ? say`the output line of the supply’s plate` : say``}${supply && device ? say` and ` : say``}${device ? say`what stands beside the machine’s power socket` : say``}. ${howToFindOut}`,
+  action: [
+    say`Enter ${supply ? say`the output line of the supply’s plate` : say``}${supply && device ? say` and ` : say``}${device ? say`what stands beside the machine’s power socket` : say``}.`,
+    ...howToFindOut,
+  ],
   sources: [kinds],
 })

@@ -7,6 +7,7 @@ import {
 import { usbFixedVoltages, usbNoLimiter } from '../tables/usbPower.js'
 import { listed, say } from '../words/phrase.js'
 import { decimal, percent } from '../words/quantity.js'
+import { underPower } from './action.js'
 import { voltageNotHeld } from './charging.js'
 import { compareVoltage } from './comparedVoltage.js'
 import { wanting } from './example.js'
@@ -90,7 +91,13 @@ const severalOnOnePlug = ({ supply, device }: PairSituation): Text => ({
   title: say`The plate lists ${listed(supply.rails.map(railText))}, and the plug has two contacts: which output is on it is not known`,
   why: say`Two outputs do not come out of two contacts; the wrong one destroys the machine at once.`,
   working: [],
-  action: say`Measure the plug with nothing connected. If it gives ${listed(device.rails.map(railText))}, enter that alone as its outputs.`,
+  action: [
+    say`Look in the maker’s data which output is on the plug, and enter that alone as its outputs.`,
+    underPower(
+      say`Or measure the plug with nothing connected: if it gives ${listed(device.rails.map(railText))}, enter that alone.`,
+      'mains',
+    ),
+  ],
   sources: [ratingPlate],
 })
 
@@ -109,7 +116,10 @@ const givenWhenAsked = ({ supply, device }: PairSituation): Text => ({
   title: say`A USB source gives ${listed(supply.rails.map(railText))} only when asked for it: 5\u00a0V, or nothing, until then`,
   why: say`Without something that negotiates the machine gets too little; with one that asks for more than it takes it is destroyed.`,
   working: [],
-  action: say`Use a trigger lead or board for ${listed(device.rails.map(railText))}, measure what it gives with nothing connected, and enter that as measured.`,
+  action: [
+    say`Use a trigger lead or board for ${listed(device.rails.map(railText))}.`,
+    underPower(say`Measure what it gives with nothing connected, and enter that as measured.`, 'mains'),
+  ],
   sources: [ratingPlate, usbNoLimiter],
 })
 
@@ -117,7 +127,10 @@ const positionOpen = ({ supply, device }: PairSituation): Text => ({
   title: say`The plate lists ${listed(supply.rails.map(railText))}: whether these are outputs side by side, positions of one switch, or voltages a USB source gives only when asked, is not known`,
   why: say`A switch that stands too high destroys the machine at once; a USB source gives 5\u00a0V until it is asked for another.`,
   working: [],
-  action: say`Look for a switch, a turnable plug or a USB socket on the supply. Set it to ${listed(device.rails.map(railText))}, measure it with nothing connected, and enter what it gives as its outputs.`,
+  action: [
+    say`Look for a switch, a turnable plug or a USB socket on the supply, and set it to ${listed(device.rails.map(railText))}.`,
+    underPower(say`Measure it with nothing connected, and enter what it gives as its outputs.`, 'mains'),
+  ],
   sources: [ratingPlate],
 })
 
@@ -140,7 +153,10 @@ const sideMissing = (supply: boolean, device: boolean): Text => ({
   working: [],
   action: [
     ...(supply
-      ? [say`Read the output line of the supply’s plate and enter it; or measure it with nothing connected.`]
+      ? [
+          say`Read the output line of the supply’s plate and enter it.`,
+          underPower(say`Or measure it with nothing connected.`, 'mains'),
+        ]
       : []),
     ...(device
       ? [

@@ -1,5 +1,6 @@
 import { commonPractice, fromMemory } from '../tables/source.js'
 import { say } from '../words/phrase.js'
+import { underPower } from './action.js'
 import { dcInvolved } from './dcInvolved.js'
 import { hazardsOf, judgeHazard } from './hazardFinding.js'
 import { clear, stop, type Text, unknown } from './judgement.js'
@@ -62,7 +63,10 @@ export const polarity = pairTopic({
           working: [],
           action: measured
             ? null
-            : say`Confirm it with a meter before the machine is connected: a plug may have been changed.`,
+            : underPower(
+                say`Confirm it with a meter before the machine is connected: a plug may have been changed.`,
+                'mains',
+              ),
           sources,
         })),
       ]
@@ -71,7 +75,10 @@ export const polarity = pairTopic({
         title: say`The plug is ${words(given)} (${from}); the jack wants ${words(wanted)}`,
         why: say`Reversed, the machine’s chips and capacitors fail within seconds.`,
         working: [],
-        action: say`Do not connect the two. Use a supply or a made-up adaptor lead that is ${words(wanted)}, and measure it before the machine is connected.`,
+        action: [
+          say`Do not connect the two. Use a supply or a made-up adaptor lead that is ${words(wanted)}.`,
+          underPower(say`Measure it before the machine is connected.`, 'mains'),
+        ],
         sources: [...sources, reversed],
       })),
     ]
@@ -100,7 +107,7 @@ const minusSign = (): Text => ({
   title: say`Centre positive is printed, but a voltage with a minus sign was measured`,
   why: say`Either the meter leads were swapped, or the plug is reversed: then the machine’s chips and capacitors fail within seconds.`,
   working: [],
-  action: say`${howToMeasure} Enter what that gives as the measured polarity.`,
+  action: underPower(say`${howToMeasure} Enter what that gives as the measured polarity.`, 'mains'),
   sources: [measuredThere, ratingPlate, symbols],
 })
 
@@ -108,7 +115,13 @@ const disagreement = (measured: Polarity, printed: Polarity): Text => ({
   title: say`The plug measures ${words(measured)}, but ${words(printed)} is printed`,
   why: say`Either the plug was changed, or the meter leads were swapped: whichever it is, the next person who trusts the print destroys a machine.`,
   working: [],
-  action: say`${howToMeasure} Measure a known battery first to be sure of the leads. If it holds, mark the supply and do not use it until plug or print is put right.`,
+  action: [
+    say`Measure a known battery first to be sure of the leads.`,
+    underPower(
+      say`${howToMeasure} If it holds, mark the supply and do not use it until plug or print is put right.`,
+      'mains',
+    ),
+  ],
   sources: [measuredThere, ratingPlate, symbols],
 })
 
@@ -122,7 +135,7 @@ const missing = (given: Polarity | null, wanted: Polarity | null): Text => ({
   why: say`Reversed, the machine’s chips and capacitors fail within seconds.`,
   working: [],
   action: [
-    ...(given ? [] : [say`Plug: look for the drawing of two circles with + and −. ${howToMeasure}`]),
+    ...(given ? [] : [say`Plug: look for the drawing of two circles with + and −.`, underPower(howToMeasure, 'mains')]),
     ...(wanted
       ? []
       : [

@@ -59,7 +59,7 @@ function againstList(site: PreparedSite, inList: readonly Mains[]): Contradictio
     {
       says: say`the tables list ${listed(inList.map(mainsText), or)} for ${site.country ?? say``}, ${listed(site.systems.map(mainsText), or)} was entered`,
       weighs: 'caution',
-      lookAgain: say`Look at the country again, or have the mains measured there by a qualified person.`,
+      lookAgain: say`Look at the country again, or ask the electricity company or the house’s licensed electrician.`,
       otherwise: { ...site, systems: inList },
     },
   ]

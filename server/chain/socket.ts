@@ -4,13 +4,14 @@ import { commonPractice, type Source } from '../tables/source.js'
 import { highVoltageCordV, lowClassMostV, lowVoltageCordMostV } from '../tables/thresholds.js'
 import { capital, joined, listed, or, type Phrase, say } from '../words/phrase.js'
 import { amperes, volts } from '../words/quantity.js'
-import { type Doing, nearWiring } from './action.js'
+import { buying, byQualified, type Doing, nearWiring } from './action.js'
 import { fitsAt } from './fitsAt.js'
 import { caution, clear, type Judgement, stop, type Text, uniqueSources, unknown } from './judgement.js'
 import { loadAtReach } from './loadCurrent.js'
 import { isCaptive, isPlugIn, protectionClassOf } from './protectionClass.js'
 import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
+import { cordIsCaptive } from './wholeCordSet.js'
 import { aPlug } from './words.js'
 
 const wholeSet = commonPractice(
@@ -120,11 +121,17 @@ function judgePlug(situation: MainsSituation, plug: string): Judgement {
 function whatToBuy(situation: MainsSituation): Doing {
   const { supply, site } = situation
   if (isPlugIn(supply.inlet)) return nearWiring(say`Use a supply with the right plug.`)
-  if (isCaptive(supply.inlet))
-    return say`The plug sits on captive flex: changing it is for a licensed electrician or another competent, qualified person, under local codes. Do not cut it off yourself.`
+  if (cordIsCaptive(situation))
+    return byQualified(
+      say`The plug sits on captive flex: changing it is for a licensed electrician or another competent, qualified person, under local codes. Do not cut it off yourself.`,
+    )
   if (!hasPlug(situation))
-    return say`No plug brings an earth from socket ${listed(site.sockets, or)}, and this supply ${protectionClassOf(supply) ? say`needs one` : say`may need one`}: use an earthed socket; having one fitted is for a licensed electrician or another qualified person.`
-  return say`Buy a whole cord set${cordSet(situation)}; do not change the plug by hand${site.sockets.length > 1 ? say`, and check which socket the site has` : say``}.`
+    return byQualified(
+      say`No plug brings an earth from socket ${listed(site.sockets, or)}, and this supply ${protectionClassOf(supply) ? say`needs one` : say`may need one`}: use an earthed socket; having one fitted is for a licensed electrician or another qualified person.`,
+    )
+  return buying(
+    say`Buy a whole cord set${cordSet(situation)}; do not change the plug by hand${site.sockets.length > 1 ? say`, and check which socket the site has` : say``}.`,
+  )
 }
 
 /** Plugs for the site's sockets; with an earth unless the supply is known to need none. */
@@ -164,7 +171,10 @@ const withAdapter = (situation: MainsSituation, plug: string): Text => {
     title: say`${capital(aPlug(plug))} through an adapter`,
     why: say`An adapter changes the shape only. One more pair of contacts may run hot, sit loose, or leave the earth or the fuse out.`,
     working: load ? load.working : [],
-    action: say`Read the adapter’s rating${load ? say`: it has to carry ${amperes(load.currentA, 3, 'up')}` : say``}, and measure whether it passes the earth on. Better: buy a whole cord set${cordSet(situation)}.`,
+    action: [
+      say`Read the adapter’s rating${load ? say`: it has to carry ${amperes(load.currentA, 3, 'up')}` : say``}, and measure with nothing plugged in whether it passes the earth on.`,
+      ...(cordIsCaptive(situation) ? [] : [buying(say`Better: buy a whole cord set${cordSet(situation)}.`)]),
+    ],
     sources: [adapters],
   }
 }
@@ -173,7 +183,12 @@ const plugNotKnown = (situation: MainsSituation): Text => ({
   title: say`Which plug the cord has is not known`,
   why: say`A plug that does not belong to the socket makes poor contact or loses the earth.`,
   working: [],
-  action: say`Name the plug on the cord (CEE 7/7, BS 1363, NEMA 5-15 …).${isCaptive(situation.supply.inlet) || situation.site.sockets.length === 0 ? say`` : say` Without a cord: buy a whole cord set${cordSet(situation)}.`}`,
+  action: [
+    say`Name the plug on the cord (CEE 7/7, BS 1363, NEMA 5-15 …).`,
+    ...(cordIsCaptive(situation) || situation.site.sockets.length === 0
+      ? []
+      : [buying(say`Without a cord: buy a whole cord set${cordSet(situation)}.`)]),
+  ],
   sources: [wholeSet],
 })
 

@@ -4,6 +4,7 @@ import { commonPractice } from '../tables/source.js'
 import { nominalMatch, outputToleranceWidest } from '../tables/thresholds.js'
 import { type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, volts } from '../words/quantity.js'
+import { underPower } from './action.js'
 import { atMachineCurrent, bearing, type Standing } from './atMachineCurrent.js'
 import type { Outcome } from './finding.js'
 import { caution, type Judgement, stop, type Text } from './judgement.js'
@@ -85,7 +86,13 @@ export const regulationNotKnown = (rail: Rail, device: DeviceRail): Text => ({
   title: say`Whether the supply’s ${railText(rail)} is regulated is not known; the machine wants ${railText(device)}`,
   why: say`An unregulated supply stands far above its plate with little load, and a machine without a regulator of its own gets all of it.`,
   working: [say`neither a transformer type, a switch-mode type, “regulated” nor “unregulated” is stated`],
-  action: say`Measure it with nothing connected before the machine is, and enter the reading: well above the plate means an unregulated supply. A heavy unit for one mains voltage is a transformer; a light one is switch-mode.`,
+  action: [
+    say`A heavy unit for one mains voltage is a transformer; a light one is switch-mode: enter which.`,
+    underPower(
+      say`Measure it with nothing connected before the machine is, and enter the reading: well above the plate means an unregulated supply.`,
+      'mains',
+    ),
+  ],
   sources: [plateAtFullLoad],
 })
 
@@ -109,7 +116,13 @@ export function implausible(situation: PairSituation, rail: Rail, measured: read
           : say`${volts(readV)} measured ${what} is less than an unregulated ${railText(rail)} gives: ${volts(leastV, 3)} at least`,
         why: say`The plate is another unit’s, a switch stands wrong, or the supply is faulty.`,
         working: [say`plausible: ${volts(leastV, 3)} to ${volts(mostV, 3)}`],
-        action: say`Do not connect the machine. Measure again with nothing connected, at the right mains; look for a voltage switch on the supply; find out what it really gives.`,
+        action: [
+          say`Do not connect the machine. Look for a voltage switch on the supply, with the plug pulled.`,
+          underPower(
+            say`Measure again with nothing connected, at the right mains: find out what it really gives.`,
+            'mains',
+          ),
+        ],
         sources: [measuredThere, plateAtFullLoad, outputToleranceWidest.source, largestRise.source],
       })),
     ]
@@ -124,7 +137,10 @@ function lightlyLoaded(rail: Rail, plateV: number, readV: number): Judgement[] {
       title: say`${volts(readV)} measured loaded is well above the ${railText(rail)} of the plate`,
       why: say`The load was small, or the supply gives more than its plate says; the machine gets what was measured.`,
       working: [say`${volts(readV)} / ${volts(plateV)} = ${decimal(readV / plateV, 3)}`],
-      action: say`Measure it again with a load that draws what the machine draws, and compare that with what the machine bears.`,
+      action: underPower(
+        say`Measure it again with a load that draws what the machine draws, and compare that with what the machine bears.`,
+        'mains',
+      ),
       sources: [measuredThere, plateAtFullLoad, outputToleranceWidest.source],
     })),
   ]
@@ -218,6 +234,9 @@ const sizeMissing = (rail: Rail): Text => ({
   title: say`The supply’s ${railText(rail)} is unregulated; how high it stands off load cannot be estimated`,
   why: say`It may stand half as high again, or more, above its plate.`,
   working: [],
-  action: say`Measure the output with nothing connected and enter it; or enter the output amperes on its plate.`,
+  action: [
+    say`Enter the output amperes on its plate.`,
+    underPower(say`Or measure the output with nothing connected, and enter it.`, 'mains'),
+  ],
   sources: [plateAtFullLoad],
 })

@@ -11,10 +11,17 @@ interface Meaning<Decides extends HazardDecides> {
   readonly why: string
   /** what to do next */
   readonly action: string
+  /** what to measure besides, with the supply plugged in and nothing connected */
+  readonly measure?: string
 }
 
 const stop = (why: string, action: string): Meaning<'stop'> => ({ decides: 'stop', why, action })
-const unknown = (why: string, action: string): Meaning<'unknown'> => ({ decides: 'unknown', why, action })
+const unknown = (why: string, action: string, measure?: string): Meaning<'unknown'> => ({
+  decides: 'unknown',
+  why,
+  action,
+  ...(measure !== undefined && { measure }),
+})
 const caution = (why: string, action: string): Meaning<'caution'> => ({ decides: 'caution', why, action })
 /** Feeds the topics and gates that exist; by itself it decides nothing. */
 const step = (why: string): Meaning<'step'> => ({ decides: 'step', why, action: '' })
@@ -59,7 +66,8 @@ export const hazardMeanings = frozen({
   ),
   'interchangeable or reversible tips': unknown(
     'A tip or a switch that turns the polarity round makes what is printed of it prove nothing.',
-    'Put the tip on, measure the polarity with nothing connected, mark it, and enter it as measured.',
+    'Put the tip on, and mark it.',
+    'Measure the polarity with nothing connected, and enter it as measured.',
   ),
   'no earth, class 0 or 0I': unknown(
     'Basic insulation alone: after one fault metal parts carry mains.',
@@ -67,7 +75,8 @@ export const hazardMeanings = frozen({
   ),
   'bell transformer': unknown(
     'It gives alternating current, far above its voltage with little load, and is often made for fixed wiring.',
-    'Measure the output with nothing connected, on the AC range; use a supply that is made for machines.',
+    'Use a supply that is made for machines.',
+    'Measure the output with nothing connected, on the AC range.',
   ),
   'toy transformer': unknown(
     'Its outlets give pulses, half waves or alternating current, by a knob from nothing to far above what the machine takes.',

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type CheckResponse, outcomes } from '../../server/chain/finding.js'
-import { type TopicName, topicNames as topics } from '../../server/chain/index.js'
+import { mainsTopics, type TopicName, topicNames as topics } from '../../server/chain/index.js'
 import type { CheckRequest, DeviceInput, Output } from '../../server/chain/request.js'
 import { checkSchema } from '../../server/facts/check.js'
 import { assess } from '../support/told.js'
@@ -159,6 +159,25 @@ describe('any check', { timeout: 60_000 }, () => {
   it('of nothing entered is find-out-first, whatever the place', () => {
     expect(assess({ site: {}, supply: {}, device: {} }).verdict).toBe('find-out-first')
     expect(assess({ site: { country: 'DE', socket: 'F' }, supply: {}, device: {} }).verdict).toBe('find-out-first')
+  })
+
+  it('asks for nothing under power while a stop or an open question on the mains side stands, and for no cord set in vain', () => {
+    fc.assert(
+      fc.property(anyRequest, (request) => {
+        const { findings } = assess(request)
+        const stands = (among: readonly TopicName[]) =>
+          findings.some(({ topic, outcome }) => among.includes(topic) && (outcome === 'stop' || outcome === 'unknown'))
+        const actions = findings.flatMap((finding) => finding.actions)
+        if (stands(mainsTopics.map(({ name }) => name)))
+          expect(actions.filter(({ power }) => power !== 'none').map((action) => action.do)).toEqual([])
+        const captive = request.supply.inlet === 'captive' || request.cord?.connector === 'captive'
+        if (captive || stands(['mains-voltage', 'mains-frequency', 'converter']))
+          expect(
+            actions.filter((action) => action.buys || /cord set/i.test(action.do)).map((action) => action.do),
+          ).toEqual([])
+      }),
+      { numRuns: 500 },
+    )
   })
 
   it('does not depend on the order of rails', () => {

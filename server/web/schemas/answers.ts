@@ -30,6 +30,7 @@ export const findingAnswer = z
         who: z.enum(['you', 'qualified']),
         power: z.enum(['none', 'low-voltage', 'mains']),
         wiring: z.literal(true).optional().describe('it comes near mains wiring: whose work that is stands with it'),
+        buys: z.literal('cord set').optional().describe('a part that it asks to buy'),
       }),
     ),
     sources: z.array(sourceAnswer),
