@@ -2,12 +2,10 @@ import type { CheckResponse, Finding, Verdict } from '../chain/finding.js'
 import { isFor } from '../chain/plateWindow.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situation.js'
 import { mainsText } from '../chain/words.js'
-import { plugPinLimit } from '../tables/capacitors.js'
 import { type Phrase, say, type Words } from '../words/phrase.js'
 import { millimetres, quantity, volts } from '../words/quantity.js'
 import { isSame } from '../words/unique.js'
 import type { Caution, FirstPowerPlan, FirstPowerStage, Step } from './firstPowerPlan.js'
-import { oldBatteries, storedCharge } from './stages/cautions.js'
 import { outletOf } from './stages/outlet.js'
 import { step } from './stages/step.js'
 
@@ -65,27 +63,25 @@ const noLimit: Caution = {
 /** The topic in words, for a line. */
 const words = ({ topic }: Finding): string => topic.replaceAll('-', ' ')
 
-/** What to do first about it. */
-const firstAction = ({ actions: [first] }: Finding): Phrase | null => (first ? say`${first.do}` : null)
-
-const whoFor = ({ actions }: Finding): Step['who'] => actions[0]?.who ?? 'you'
+/** What to do first about it: nothing that needs the mains, as nothing is plugged in before these lines. */
+const firstAction = ({ actions }: Finding): Pick<Step, 'expect' | 'who'> => {
+  const first = actions.find(({ power }) => power !== 'mains')
+  return { expect: first ? say`${first.do}` : null, who: first?.who ?? actions[0]?.who ?? 'you' }
+}
 
 /** What must change or be found out before anything is plugged in: the killer items of this case. */
 function openPoints({ findings }: CheckResponse): ChecklistLine[] {
   return findings.flatMap((finding, index) => {
-    const expect = firstAction(finding)
     if (finding.outcome === 'stop')
       return line(`before.stop-${index}`, say`Must change first (${words(finding)}): ${finding.title}`, {
-        expect,
+        ...firstAction(finding),
         stopIf: say`it has not changed: nothing is plugged in`,
-        who: whoFor(finding),
       })
     if (finding.outcome === 'unknown')
       return line(`before.unknown-${index}`, say`Find out (${words(finding)}): ${finding.title}`, {
         writes: true,
-        expect,
+        ...firstAction(finding),
         stopIf: say`it stays unknown`,
-        who: whoFor(finding),
       })
     return []
   })
@@ -95,13 +91,12 @@ const cautionsToKeep = ({ findings }: CheckResponse): ChecklistLine[] =>
   findings
     .filter(({ outcome }) => outcome === 'caution')
     .map((finding, index) =>
-      line(`before.caution-${index}`, say`Take care (${words(finding)}): ${finding.title}`, {
-        expect: firstAction(finding),
-        who: whoFor(finding),
-      }),
+      line(`before.caution-${index}`, say`Take care (${words(finding)}): ${finding.title}`, firstAction(finding)),
     )
 
-function mainsLine({ site }: ChecklistFacts): ChecklistLine[] {
+/** Asked for only where something may go on the mains. */
+function mainsLine({ site, plan }: ChecklistFacts): ChecklistLine[] {
+  if (!plan.stages.some(onMains)) return []
   const [system, ...others] = site.systems
   if (!system || others.length > 0 || system.voltageV === null) return []
   const { minV, maxV } = system
@@ -113,7 +108,9 @@ function mainsLine({ site }: ChecklistFacts): ChecklistLine[] {
       low: minV,
       high: maxV,
       stopIf: band ? say`outside this band` : null,
+      link: 'source',
       who: 'qualified',
+      power: 'mains',
     }),
   ]
 }
@@ -175,19 +172,6 @@ function plugLine({ supply: { plug } }: ChecklistFacts): ChecklistLine[] {
   ]
 }
 
-function earthLine({ supply }: ChecklistFacts): ChecklistLine[] {
-  if (supply.protectionClass === 'II' || supply.protectionClass === 'III') return []
-  if (supply.protectionClass === null && !/^C(6|14|16A?|20|22)$/i.test(supply.inlet ?? '')) return []
-  return [
-    line('before.earth', say`Have the earth proved from the plug’s earth contact to bare metal of the supply.`, {
-      expect: say`within the limit of the scheme the tester works to`,
-      unit: 'Ω',
-      stopIf: say`the limit is passed, or there is no earth to prove`,
-      who: 'qualified',
-    }),
-  ]
-}
-
 const beforeLines = (facts: ChecklistFacts): ChecklistLine[] => [
   line('before.unplugged', say`Supply out of the socket, machine and supply apart, nothing else connected.`),
   ...openPoints(facts.assessment),
@@ -196,51 +180,30 @@ const beforeLines = (facts: ChecklistFacts): ChecklistLine[] => [
   ...fuseLine(facts),
   ...cautionsToKeep(facts.assessment),
   ...plugLine(facts),
-  ...earthLine(facts),
   ...mainsLine(facts),
 ]
 
-const lookLines: ChecklistLine[] = [
-  line('look.batteries', say`Take out every battery and back-up cell of the machine; look at the places they sat in.`, {
-    expect: say`dry, no crust, no green or white on contacts and board`,
-    stopIf: say`anything has leaked: clean and mend before power`,
-    caution: oldBatteries,
-  }),
-  line('look.cord', say`Look along the cord, the plug and both strain reliefs.`, {
-    expect: say`no cracks, no cuts, nothing sticky, no play`,
-    stopIf: say`any damage: the cord set is replaced as a whole`,
-  }),
-  line('look.case', say`Look at, shake and smell supply and machine.`, {
-    expect: say`closed case, nothing rattles, no smell of burning or fish`,
-    stopIf: say`something rattles, bulges, or smells burnt`,
-  }),
-  line(
-    'look.discharge',
-    say`Before each reach inside the machine: unplug, wait, measure across the large capacitors.`,
-    {
-      expect: say`below ${volts(plugPinLimit.limitV)}, then as near 0\u00a0V as can be`,
-      unit: 'V',
-      stopIf: say`it does not fall`,
-      caution: storedCharge,
-    },
-  ),
-  line('look.inside', say`Look inside the machine: capacitors, board, connectors, moving parts, foam and belts.`, {
-    expect: say`no bulges, no crust, no burnt spot, moves by hand where it should`,
-    stopIf: say`a capacitor has burst or leaked`,
+/** The gates, with room for who tested. */
+const gateLines = ({ plan }: ChecklistFacts): ChecklistLine[] => [
+  ...plan.gates.map(asLine),
+  line('gate.tested-by', say`Tested by whom, with which instrument, on which day:`, {
+    writes: true,
+    stopIf: say`a line above has no result: that gate stays open, and nothing is plugged in`,
   }),
 ]
 
 /** What to watch at first power, with room to write. */
 function watchLines(stage: string, facts: ChecklistFacts): ChecklistLine[] {
+  const seen: Partial<Step> & { writes: true } = { writes: true, link: 'machine', power: 'mains' }
   return [
-    line(`${stage}.lamps`, say`Lamps and displays of the machine: what lights, and when?`, { writes: true }),
-    line(`${stage}.moves`, say`Fan, drive, motor: what starts, what tries and stops?`, { writes: true }),
+    line(`${stage}.lamps`, say`Lamps and displays of the machine: what lights, and when?`, seen),
+    line(`${stage}.moves`, say`Fan, drive, motor: what starts, what tries and stops?`, seen),
     line(`${stage}.sounds`, say`Sounds: hum, tick, whine, silence?`, {
-      writes: true,
+      ...seen,
       stopIf: say`arcing, crackling, or a hum that grows`,
     }),
     line(`${stage}.smells`, say`Smell and heat: warm dust, or burning?`, {
-      writes: true,
+      ...seen,
       stopIf: say`anything smells burnt, smokes, or burns the hand`,
     }),
     drawnLine(stage, facts),
@@ -254,6 +217,8 @@ function drawnLine(stage: string, { device }: ChecklistFacts): ChecklistLine {
     expect: rail && demandA !== null ? say`not above ${quantity(demandA, 'A')} at ${volts(rail.voltageV)}` : null,
     unit: 'A',
     high: demandA,
+    link: 'machine',
+    power: 'mains',
   })
 }
 
@@ -304,7 +269,7 @@ const pauseReduced = say`Pause: before reduced-current power. Hands off; read ev
 const pauseFull = say`Pause: before full mains. Every line above ticked and every reading within its limits, or this stage waits.`
 
 /** The bench supply needs no mains plug of the supply that is tested. */
-const onMains = ({ name }: FirstPowerStage): boolean => name !== 'bench-supply'
+const onMains = ({ steps }: FirstPowerStage): boolean => steps.some(({ power }) => power === 'mains')
 
 function planStages(facts: ChecklistFacts): ChecklistStage[] {
   return facts.plan.stages
@@ -375,10 +340,12 @@ function fullMains(facts: ChecklistFacts): ChecklistStage[] {
         ...polarityLine('full.polarity', facts),
         ...fuseAgain('full.fuse', facts),
         line('full.on', say`Plug in, stand at the switch, and watch for one minute.`, {
+          power: 'mains',
           expect: say`as behind the lamp, only brighter or quicker`,
           stopIf: say`smoke, smell, arcing, or a protective device opens`,
         }),
         line('full.watch', say`Watch again: lamps, movement, sounds, smell. What is different from before?`, {
+          power: 'mains',
           writes: true,
           stopIf: say`anything crackles, smells burnt or smokes`,
         }),
@@ -426,7 +393,7 @@ const allStages = (facts: ChecklistFacts): ChecklistStage[] => [
     pause: say`Pause: before the plug is touched. All stays unplugged; read every line of this stage first.`,
     lines: beforeLines(facts),
   },
-  { title: say`Look and take out`, pause: null, lines: lookLines },
+  { title: say`Look, take out and test`, pause: null, lines: gateLines(facts) },
   ...planStages(facts),
   ...fullMains(facts),
   {

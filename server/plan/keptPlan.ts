@@ -1,5 +1,5 @@
 import type { Hands, Power } from '../chain/action.js'
-import type { Step, ToldPlan } from './firstPowerPlan.js'
+import type { FirstPowerPlan, Step, ToldPlan } from './firstPowerPlan.js'
 
 /** Who did what a step says, as it was written before hands were a field of their own. */
 const oldHands: Record<string, Hands> = { 'a licensed electrician or other qualified person': 'qualified' }
@@ -13,7 +13,7 @@ const oldPower: readonly (readonly [RegExp, Power])[] = [
   ],
 ]
 
-type ToldStep = ToldPlan['gates'][number]
+type ToldStep = ToldPlan['stages'][number]['steps'][number]
 type OldStep = Omit<ToldStep, 'link' | 'power' | 'who' | 'killer'> &
   Partial<Pick<Step, 'link' | 'power' | 'killer'>> & { who: string }
 
@@ -25,9 +25,13 @@ const broughtUp = (step: OldStep): ToldStep => ({
   ...(step.key.endsWith('.batteries') && { killer: 'batteries' as const }),
 })
 
-/** A plan as any version of the program kept it, with the fields that came later. Keys stay as they are: readings hang on them. */
-export const keptPlan = (plan: ToldPlan): ToldPlan => ({
+/**
+ * A plan as any version of the program kept it, with the fields that came later. Keys stay as they are: readings hang on them.
+ *
+ * @param gates  for a plan that was kept before there were gates
+ */
+export const keptPlan = (plan: ToldPlan, gates: () => FirstPowerPlan['gates']): FirstPowerPlan => ({
   ...plan,
-  gates: ((plan.gates as OldStep[] | undefined) ?? []).map(broughtUp),
+  gates: (plan.gates as ToldPlan['gates'] | undefined) ?? gates(),
   stages: plan.stages.map((stage) => ({ ...stage, steps: stage.steps.map(broughtUp) })),
 })

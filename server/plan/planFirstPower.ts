@@ -2,6 +2,7 @@ import type { Case } from '../chain/case.js'
 import type { CheckResponse } from '../chain/finding.js'
 import { unique } from '../words/unique.js'
 import type { FirstPowerPlan } from './firstPowerPlan.js'
+import { gatesOf } from './gates.js'
 import { benchStage } from './stages/benchStage.js'
 import { dummyLoadStage } from './stages/dummyLoadStage.js'
 import { type FirstPowerOptions, factsOf, type PlanFacts } from './stages/facts.js'
@@ -33,7 +34,7 @@ export function planOf(facts: PlanFacts): FirstPowerPlan {
     mains: reach && { voltageV: reach.voltageV, frequencyHz: reach.frequencyHz },
     through: reach?.through ?? null,
     lamps: [firstLamp, loadLamp === firstLamp ? null : loadLamp].filter((lamp) => lamp !== null),
-    gates: [],
+    gates: gatesOf(facts, rails),
     missing: unique(facts.missing),
     stages,
   }

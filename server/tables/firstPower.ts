@@ -23,6 +23,30 @@ export const idleTransformer = frozen({
   ),
 })
 
+/** What an ohmmeter shows at the plug of a supply that is healthy, switched on and plugged into nothing. */
+export const coldInput = frozen({
+  /** live to neutral of a rectifier input, once its capacitor is charged [Ω] */
+  rectifierOhm: 100_000,
+  /** each pole to earth [Ω] */
+  toEarthOhm: 1_000_000,
+  /** how far a winding may lie from its estimate, either way [1] */
+  spread: 2,
+  source: commonPractice(
+    'Cold resistance at the plug before first power',
+    'repair notes: a rectifier input kicks and then shows the 0.1 MΩ to 1 MΩ of its discharge resistor, a few ohms are a short; half of a transformer’s regulation is lost in its mains winding, within a factor of two',
+  ),
+})
+
+/** Least load of a switch-mode supply with several outputs where none is stated, on the output it regulates by [1]. */
+export const leastLoadShare = frozen({
+  value: 0.1,
+  unit: '1',
+  source: published(
+    'Hardware notes of a home computer’s users on testing its supply, May 2001',
+    '10 % of the rated current on +5 V; data sheets of other makers ask for 4.5 % to 35 %',
+  ),
+})
+
 /** Reservoir capacitor of a switch-mode input where it was not read [F/W]. */
 export const reservoirPerWatt = frozen({
   lowMainsV: 150,

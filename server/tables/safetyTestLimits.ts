@@ -134,6 +134,9 @@ export const safetyLimits: readonly SafetyLimit[] = frozen([
   row('iec-62368-1', 'protective-conductor-current', I, 5, 'with the earth broken', es1),
 ])
 
+/** Insulation between the mains and an extra-low-voltage output that proves their isolation [MΩ]. */
+export const isolationInsulation = frozen({ value: 2, unit: 'MΩ', source: tester })
+
 /** What a cord's earth conductor may add where its length is not given. */
 export const longestCord = frozen({
   lengthM: 10,

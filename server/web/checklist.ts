@@ -31,5 +31,6 @@ function isWhole(plan: unknown): plan is ToldPlan {
 export function jobChecklist({ check, assessment: kept, plan }: Job): Told<Checklist> {
   const of = prepareCase(check)
   const assessment = { ...kept, findings: kept.findings.map(withActions) }
-  return checklistOf(of, assessment, isWhole(plan) ? keptPlan(plan) : planFirstPower(of, assessment))
+  const anew = () => planFirstPower(of, assessment)
+  return checklistOf(of, assessment, isWhole(plan) ? keptPlan(plan, () => anew().gates) : anew())
 }

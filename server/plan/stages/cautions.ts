@@ -30,6 +30,42 @@ export const noConverter: Caution = {
   electric: false,
 }
 
+/** Before a machine with a picture tube is opened or moved. */
+export const pictureTube: Caution = {
+  signal: 'DANGER',
+  hazard: say`The anode of a picture tube holds tens of kilovolts for days, which come back after a discharge; the tube is under vacuum and implodes when struck.`,
+  consequence: say`A shock that kills or throws you; glass that flies.`,
+  avoid: say`Stay away from the thick lead, the neck and the glass; leave the tube and its supply to trained hands.`,
+  electric: true,
+}
+
+/** Before a supply that may hold metallised-paper capacitors meets the mains. */
+export const cleanPaper: Caution = {
+  signal: 'WARNING',
+  hazard: say`Metallised-paper capacitors crack, take in moisture and fail on the mains, some minutes after power, some with the switch off.`,
+  consequence: say`Thick smoke, and in some reports fire.`,
+  avoid: say`Replaced before power, whatever they look like.`,
+  electric: false,
+}
+
+/** Before a capacitor of more than extra-low voltage is reformed. */
+export const lethalCapacitor: Caution = {
+  signal: 'DANGER',
+  hazard: say`A capacitor being reformed carries a voltage that kills, for hours.`,
+  consequence: say`Touching its terminals can kill, also after the source is off.`,
+  avoid: say`Out of circuit, covered, labelled; discharge through a resistor and measure before touching.`,
+  electric: true,
+}
+
+/** Before a supply whose output is joined to the mains is powered. */
+export const liveOutput: Caution = {
+  signal: 'DANGER',
+  hazard: say`The output of this supply is not isolated: every contact of its plug is at mains potential.`,
+  consequence: say`Touching it, or a meter lead on it, kills.`,
+  avoid: say`Nobody but a qualified person measures on it or connects anything to it.`,
+  electric: true,
+}
+
 /** Before each reach inside. */
 export const storedCharge: Caution = {
   signal: 'WARNING',

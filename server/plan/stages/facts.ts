@@ -5,6 +5,8 @@ import { reachOf } from '../../chain/reach.js'
 import type { CheckRequest } from '../../chain/request.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply, Rail, Reach } from '../../chain/situation.js'
 import { leastFigures, plannedMains } from '../../tables/firstPower.js'
+import type { HazardMeaning } from '../../tables/hazardWords.js'
+import { extraLowVoltageMostV } from '../../tables/thresholds.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { watts } from '../../words/quantity.js'
 import { askWhatLamp, type LampChoice, type LampOnHand, lampChoice, mayBeTungsten } from '../firstPower/lampChoice.js'
@@ -47,6 +49,12 @@ export interface PlanFacts {
   /** null: not known */
   regulated: boolean | null
   classI: boolean | null
+  /** fed with a low DC voltage, not from the mains */
+  fedLow: boolean
+  /** a plate says, or the check found, that the output is joined to the mains */
+  notIsolated: boolean
+  /** a picture tube is named */
+  tube: boolean
   rated: PowerFact | null
   idle: IdleFact | null
   /** least mains the supply must run at [V]; null where its plate does not say, or it is a transformer */
@@ -57,6 +65,9 @@ export interface PlanFacts {
   loadLamp: LampUse | null
   missing: Phrase[]
 }
+
+/** Why nothing is put on an output that is joined to the mains. */
+export const outputIsLive = say`The output of this supply is not isolated from the mains: nobody but a qualified person measures on it, loads it or connects a machine to it.`
 
 /** The findings on these topics that are stops, or where `open` those that are unknown too. */
 export function standing(facts: PlanFacts, topics: readonly TopicName[], open: boolean): Finding[] {
@@ -97,8 +108,27 @@ export function factsOf(of: Case, assessment: CheckResponse, options: FirstPower
     missing,
   }
   const lamps = lampsFor(base)
-  return { ...base, classI: known ? known.protectionClass === 'I' : null, ...lamps }
+  const { kind, windows } = supply.input
+  return {
+    ...base,
+    classI: known ? known.protectionClass === 'I' : null,
+    fedLow: kind === 'dc' && windows.length > 0 && windows.every(({ max }) => max <= extraLowVoltageMostV.value),
+    notIsolated:
+      says(supply, liveOutputs) ||
+      assessment.findings.some(({ topic, outcome }) => topic === 'isolation' && outcome === 'stop'),
+    tube: says(supply, ['picture tube']) || says(device, ['picture tube']),
+    ...lamps,
+  }
 }
+
+const liveOutputs: readonly HazardMeaning[] = [
+  'not isolated from the mains, live chassis',
+  'autotransformer as a supply',
+]
+
+/** Whether a plate carries words of one of these meanings. */
+const says = ({ reading }: PreparedSupply | PreparedDevice, meanings: readonly HazardMeaning[]): boolean =>
+  (reading?.hazards ?? []).some(({ meaning }) => meanings.includes(meaning))
 
 function withUsableRails<Of extends { rails: readonly Rail[] }>(of: Of): Of {
   const rails = of.rails
@@ -128,7 +158,7 @@ function reachKnown({ systems }: PreparedSite, check: CheckRequest, missing: Phr
   return null
 }
 
-type Base = Omit<PlanFacts, 'classI' | 'choice' | 'firstLamp' | 'loadLamp'>
+type Base = Omit<PlanFacts, 'classI' | 'fedLow' | 'notIsolated' | 'tube' | 'choice' | 'firstLamp' | 'loadLamp'>
 
 function lampsFor(base: Base): Pick<PlanFacts, 'choice' | 'firstLamp' | 'loadLamp'> {
   const { reach, rated, idle, minimumV, options, missing } = base

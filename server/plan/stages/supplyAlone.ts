@@ -1,15 +1,14 @@
 import type { Finding, TopicName } from '../../chain/finding.js'
 import { mainsTopics } from '../../chain/index.js'
 import { flashOver, reservoirPerWatt, resultsFromMeter, settleTimes } from '../../tables/firstPower.js'
-import { extraLowVoltageMostV } from '../../tables/thresholds.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
 import { amperes, duration, farads, volts, watts } from '../../words/quantity.js'
-import { reform } from '../bench/reform.js'
 import type { LampTransient } from '../firstPower/transient.js'
 import type { Figure, FirstPowerStage } from '../firstPowerPlan.js'
 import { type BehindLamp, firstSeconds, idleBehind, lampText, reservoirOf } from './behindLamp.js'
 import { type LampUse, type PlanFacts, standing } from './facts.js'
 import type { RailPlan } from './rails.js'
+import { reforming } from './reformGates.js'
 import { figure } from './step.js'
 import { supplyAloneSteps } from './supplyAloneSteps.js'
 
@@ -44,8 +43,8 @@ export function mainsBlockedToo(facts: PlanFacts): Phrase | null {
 
 /** Why the supply must not meet this mains yet, with what must change first; null where it may, behind the lamp. */
 function mainsBlocked(facts: PlanFacts): Phrase | null {
-  const { windows, kind } = facts.supply.input
-  if (kind === 'dc' && windows.length > 0 && windows.every(({ max }) => max <= extraLowVoltageMostV.value))
+  const { windows } = facts.supply.input
+  if (facts.fedLow)
     return say`This supply is fed with a low DC voltage, not from the mains: the lamp has no place in front of it. Feed it from a current-limited bench supply.`
   const found = keptOff(facts)
   if (found.length > 0) return say`The supply does not meet the mains as things stand. ${because(found)}`
@@ -147,18 +146,14 @@ function lampFigures(
   return figures
 }
 
-/** Whether its capacitors want reforming before they meet their voltage. */
+/** Whether its capacitors want reforming before they meet their voltage; the steps stand among the gates. */
 function reformFigures(facts: PlanFacts): Figure[] {
   const { yearsUnused, bulkF, bulkRatedV } = facts.options
-  if (yearsUnused == null) {
-    facts.missing.push(say`Years without power: capacitors that stood long are reformed first.`)
-    return []
-  }
-  if (bulkF == null || bulkRatedV == null) {
+  if (yearsUnused == null) facts.missing.push(say`Years without power: capacitors that stood long are reformed first.`)
+  else if (bulkF == null || bulkRatedV == null)
     facts.missing.push(say`Value and rated voltage of the largest capacitor: the reforming steps hang on them.`)
-    return []
-  }
-  const answer = reform({ capacitanceF: bulkF, ratedV: bulkRatedV, yearsUnused })
+  const answer = reforming(facts)?.answer
+  if (!answer) return []
   const words = {
     'check-leakage': say`measure its leakage`,
     reform: say`reform it first`,
@@ -169,7 +164,7 @@ function reformFigures(facts: PlanFacts): Figure[] {
     figure(say`Reservoir capacitor`, words[answer.need], answer.working.at(-1) ?? say``),
     figure(
       say`Reforming, out of circuit`,
-      say`${answer.stages.length} steps to ${volts(last?.voltageV ?? bulkRatedV)}, ${duration(answer.stages.reduce((sum, stage) => sum + stage.holdS, 0))} in all, at most ${amperes(answer.acceptLeakageA, 3, 'down')} at the end`,
+      say`${answer.stages.length} steps to ${volts(last?.voltageV ?? 0)}, ${duration(answer.stages.reduce((sum, stage) => sum + stage.holdS, 0))} in all, at most ${amperes(answer.acceptLeakageA, 3, 'down')} at the end`,
       answer.working[1] ?? say``,
     ),
   ]

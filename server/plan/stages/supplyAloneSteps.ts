@@ -4,16 +4,26 @@ import { joined, type Phrase, say } from '../../words/phrase.js'
 import { duration, volts } from '../../words/quantity.js'
 import type { Step } from '../firstPowerPlan.js'
 import { type BehindLamp, lampText, seenAs } from './behindLamp.js'
-import { lampWiring, noConverter, noIsolation, storedCharge } from './cautions.js'
+import { lampWiring, liveOutput, noConverter, noIsolation, storedCharge } from './cautions.js'
 import type { LampUse, PlanFacts } from './facts.js'
+import { leastLoads } from './leastLoads.js'
 import type { RailPlan } from './rails.js'
 import { atMost, step } from './step.js'
 
 /** What is done and looked at before the plug goes in. */
-function beforePower(facts: PlanFacts, lamp: LampUse | null): Step[] {
+function beforePower(facts: PlanFacts, lamp: LampUse | null, loaded: boolean): Step[] {
   const windows = joined(facts.supply.input.windows.map(windowText), say` or `)
   return [
-    step('supply-alone.bare', say`Nothing on the supply’s output, its case closed, its plug out of the socket.`),
+    step('supply-alone.gates', say`Go back through every gate: each has its result, and who found it, written down.`, {
+      expect: say`all of them, each within its limits`,
+      stopIf: say`one is open: have it tested by a qualified person; nothing is plugged in before`,
+    }),
+    step(
+      'supply-alone.bare',
+      loaded
+        ? say`Nothing on the supply’s output but its least load, its case closed, its plug out of the socket.`
+        : say`Nothing on the supply’s output, its case closed, its plug out of the socket.`,
+    ),
     step('supply-alone.voltage-again', say`Read the input voltage on the plate once more.`, {
       expect: facts.reach ? say`${windows}, for a mains of ${volts(facts.reach.voltageV)}` : windows,
       stopIf: say`it is another voltage than the mains`,
@@ -73,15 +83,18 @@ export function supplyAloneSteps(
   idle: BehindLamp | null,
   seen: Phrase | null,
 ): Step[] {
+  // nobody probes an output that is joined to the mains
+  const probed = facts.notIsolated ? [] : rails
+  const loaded = leastLoads(facts, rails).length > 0
   const lampHigh = idle?.lampV == null ? null : atMost(idle.lampV)
   const wait = duration(flashOver.atLeastS)
   return [
-    ...beforePower(facts, lamp),
+    ...beforePower(facts, lamp, loaded),
     step('supply-alone.switch-on', say`Plug in, switch on, hands off, and watch the lamp for ${wait}.`, {
       expect: seen ?? say`a flash, then ${idle ? seenAs(idle.glow) : say`darker`}`,
       stopIf: say`the lamp is still bright after ${wait}, gets brighter, or anything hums, smells or smokes: switch off and unplug`,
       power: 'mains',
-      caution: noIsolation,
+      caution: facts.notIsolated ? liveOutput : noIsolation,
     }),
     step(
       'supply-alone.lamp-volts',
@@ -101,21 +114,25 @@ export function supplyAloneSteps(
         power: 'mains',
       },
     ),
-    ...rails.map((plan, index) =>
-      step(`supply-alone.off-load-${index + 1}`, say`Read ${plan.name}, with nothing connected.`, {
-        expect: plan.offLoad
-          ? say`${volts(plan.offLoad.low, 4)} to ${volts(plan.offLoad.high, 4)}`
-          : say`write it down; whether it is regulated is not known`,
-        unit: 'V',
-        low: plan.offLoad?.low ?? null,
-        high: plan.offLoad?.high ?? null,
-        power: 'mains',
-        stopIf: plan.unregulated
-          ? say`it reads nothing, or is far outside: a high reading alone condemns nothing`
-          : say`it lies outside`,
-      }),
+    ...probed.map((plan, index) =>
+      step(
+        `supply-alone.off-load-${index + 1}`,
+        loaded ? say`Read ${plan.name}, with only the least load.` : say`Read ${plan.name}, with nothing connected.`,
+        {
+          expect: plan.offLoad
+            ? say`${volts(plan.offLoad.low, 4)} to ${volts(plan.offLoad.high, 4)}`
+            : say`write it down; whether it is regulated is not known`,
+          unit: 'V',
+          low: plan.offLoad?.low ?? null,
+          high: plan.offLoad?.high ?? null,
+          power: 'mains',
+          stopIf: plan.unregulated
+            ? say`it reads nothing, or is far outside: a high reading alone condemns nothing`
+            : say`it lies outside`,
+        },
+      ),
     ),
-    ...(rails.some(({ rail }) => rail.kind === 'dc')
+    ...(probed.some(({ rail }) => rail.kind === 'dc')
       ? [
           step(
             'supply-alone.polarity',
@@ -143,9 +160,15 @@ export function supplyAloneSteps(
       stopIf: say`it has risen: something warms up`,
       power: 'mains',
     }),
-    step('supply-alone.off', say`Switch off, unplug, wait, and read the output until it has fallen.`, {
-      expect: say`towards 0\u00a0V`,
-      caution: storedCharge,
-    }),
+    step(
+      'supply-alone.off',
+      facts.notIsolated
+        ? say`Switch off, unplug, and wait; the output is touched by nobody.`
+        : say`Switch off, unplug, wait, and read the output until it has fallen.`,
+      {
+        expect: facts.notIsolated ? null : say`towards 0\u00a0V`,
+        caution: storedCharge,
+      },
+    ),
   ]
 }

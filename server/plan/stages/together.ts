@@ -12,7 +12,7 @@ import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { type BehindLamp, behindLamp, lampText, seenAs } from './behindLamp.js'
 import { readsShort } from './benchStage.js'
 import { noIsolation, oldBatteries, reversed, storedCharge } from './cautions.js'
-import { type PlanFacts, standing } from './facts.js'
+import { outputIsLive, type PlanFacts, standing } from './facts.js'
 import { type RailPlan, toleranceOf } from './rails.js'
 import { atMost, figure, stepOn } from './step.js'
 import { because, mainsBlockedToo } from './supplyAlone.js'
@@ -37,7 +37,7 @@ export function demand(facts: PlanFacts): { powerW: number; working: Phrase } | 
 }
 
 function whyNot(facts: PlanFacts, found: BehindLamp | null): Phrase | null {
-  const blocked = mainsBlockedToo(facts)
+  const blocked = mainsBlockedToo(facts) ?? (facts.notIsolated ? outputIsLive : null)
   if (blocked !== null) return blocked
   const open = [...standing(facts, mustFit, true), ...standing(facts, mustNotStop, false)]
   if (open.length > 0) return say`Supply and machine are not joined as things stand. ${because(open)}`
