@@ -104,6 +104,7 @@ interface FirstPowerResult {
   /** the stage that comes first: it stands open; null where none can be done */
   open: string | null
   missing: string[]
+  gates: StepView[]
   stages: StageView[]
   asides: AsideView[]
 }
@@ -475,6 +476,7 @@ function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check
     keep: form.check.request && query,
     lamps: tell(joined(plan.lamps.map(lampText), '; then ')),
     missing: plan.missing,
+    gates: plan.gates.map(stepView),
     open: plan.stages.find(({ leftOut }) => leftOut === null)?.name ?? null,
     stages: stageViews(facts, plan),
     asides: [...reformAside(facts), ...dischargeAside(facts), ...testsAside(form, facts), ...tingleAside(facts)],
