@@ -1,6 +1,7 @@
 import { connectorByName, connectorFits, inletByName } from '../tables/inlets.js'
 import { commonPractice, fromMemory } from '../tables/source.js'
 import { say } from '../words/phrase.js'
+import { prose } from '../words/prose.js'
 import { buying, nearWiring } from './action.js'
 import { classOne, earthedCord } from './example.js'
 import { clear, stop, type Text, unknown } from './judgement.js'
@@ -47,7 +48,7 @@ export const inlet = mainsTopic({
       why: mating.fits
         ? mating.why
         : say`${mating.why} Forced or filed it makes poor contact, or leaves the earth out.`,
-      working: mating.doubt ? [mating.doubt] : [],
+      working: mating.doubt ? [prose(mating.doubt)] : [],
       action: mating.fits
         ? null
         : buying(

@@ -128,7 +128,7 @@ function missing(lead: Lead, areaMm2: number | null, pair: RailPair | null): Tex
     action:
       areaMm2 === null
         ? [
-            say`Read the print on the lead (AWG 18, 2 × 0.75\u00a0mm²) and enter it.`,
+            say`Read the print on the lead (AWG 18, 2 × ${0.75}\u00a0mm²) and enter it.`,
             underPower(say`Or measure the voltage at both ends under load.`, 'mains'),
           ]
         : say`Enter the voltage and the amperes the machine wants, and what the supply gives.`,

@@ -54,7 +54,7 @@ export function leadLoss({ lengthM, areaMm2, awg, currentA, voltageV }: LeadLoss
       ...(share > leadDropStopAbove.value
         ? [say`More than ${percent(leadDropStopAbove.value)} is lost: use a shorter or a thicker lead.`]
         : []),
-      say`Contacts and plugs come on top, and warm copper has about 0.4 % more resistance for each degree.`,
+      say`Contacts and plugs come on top, and warm copper has about ${0.4} % more resistance for each degree.`,
     ],
     sources: [copperResistivity.source, leadDropStopAbove.source],
   }

@@ -59,7 +59,7 @@ export function ratingEstimate({ mainsRatio }: PairSituation, rail: Rail): Estim
       const range = say`${percent(regulation.low)} to ${percent(regulation.high)}`
       return [
         dc
-          ? say`transformer inside, estimated: 1.4 × (${volts(ratedV)} + 2\u00a0V) × I = ${voltAmperes(sizeVA, 3)}, winding 0.8 × (${volts(ratedV)} + 2\u00a0V) = ${volts(windingV, 3)}`
+          ? say`transformer inside, estimated: ${1.4} × (${volts(ratedV)} + 2\u00a0V) × I = ${voltAmperes(sizeVA, 3)}, winding ${0.8} × (${volts(ratedV)} + 2\u00a0V) = ${volts(windingV, 3)}`
           : say`size: ${volts(ratedV)} × I = ${voltAmperes(sizeVA, 3)}`,
         say`typical regulation at ${voltAmperes(sizeVA, 3)}: ${range}`,
         say`mains over plate: ${decimal(ratio, 3)}${mainsRatio === null ? say` (not known, taken as 1)` : say``}`,

@@ -3,6 +3,7 @@ import { plugByName, plugsFor } from '../tables/sockets.js'
 import { commonPractice, type Source } from '../tables/source.js'
 import { highVoltageCordV, lowClassMostV, lowVoltageCordMostV } from '../tables/thresholds.js'
 import { capital, joined, listed, or, type Phrase, say } from '../words/phrase.js'
+import { prose } from '../words/prose.js'
 import { amperes, volts } from '../words/quantity.js'
 import { buying, byQualified, type Doing, nearWiring } from './action.js'
 import { fitsAt } from './fitsAt.js'
@@ -69,7 +70,7 @@ function judgePlug(situation: MainsSituation, plug: string): Judgement {
   const working = (): Phrase[] =>
     each.map((entry) => {
       const notes = entry.fit?.rows.map(({ note }) => note).filter((note) => note !== '') ?? []
-      return say`${plug} in socket ${entry.letter}: ${verdictOf(entry)}${notes.length > 0 ? say` (${notes.join('; ')})` : say``}`
+      return say`${plug} in socket ${entry.letter}: ${verdictOf(entry)}${notes.length > 0 ? say` (${joined(notes.map(prose), '; ')})` : say``}`
     })
   const sources = (): Source[] => {
     const listed = uniqueSources(each.flatMap(({ fit }) => fit?.rows.flatMap((row) => row.sources) ?? []))

@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import type { LabelReading } from '../plate/labelReading.js'
+import type { Words } from '../words/phrase.js'
 
 /** The things of the power chain that a person can touch, in the order in which they are plugged together. */
 export type Link =
@@ -77,7 +78,7 @@ export interface About<Value = unknown> {
   /** the same of a fact in a list, from one row of what the plate says */
   printedRow?: (row: RowPrinted) => Value | null
   /** what the plate says in words, where a value alone does not hold it */
-  printedText?: (row: RowPrinted) => string
+  printedText?: (row: RowPrinted) => Words
 }
 
 /** How the value of a fact is written and read. */

@@ -1,4 +1,5 @@
-import { volts } from '../physics/quantity.js'
+import { type Phrase, say } from '../words/phrase.js'
+import { volts } from '../words/quantity.js'
 import { look, type RowPrinted } from './fact.js'
 import { choice, list, number, required, signedVolts, stated } from './kinds.js'
 import { leastTaken } from './leastTaken.js'
@@ -12,8 +13,8 @@ const kinds = [
 ] as const
 
 /** A printed voltage or range: "5 V to 11 V". */
-const printedText = ({ voltageV, voltageMaxV }: RowPrinted): string =>
-  voltageMaxV === null ? volts(voltageV) : `${volts(voltageV)} to ${volts(voltageMaxV)}`
+const printedText = ({ voltageV, voltageMaxV }: RowPrinted): Phrase =>
+  voltageMaxV === null ? volts(voltageV) : say`${volts(voltageV)} to ${volts(voltageMaxV)}`
 
 /** What the supply gives, a row for each output. */
 export const outputs = list(

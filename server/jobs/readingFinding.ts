@@ -1,6 +1,8 @@
 import type { ToldFinding, TopicName } from '../chain/finding.js'
-import { quantity, quantityRange } from '../physics/quantity.js'
 import { commonPractice } from '../tables/source.js'
+import { type Phrase, say } from '../words/phrase.js'
+import { plain, quantity, quantityRange } from '../words/quantity.js'
+import { tell } from '../words/tell.js'
 import type { ReadingLimits } from './job.js'
 
 const prefixes: Record<string, number> = { '': 1, n: 1e-9, µ: 1e-6, μ: 1e-6, u: 1e-6, m: 1e-3, k: 1e3, M: 1e6, G: 1e9 }
@@ -53,18 +55,18 @@ const limitsSource = commonPractice(
 const prefixed = /^(V|A|W|Ω|F|Hz|J|s)$/
 
 /** A reading as it is shown: "350 mA", "−3 °C". */
-export const readingText = (value: number, unit: string): string =>
-  prefixed.test(unit) ? quantity(value, unit) : `${String(value).replace('-', '−')}\u00a0${unit}`
+export const readingText = (value: number, unit: string): Phrase =>
+  prefixed.test(unit) ? quantity(value, unit) : plain(value, unit, 15)
 
 /** Limits as they are shown: "0 mA to 120 mA", "10 Ω or more"; '' where the plan gives none. */
-export function limitsText({ low, high, unit }: ReadingLimits): string {
-  if (unit === null) return ''
+export function limitsText({ low, high, unit }: Pick<ReadingLimits, 'low' | 'high' | 'unit'>): Phrase {
+  if (unit === null) return say``
   if (low !== null && high !== null)
     return prefixed.test(unit)
       ? quantityRange(low, high, unit)
-      : `${readingText(low, unit)} to ${readingText(high, unit)}`
-  if (low !== null) return `${readingText(low, unit)} or more`
-  return high !== null ? `${readingText(high, unit)} or less` : ''
+      : say`${readingText(low, unit)} to ${readingText(high, unit)}`
+  if (low !== null) return say`${readingText(low, unit)} or more`
+  return high !== null ? say`${readingText(high, unit)} or less` : say``
 }
 
 export interface Given {
@@ -85,68 +87,70 @@ export function readingFinding(given: Given, limits: ReadingLimits | null): Told
   const topic = topicOf(key, unit)
   const read = readingText(given.value, unit)
   if (limits === null)
-    return {
+    return tell({
       topic,
       actions: [],
       outcome: 'unknown',
-      title: `Read ${read}; this job’s plan has no step named “${key}”.`,
+      title: say`Read ${read}; this job’s plan has no step named “${key}”.`,
       why: 'Without limits a number tells nothing about what to do next.',
       working: [],
       action: 'Compare it with the machine’s manual, or choose the step of the plan that it belongs to.',
       sources: [limitsSource],
-    }
+    })
   if (limits.unit === null || (limits.low === null && limits.high === null))
-    return {
+    return tell({
       topic,
       actions: [],
       outcome: 'unknown',
-      title: `Read ${read}; no limit is known for this step.`,
+      title: say`Read ${read}; no limit is known for this step.`,
       why: 'The check says too little to work a limit out, so the number is kept but not judged.',
       working: [],
       action:
         'A limit takes what the first power-up lists as still missing: add it to the check and judge the job again. Else compare with the machine’s manual.',
       sources: [limitsSource],
-    }
+    })
   const value = inUnit(given.value, unit, limits.unit)
   if (value === null) throw new RangeError(`a reading in ${unit} cannot be held against limits in ${limits.unit}`)
   const within = (limits.low === null || value >= limits.low) && (limits.high === null || value <= limits.high)
   const expected = limitsText(limits)
   const shown = readingText(value, limits.unit)
   const working = [
-    `${limits.text}`,
+    limits.text,
     ...(limits.low === null
       ? []
-      : [`${shown} ${value >= limits.low ? '≥' : '<'} ${readingText(limits.low, limits.unit)}, the least expected`]),
+      : [say`${shown} ${value >= limits.low ? '≥' : '<'} ${readingText(limits.low, limits.unit)}, the least expected`]),
     ...(limits.high === null
       ? []
-      : [`${shown} ${value <= limits.high ? '≤' : '>'} ${readingText(limits.high, limits.unit)}, the most expected`]),
+      : [
+          say`${shown} ${value <= limits.high ? '≤' : '>'} ${readingText(limits.high, limits.unit)}, the most expected`,
+        ]),
   ]
   if (within)
-    return {
+    return tell({
       topic,
       actions: [],
       outcome: 'clear',
-      title: `Read ${read}, within the expected ${expected}.`,
+      title: say`Read ${read}, within the expected ${expected}.`,
       why: 'It is what the plan works out for a supply and a machine without this fault.',
       working,
       action: null,
       sources: [limitsSource],
-    }
+    })
   const outcome = limits.stopIf === null ? 'caution' : 'stop'
-  return {
+  return tell({
     topic,
     actions: [],
     outcome,
-    title: `Read ${read}, outside the expected ${expected}.`,
+    title: say`Read ${read}, outside the expected ${expected}.`,
     why:
       limits.stopIf === null
         ? 'Something differs from what the check says.'
-        : `The plan says to stop here if ${limits.stopIf}.`,
+        : say`The plan says to stop here if ${limits.stopIf}.`,
     working,
     action:
       limits.stopIf === null
         ? 'Measure once more; if it stays, find the cause before the next stage.'
         : 'Switch off, unplug, let it discharge, and find the cause before anything else is tried.',
     sources: [limitsSource],
-  }
+  })
 }

@@ -1,8 +1,7 @@
 import { judgePair, judgeSupplySide, mainsRatioOf, verdictOf } from '../chain/assessPrepared.js'
-import { byWorst, outcomes, type ToldFinding, type TopicName, type Verdict } from '../chain/finding.js'
+import { byWorst, type Finding, outcomes, type TopicName, type Verdict } from '../chain/finding.js'
 import { type Judged, toFinding } from '../chain/judgement.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situation.js'
-import { tell } from '../words/tell.js'
 
 /**
  * A shelf keeps supplies and machines, not the cord of the day: what asks for the cord set is left to the check of the
@@ -24,7 +23,7 @@ export const supplySide = (site: PreparedSite, supply: PreparedSupply): SupplySi
 export interface Pairing {
   verdict: Verdict
   /** the worst finding; of equals the one about the pair, since what the wall asks is the same for all */
-  against: ToldFinding | null
+  against: Finding | null
   /** how many findings there are of each outcome, in the order of `outcomes` */
   counts: number[]
 }
@@ -35,7 +34,7 @@ export function pairing(side: SupplySide, supply: PreparedSupply, device: Prepar
   const [worst] = judged.toSorted(byWorst)
   return {
     verdict: verdictOf(judged),
-    against: worst === undefined || worst.outcome === 'clear' ? null : tell(toFinding(worst.topic, worst)),
+    against: worst === undefined || worst.outcome === 'clear' ? null : toFinding(worst.topic, worst),
     counts: outcomes.map((outcome) => judged.filter((judgement) => judgement.outcome === outcome).length),
   }
 }

@@ -2,9 +2,11 @@ import { drawnA } from '../chain/matchRails.js'
 import { kindText } from '../chain/railText.js'
 import type { Polarity, VoltageWindow } from '../chain/request.js'
 import type { DeviceRail, PreparedDevice, PreparedPlug, PreparedSite } from '../chain/situation.js'
-import { amperes, decimal, millimetres, plain, volts } from '../physics/quantity.js'
 import { type PlateLanguage, type PlateMeaning, plateWords } from '../tables/plateWords.js'
 import { measuredDemandHeadroom, plateDemandHeadroom } from '../tables/thresholds.js'
+import { joined, type Phrase, say } from '../words/phrase.js'
+import { amperes, decimal, millimetres, plain, volts } from '../words/quantity.js'
+import { tell } from '../words/tell.js'
 
 /** What to look for, for one rail of a machine. What is not known of the machine is null. */
 export interface Wanted {
@@ -24,7 +26,7 @@ export interface Wanted {
   /** to type into a search, in the sellers' language and in English */
   words: string[]
   /** the specification as lines to copy or print */
-  lines: string[]
+  lines: Phrase[]
 }
 
 /** The two-pin inlets of class II that supplies of this size have. */
@@ -93,10 +95,13 @@ function inputOf(site: PreparedSite): Wanted['input'] {
 }
 
 /** The plug's size as sellers write it: "5.5 × 2.1 mm". */
-const sizeText = (plug: Wanted['plug']): string | null => {
+const sizeText = (plug: Wanted['plug']): Phrase | null => {
   if (!plug) return null
-  if (plug.outerMm !== null && plug.innerMm !== null) return `${decimal(plug.outerMm)} × ${millimetres(plug.innerMm)}`
-  return plug.name ?? (plug.outerMm === null ? null : `${millimetres(plug.outerMm)} outside`)
+  if (plug.outerMm !== null && plug.innerMm !== null)
+    return say`${decimal(plug.outerMm)} × ${millimetres(plug.innerMm)}`
+  // a name stands in quotation marks, as it was given
+  if (plug.name !== null) return say`“${plug.name}”`
+  return plug.outerMm === null ? null : say`${millimetres(plug.outerMm)} outside`
 }
 
 const polarityMeaning = { 'centre-positive': 'centre positive', 'centre-negative': 'centre negative' } as const
@@ -110,15 +115,18 @@ function searchWords(
   country: string | null,
 ): string[] {
   const figures = [
-    plain(rail.voltageV, 'V'),
+    tell(plain(rail.voltageV, 'V')),
     rail.kind?.toUpperCase() ?? '',
-    leastA === null ? '' : plain(upToTenth(leastA), 'A'),
+    leastA === null ? '' : tell(plain(upToTenth(leastA), 'A')),
   ]
     .filter(Boolean)
     .join(' ')
     .replaceAll('\u00a0', ' ')
   const spoken: PlateLanguage[] = [...new Set<PlateLanguage>([...(languages[country ?? ''] ?? []), 'en'])]
-  const size = sizeText(plug)?.replaceAll('\u00a0', ' ')
+  const size =
+    plug?.name && !(plug.outerMm !== null && plug.innerMm !== null)
+      ? plug.name
+      : tell(sizeText(plug))?.replaceAll('\u00a0', ' ')
   return [
     ...spoken.flatMap((language) => wordsFor(language, 'wall transformer', 4)).map((word) => `${word} ${figures}`),
     ...(size ? [size, size.replace(' × ', 'x').replace(' mm', 'mm')] : []),
@@ -128,25 +136,24 @@ function searchWords(
 
 const unknownText = 'not known: find out before buying'
 
-function linesOf(wanted: Omit<Wanted, 'lines'>, site: PreparedSite): string[] {
+function linesOf(wanted: Omit<Wanted, 'lines'>, site: PreparedSite): Phrase[] {
   const { kind, voltageV, leastA, polarity, plug, regulated } = wanted
   const size = sizeText(plug)
-  const kindWords = kind === null ? `AC or DC ${unknownText}` : kindText(kind)
+  const kindWords = kind === null ? say`AC or DC ${unknownText}` : kindText(kind)
   const mains = site.systems
     .filter(({ voltageV: system }) => system !== null)
     .map(
       ({ voltageV: system, frequencyHz }) =>
-        `${volts(system ?? 0)}${frequencyHz === null ? '' : ` ${plain(frequencyHz, 'Hz')}`}`,
+        say`${volts(system ?? 0)}${frequencyHz === null ? '' : say` ${plain(frequencyHz, 'Hz')}`}`,
     )
   return [
-    `Output: ${volts(voltageV)} ${kindWords}`,
-    `Current: ${leastA === null ? unknownText : `${amperes(upToTenth(leastA))} or more`}`,
-    ...(kind === 'ac' ? [] : [`Polarity: ${polarity === null ? unknownText : polarityMeaning[polarity]}`]),
-    // a name stands in quotation marks, as it was given
-    `Plug: ${size === null ? unknownText : size === plug?.name ? `“${size}”` : size}`,
-    `Regulated: ${regulated === null ? 'not known; a regulated one leaves less to find out' : regulated ? 'yes' : 'either'}`,
-    `Input: ${mains.length === 0 ? 'site not known' : `its plate names ${mains.join(' and ')}, or a range that holds it, such as 100-240 V`}`,
-    `Class II (a square in a square), with inlet ${wanted.inlets.join(' or ')} or a plug of its own that fits the wall`,
+    say`Output: ${volts(voltageV)} ${kindWords}`,
+    say`Current: ${leastA === null ? unknownText : say`${amperes(upToTenth(leastA))} or more`}`,
+    ...(kind === 'ac' ? [] : [say`Polarity: ${polarity === null ? unknownText : polarityMeaning[polarity]}`]),
+    say`Plug: ${size ?? unknownText}`,
+    say`Regulated: ${regulated === null ? 'not known; a regulated one leaves less to find out' : regulated ? 'yes' : 'either'}`,
+    say`Input: ${mains.length === 0 ? 'site not known' : say`its plate names ${joined(mains, ' and ')}, or a range that holds it, such as 100-240 V`}`,
+    say`Class II (a square in a square), with inlet ${wanted.inlets.join(' or ')} or a plug of its own that fits the wall`,
   ]
 }
 

@@ -1,15 +1,15 @@
 import { type Case, prepareCase } from '../chain/case.js'
-import type { Assessment, Job } from '../jobs/job.js'
+import type { CheckResponse } from '../chain/finding.js'
+import type { Job } from '../jobs/job.js'
 import { withActions } from '../jobs/keptFinding.js'
 import { type Checklist, composeChecklist } from '../plan/checklist.js'
 import { type FirstPowerPlan, stageNames, type ToldPlan } from '../plan/firstPowerPlan.js'
 import { keptPlan } from '../plan/keptPlan.js'
 import { planFirstPower } from '../plan/planFirstPower.js'
-import { type Told, tell } from '../words/tell.js'
 
 /** The bench checklist of a judged check and its plan. */
-export const checklistOf = (of: Case, assessment: Assessment, plan: FirstPowerPlan): Told<Checklist> =>
-  tell(composeChecklist({ ...of, assessment, plan }))
+export const checklistOf = (of: Case, assessment: CheckResponse, plan: FirstPowerPlan): Checklist =>
+  composeChecklist({ ...of, assessment, plan })
 
 /** True of a plan with all that a checklist needs; a job may keep one that was sent in part. */
 function isWhole(plan: unknown): plan is ToldPlan {
@@ -28,7 +28,7 @@ function isWhole(plan: unknown): plan is ToldPlan {
 }
 
 /** The bench checklist of a job: of the plan it keeps, else of one worked out from its check. */
-export function jobChecklist({ check, assessment: kept, plan }: Job): Told<Checklist> {
+export function jobChecklist({ check, assessment: kept, plan }: Job): Checklist {
   const of = prepareCase(check)
   const assessment = { ...kept, findings: kept.findings.map(withActions) }
   const anew = () => planFirstPower(of, assessment)

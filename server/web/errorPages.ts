@@ -1,7 +1,9 @@
 import type { ErrorRequestHandler, RequestHandler } from 'express'
 import { StorageFault } from '../store/errors.js'
+import type { Words } from '../words/phrase.js'
+import { tell } from '../words/tell.js'
 import type { Context } from './context.js'
-import { Conflict, type FieldError, NotFound } from './errors.js'
+import { Conflict, type FieldError, NotFound, Unprocessable } from './errors.js'
 import { render, wantsFragment } from './page.js'
 import { pathOf, requestId } from './requestLog.js'
 
@@ -11,7 +13,7 @@ export const notFound: RequestHandler = () => {
 
 interface Answer {
   status: number
-  message: string
+  message: Words
   fields: FieldError[]
 }
 
@@ -37,6 +39,8 @@ function answer(error: unknown): Answer {
   if (status === 415 || fault.type?.startsWith('charset') || fault.type?.startsWith('encoding'))
     return { status: 415, message: 'The body is in an encoding that is not read here; send JSON in UTF-8.', fields }
   if (error instanceof StorageFault) return { status, message: error.message, fields }
+  if (error instanceof Unprocessable) return { status, message: error.said, fields }
+  if (error instanceof Unprocessable) return { status, message: error.said, fields }
   if (status >= 400 && status < 500) return { status, message: fault.message ?? 'The request cannot be used.', fields }
   return {
     status: 500,
@@ -68,7 +72,7 @@ export function handleErrors({ logger }: Context): ErrorRequestHandler {
     response.status(status)
     if (request.path.startsWith('/api/') || !request.accepts('html')) {
       const current = error instanceof Conflict ? { current: error.current } : {}
-      response.json({ error: { message, ...id, ...(fields.length ? { fields } : {}) }, ...current })
+      response.json(tell({ error: { message, ...id, ...(fields.length ? { fields } : {}) }, ...current }))
       return
     }
     const page = {

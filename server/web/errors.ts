@@ -1,7 +1,10 @@
+import type { Words } from '../words/phrase.js'
+import { tell } from '../words/tell.js'
+
 /** One thing wrong with what was sent: `path` as in the body ("supply.input.voltages.0.max"). */
 export interface FieldError {
   path: string
-  message: string
+  message: Words
 }
 
 /** What was sent cannot be used: status 422, with each field that is wrong. */
@@ -9,11 +12,12 @@ export class Unprocessable extends Error {
   readonly status = 422
   constructor(
     readonly fields: FieldError[],
-    message = fields.length === 1
+    /** all of it in a sentence */
+    readonly said: Words = fields.length === 1
       ? (fields[0]?.message ?? 'The request cannot be used.')
       : `${fields.length} fields cannot be used.`,
   ) {
-    super(message)
+    super(tell(said))
   }
 }
 

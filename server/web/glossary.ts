@@ -1,3 +1,5 @@
+import type { Phrase } from '../words/phrase.js'
+import { prose } from '../words/prose.js'
 import { unbroken } from './unbroken.js'
 
 /** One word of the trade, in two sentences of our own. */
@@ -5,10 +7,14 @@ export interface Word {
   word: string
   /** other words for it, and abbreviations */
   also: readonly string[]
-  text: string
+  text: Phrase
 }
 
-const word = (text: string, name: string, ...also: string[]): Word => ({ word: name, also, text: unbroken(text) })
+const word = (text: string, name: string, ...also: string[]): Word => ({
+  word: name,
+  also,
+  text: prose(unbroken(text)),
+})
 
 /** Every word that is explained, by its name in addresses and in `+term('…')`. */
 export const glossary = {

@@ -39,7 +39,7 @@ export function judgedAndPlanned(
   const assessment = judged(of, now)
   const worked = tell(planFirstPower(of, assessment, given))
   const plan = sent?.stages ? sent : { ...sent, ...worked, ...(given && { given }) }
-  const { stages } = checklistOf(of, assessment, worked)
+  const { stages } = tell(checklistOf(of, assessment, worked))
   const fromPlan = new Map(limitsOf(plan).map((row) => [row.key, row]))
   const fromChecklist = limitsOf({ stages: stages.map(({ lines }) => ({ steps: lines })) })
   const known = new Set(fromChecklist.map(({ key }) => key))

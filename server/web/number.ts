@@ -1,9 +1,12 @@
+import { type Phrase, say, type Words, within } from '../words/phrase.js'
+import { decimal, plain } from '../words/quantity.js'
+
 /** What was typed, as a number in the base unit; or the sentence to show beside the box. Nothing typed is `null`. */
-export type NumberRead = { value: number | null } | { message: string }
+export type NumberRead = { value: number | null } | { message: Phrase }
 
 export interface NumberAsked {
   /** the field's label as it stands on the page, used in the message: "Rated current" */
-  label: string
+  label: Words
   /** base unit the value is returned in: "V", "A", "Ω", "F", "mm", "%"; absent for a bare number */
   unit?: string
   /** least accepted, itself included, in the base unit */
@@ -81,24 +84,21 @@ function unitFactor(suffix: string, unit: string | undefined): number | null {
   return null
 }
 
-const withUnit = (value: number, unit: string | undefined): string =>
-  unit ? `${String(value).replace('-', '−')}\u00a0${unit}` : String(value).replace('-', '−')
+const withUnit = (value: number, unit: string | undefined): Phrase =>
+  unit ? plain(value, unit, 15) : decimal(value, 15)
 
 /** The range in words: "more than 0 V and 1000 V or less". */
-function range({ min, above, max, unit, whole }: NumberAsked): string {
+function range({ min, above, max, unit, whole }: NumberAsked): Phrase {
   const low =
-    above !== undefined ? `more than ${withUnit(above, unit)}` : min !== undefined ? withUnit(min, unit) : null
+    above !== undefined ? say`more than ${withUnit(above, unit)}` : min !== undefined ? withUnit(min, unit) : null
   const high = max !== undefined ? withUnit(max, unit) : null
-  const kind = whole ? 'a whole number' : 'a number'
+  const kind = whole ? say`a whole number` : say`a number`
   if (low !== null && high !== null)
-    return above !== undefined ? `${kind} ${low} and at most ${high}` : `${kind} from ${low} to ${high}`
-  if (low !== null) return above !== undefined ? `${kind} ${low}` : `${kind}, ${low} or more`
-  if (high !== null) return `${kind}, ${high} or less`
-  return unit ? `${kind} in ${unit}` : kind
+    return above !== undefined ? say`${kind} ${low} and at most ${high}` : say`${kind} from ${low} to ${high}`
+  if (low !== null) return above !== undefined ? say`${kind} ${low}` : say`${kind}, ${low} or more`
+  if (high !== null) return say`${kind}, ${high} or less`
+  return unit ? say`${kind} in ${unit}` : kind
 }
-
-const lowerFirst = (label: string): string =>
-  /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label
 
 /**
  * Reads a number as people type it: "12.5", "12,5", "12,5 V", "1 500", ".5", "500 mA", "1.5 kΩ", "220 µF".
@@ -120,7 +120,7 @@ export function readNumber(typed: string, asked: NumberAsked): NumberRead {
     !(above !== undefined && value <= above) &&
     !(max !== undefined && value > max) &&
     !(whole && !Number.isInteger(value))
-  return fits ? { value: value === 0 ? 0 : value } : { message: `${label} must be ${range(asked)}.` }
+  return fits ? { value: value === 0 ? 0 : value } : { message: say`${label} must be ${range(asked)}.` }
 }
 
 /** A number that has one reading alone and nothing around it, as most are written. */
@@ -132,28 +132,28 @@ function takenApart(typed: string, { label, unit, required }: NumberAsked): Numb
     .normalize('NFC')
     .replace(/[\u00a0\u2007\u2009\u202f]/g, ' ')
     .trim()
-  if (text === '') return required ? { message: `Enter the ${lowerFirst(label)}.` } : { value: null }
-  const example = `; write it like 12.5${unit ? ` or 12.5 ${unit}` : ''}.`
+  if (text === '') return required ? { message: say`Enter the ${within(label)}.` } : { value: null }
+  const example = say`; write it like ${12.5}${unit ? say` or ${12.5} ${unit}` : ''}.`
   const match = /^([-−+]?)\s*(\d[\d ]*)?(?:([.,])(\d+))?\s*(.*)$/.exec(text)
   const [, sign = '', whole1 = '', mark = '', fraction = '', suffix = ''] = match ?? []
   const integer = whole1.trim()
-  if (!match || (integer === '' && fraction === '')) return { message: `${label} must be a number${example}` }
-  if (/^[.,]\d/.test(suffix.trim())) return { message: `${label} must be a number with one decimal sign${example}` }
+  if (!match || (integer === '' && fraction === '')) return { message: say`${label} must be a number${example}` }
+  if (/^[.,]\d/.test(suffix.trim())) return { message: say`${label} must be a number with one decimal sign${example}` }
   const grouped = /^\d{1,3}( \d{3})+$/.test(integer)
   if (integer.includes(' ') && !grouped)
-    return { message: `${label} must be one number; “${integer}” reads as several. Write it without spaces.` }
+    return { message: say`${label} must be one number; “${integer}” reads as several. Write it without spaces.` }
   const digits = integer.replace(/ /g, '')
   // "0.500" and "1 500.250" have one reading only
   if (mark && fraction.length === 3 && !grouped && /^[1-9]\d{0,2}$/.test(digits))
     return {
-      message: `${label} “${digits}${mark}${fraction}” can be read two ways: write ${digits}${fraction} or ${`${digits}.${fraction}`.replace(/\.?0+$/, '')}.`,
+      message: say`${label} “${digits}${mark}${fraction}” can be read two ways: write ${digits}${fraction} or ${decimal(Number(`${digits}.${fraction}`), 15)}.`,
     }
   const factor = unitFactor(suffix.trim(), unit)
   if (factor === null)
     return {
       message: unit
-        ? `${label} must be one number in ${unit}; “${suffix.trim().slice(0, 20)}” behind it is not understood.`
-        : `${label} must be one number alone; “${suffix.trim().slice(0, 20)}” behind it is not understood.`,
+        ? say`${label} must be one number in ${unit}; “${suffix.trim().slice(0, 20)}” behind it is not understood.`
+        : say`${label} must be one number alone; “${suffix.trim().slice(0, 20)}” behind it is not understood.`,
     }
   // 15 figures: 350 mA is 0.35 A, not 0.35000000000000003 A
   const magnitude = Number((Number(`${digits || '0'}.${fraction || '0'}`) * factor).toPrecision(15))

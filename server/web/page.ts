@@ -1,20 +1,22 @@
 import type { Request, Response } from 'express'
+import type { Words } from '../words/phrase.js'
 import { tell } from '../words/tell.js'
+import { decimalSign } from './decimalSign.js'
 import type { FormFault, FormState } from './forms/formState.js'
+import { glossary } from './glossary.js'
 import { onceForPage } from './once.js'
-import { decimalSign, readersNumbers } from './readersNumbers.js'
 
 export type NavName = 'check' | 'first-power' | 'fuse' | 'jobs' | 'shelf' | 'reference'
 
 /** What the layout needs to know about a page. */
 export interface PageHead {
-  title: string
+  title: Words
   nav: NavName | null
   /** what was typed wrong; the title then begins with "Error: " and the answer is a 422 */
   errors: FormFault[]
 }
 
-export const head = (title: string, nav: NavName | null, errors: FormFault[] = []): PageHead => ({ title, nav, errors })
+export const head = (title: Words, nav: NavName | null, errors: FormFault[] = []): PageHead => ({ title, nav, errors })
 
 /** True where htmx asks for a part of the page rather than for the page; going back in the history wants the whole of it. */
 export const wantsFragment = (request: Request): boolean =>
@@ -32,21 +34,26 @@ export interface Shown<Model extends { page: PageHead }> {
 }
 
 /**
- * Answers with a view, its numbers written as this reader writes them. Beside its model each view has `decimalSign`, and
- * `once`: the key that goes with each form that adds something, so that one sent twice is kept once.
+ * Answers with a view, its model told for the reader of this request. Beside it each view has the glossary, `decimalSign` for
+ * the boxes that the program fills in, and `once`: the key that goes with each form that adds something, so that one sent twice
+ * is kept once.
  */
 export function render(request: Request, response: Response, view: string, model: object): void {
   const sign = decimalSign(request.acceptsLanguages())
   response.vary('HX-Request').vary('Accept-Language')
-  response.render(view, { ...tell(model), decimalSign: sign, once: onceForPage(request) }, (error, html) => {
-    if (error) {
-      request.next?.(error)
-      return
-    }
-    const body = Buffer.from(readersNumbers(html, sign))
-    // no tag to tell a page by: the most asked for carry a key of their own and are never the same twice
-    response.type('html').set('Content-Length', String(body.length)).end(body)
-  })
+  response.render(
+    view,
+    { ...tell({ glossary, ...model }, { decimal: sign }), decimalSign: sign, once: onceForPage(request) },
+    (error, html) => {
+      if (error) {
+        request.next?.(error)
+        return
+      }
+      const body = Buffer.from(html)
+      // no tag to tell a page by: the most asked for carry a key of their own and are never the same twice
+      response.type('html').set('Content-Length', String(body.length)).end(body)
+    },
+  )
 }
 
 /** Answers with the page, or with its fragment when htmx asked. */

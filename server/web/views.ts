@@ -1,7 +1,6 @@
 import { join } from 'node:path'
 import express, { type Express, type RequestHandler } from 'express'
 import { root } from '../root.js'
-import { glossary } from './glossary.js'
 import { language } from './language.js'
 import { day } from './viewModels/dates.js'
 import { outcomeWords } from './viewModels/verdictWords.js'
@@ -14,7 +13,6 @@ export function setUpViews(app: Express, now: () => number = Date.now): void {
   // a view that notes each of its lines, for messages about it, takes longer to print
   app.locals.compileDebug = false
   app.locals.language = language
-  app.locals.glossary = glossary
   app.locals.outcomeWords = outcomeWords
   app.locals.today = () => day(now()).text
 }

@@ -55,8 +55,8 @@ function significant(value: number, digits: number, rounding: Rounding): { round
   const exponent = Math.floor(Math.log10(Math.abs(value)))
   const places = Math.min(Math.max(digits - 1 - exponent, 0), 20)
   const scaled = value * 10 ** places
-  // 1e-9 relative: keeps 0.1 + 0.2 from being rounded up to 0.301
-  const slack = Math.abs(scaled) * 1e-9
+  // 1e-9 relative: keeps 0.1 + 0.2 from being rounded up to 0.301; a thousandth at most, or many digits would change
+  const slack = Math.min(Math.abs(scaled) * 1e-9, 1e-3)
   const whole = { up: Math.ceil(scaled - slack), down: Math.floor(scaled + slack), nearest: nearest(scaled, slack) }
   return { rounded: whole[rounding] / 10 ** places, places }
 }

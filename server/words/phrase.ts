@@ -66,6 +66,10 @@ const and = say`and`
 /** For the last two of a list of which one serves. */
 export const or = say`or`
 
+/** The same fit to stand in SVG, as content or in an attribute in double quotes. */
+export const escaped = (part: Part): Phrase =>
+  new Phrase((reader) => textOf(part, reader).replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`))
+
 /** The same at the beginning of a sentence. */
 export const capital = (part: Part): Phrase =>
   new Phrase((reader) => {

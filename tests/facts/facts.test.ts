@@ -7,6 +7,7 @@ import { checkSchema } from '../../server/facts/check.js'
 import { says } from '../../server/facts/says.js'
 import { factAnswer } from '../../server/web/schemas/answers.js'
 import { factSection } from '../../server/web/viewModels/factFields.js'
+import { tell } from '../../server/words/tell.js'
 import { testApp } from '../web/testApp.js'
 
 const fact = (key: string) => {
@@ -60,7 +61,7 @@ describe('what is derived from a row', () => {
     ['supply.outputs.kind', 'dc', 'DC'],
   ])('%s %s within a sentence: %s', (key, value, text) => {
     expect(
-      says(fact(key).fact, value)
+      tell(says(fact(key).fact, value))
         .join()
         .replace(/\u00a0/g, ' '),
     ).toBe(text)
@@ -71,10 +72,9 @@ describe('what is derived from a row', () => {
       { min: 115, max: 115 },
       { min: 220, max: 240 },
     ]
-    expect(says(fact('supply.input.voltages').fact, windows).map((text) => text.replace(/\u00a0/g, ' '))).toEqual([
-      '115 V',
-      '220 V to 240 V',
-    ])
+    expect(tell(says(fact('supply.input.voltages').fact, windows)).map((text) => text.replace(/\u00a0/g, ' '))).toEqual(
+      ['115 V', '220 V to 240 V'],
+    )
   })
 
   it('the label of a box in a row names its row', () => {

@@ -5,6 +5,7 @@ import { cellsOf, itemOf } from '../../server/shelf/shelfCells.js'
 import { checkAddress } from '../../server/web/forms/checkAddress.js'
 import { readCheckAddress } from '../../server/web/forms/checkForm.js'
 import { factSection } from '../../server/web/viewModels/factFields.js'
+import { tell } from '../../server/words/tell.js'
 
 /** A fact that is told in its row and in its topic alone; everything else that has to know it is derived. */
 const outputs = [{ kind: 'dc' as const, voltageV: 5, currentA: 4, leastA: 0.5 }]
@@ -20,7 +21,9 @@ describe('the least current of an output, told in one row', () => {
   it('stands in the address with the number of its row, and comes back', () => {
     expect(checkValues(check)).toMatchObject({ out1: '5', out1least: '0.5' })
     expect(readCheckAddress(checkAddress(check)).request).toEqual(check)
-    expect(readCheckAddress('out1=5&out1least=x').faults[0]?.message).toMatch(/^Least current of output 1 must be/)
+    expect(tell(readCheckAddress('out1=5&out1least=x').faults)[0]?.message).toMatch(
+      /^Least current of output 1 must be/,
+    )
   })
 
   it('stands in the cell of its row on the shelf, and comes back', () => {

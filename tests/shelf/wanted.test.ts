@@ -3,8 +3,9 @@ import { prepareSite } from '../../server/chain/prepareSite.js'
 import type { Device } from '../../server/chain/request.js'
 import { deviceReady } from '../../server/shelf/prepared.js'
 import { wantedFor } from '../../server/shelf/wanted.js'
+import { tell } from '../../server/words/tell.js'
 
-const of = (device: Device, country?: string) => wantedFor(deviceReady(device), prepareSite({ country }))
+const of = (device: Device, country?: string) => tell(wantedFor(deviceReady(device), prepareSite({ country })))
 
 const recorder: Device = {
   inputs: [{ kind: 'dc', voltageV: 12, currentA: 1.2 }],

@@ -4,6 +4,7 @@ import request from 'supertest'
 import { describe, expect, it } from 'vitest'
 import { facts } from '../../server/facts/boxes.js'
 import { glossary, type Word } from '../../server/web/glossary.js'
+import { tell } from '../../server/words/tell.js'
 import { testApp } from './testApp.js'
 
 const views = join(import.meta.dirname, '../../views')
@@ -20,7 +21,7 @@ const used = [
 describe('the glossary', { timeout: 30_000 }, () => {
   it.each(Object.entries<Word>(glossary))('%s is explained in two sentences', (_name, { word, text }) => {
     expect(word).not.toBe('')
-    expect(text.match(/[.!?](?= |$)/g)?.length).toBe(2)
+    expect(tell(text).match(/[.!?](?= |$)/g)?.length).toBe(2)
   })
 
   it('has every word that a page explains', () => {

@@ -32,7 +32,7 @@ describe('the language of the pages', () => {
     expect(uses.length).toBeGreaterThan(3)
     for (const { name, line } of uses) {
       // the reader's sign is asked of the platform by the tags the browser sends
-      if (name === 'web/readersNumbers.ts') continue
+      if (name === 'web/decimalSign.ts') continue
       expect(line, name).toMatch(/\b(language|ours)\b/)
     }
     expect(language).toBe('en')

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { type NumberAsked, readNumber } from '../../server/web/number.js'
+import { tell } from '../../server/words/tell.js'
 
 const current: NumberAsked = { label: 'Rated current', unit: 'A', above: 0, max: 100 }
 
@@ -55,18 +56,18 @@ describe('a number as people type it', () => {
     ['30 years', 'years', 30],
   ])('%j reads in %s as %d', (typed, unit, value) => {
     const read = readNumber(typed, { label: 'Value', unit })
-    expect('value' in read ? read.value : read.message).toBeCloseTo(value, 9)
+    expect('value' in read ? read.value : Number.NaN).toBeCloseTo(value, 9)
   })
 
   it('nothing typed is null, not 0', () => {
-    expect(readNumber('', current)).toEqual({ value: null })
-    expect(readNumber(' \u00a0 ', current)).toEqual({ value: null })
+    expect(tell(readNumber('', current))).toEqual({ value: null })
+    expect(tell(readNumber(' \u00a0 ', current))).toEqual({ value: null })
   })
 
   it.each(['1,500', '1.500', '12,345', '-1.500', '1,500 A'])(
     '%j is refused because it can be read two ways',
     (typed) => {
-      expect(readNumber(typed, current)).toHaveProperty(
+      expect(tell(readNumber(typed, current))).toHaveProperty(
         'message',
         expect.stringContaining('can be read two ways: write '),
       )
@@ -74,7 +75,7 @@ describe('a number as people type it', () => {
   )
 
   it('says both readings of an ambiguous number', () => {
-    expect(readNumber('1,500', current)).toEqual({
+    expect(tell(readNumber('1,500', current))).toEqual({
       message: 'Rated current “1,500” can be read two ways: write 1500 or 1.5.',
     })
   })
@@ -100,7 +101,7 @@ describe('a number as people type it', () => {
     '__proto__',
     '5 constructor',
   ])('%j is refused', (typed) => {
-    expect(readNumber(typed, current)).toHaveProperty('message', expect.stringMatching(/^Rated current must be /))
+    expect(tell(readNumber(typed, current))).toHaveProperty('message', expect.stringMatching(/^Rated current must be /))
   })
 
   it.each([
@@ -120,7 +121,7 @@ describe('a number as people type it', () => {
     '%j, out of its range or missing, gets a sentence',
     (typed, asked, message) => {
       const read = readNumber(typed, asked)
-      expect('message' in read && read.message.replaceAll('\u00a0', ' ')).toBe(message)
+      expect('message' in read && tell(read.message).replaceAll('\u00a0', ' ')).toBe(message)
     },
   )
 
@@ -128,13 +129,13 @@ describe('a number as people type it', () => {
     ['100', 100],
     ['0.0001', 0.0001],
   ])('the ends of a range belong to it: %s', (typed, value) => {
-    expect(readNumber(typed, current)).toEqual({ value })
+    expect(tell(readNumber(typed, current))).toEqual({ value })
   })
 
   it('a long run of figures is refused in no time rather than turned into infinity', () => {
     const started = performance.now()
-    expect(readNumber('9'.repeat(100_000), { label: 'Value' })).toHaveProperty('message')
-    expect(readNumber(`${'1 '.repeat(50_000)}x`, { label: 'Value' })).toHaveProperty('message')
+    expect(tell(readNumber('9'.repeat(100_000), { label: 'Value' }))).toHaveProperty('message')
+    expect(tell(readNumber(`${'1 '.repeat(50_000)}x`, { label: 'Value' }))).toHaveProperty('message')
     expect(performance.now() - started).toBeLessThan(500)
   })
 })

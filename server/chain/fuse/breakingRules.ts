@@ -75,7 +75,7 @@ export const breaking: Rule = ({ fitted, prescription, request, fittedEntered })
         title: say`The link breaks ${amperes(capacityA, 4, 'down')}${listed}; a fault can draw ${amperes(faultA, 4, 'up')}`,
         why: say`On a short circuit the link may burst and go on arcing.`,
         working: [say`${amperes(capacityA, 4, 'down')} < ${amperes(faultA, 4, 'up')}`],
-        action: say`Use the prescribed rating and speed with a breaking capacity of at least ${amperes(faultA, 4, 'up')} (H: 1.5\u00a0kA). ${who}`,
+        action: say`Use the prescribed rating and speed with a breaking capacity of at least ${amperes(faultA, 4, 'up')} (H: ${1.5}\u00a0kA). ${who}`,
         sources,
       })),
     )

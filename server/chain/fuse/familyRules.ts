@@ -21,7 +21,7 @@ export const family: Rule = ({ fitted, prescription, request }) => {
     return [
       stop(() => ({
         title: say`A link to ${familyName(fitted.scheme)} is fitted in a plug made for BS 1362`,
-        why: say`A plug needs a link that breaks 6\u00a0kA and is 6.3 × 25.4\u00a0mm; other links of that size do not.`,
+        why: say`A plug needs a link that breaks 6\u00a0kA and is ${6.3} × ${25.4}\u00a0mm; other links of that size do not.`,
         working: [],
         action: say`Fit a link marked BS 1362.`,
         sources: fitted.scheme === 'BS646' ? [likeWithLike.sameSize, bs646Note] : [likeWithLike.sameSize],

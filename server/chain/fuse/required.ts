@@ -72,7 +72,7 @@ function operatingCurrent(circuit: FuseCircuit): Worked & { currentA: number | n
     ? [say`${watts(powerW)} / (${volts(voltageV)} × ${decimal(powerFactor, 3)}) = ${amperes(value, 4, 'up')}`]
     : [
         say`${watts(powerW)} / ${volts(voltageV)} = ${amperes(value, 4, 'up')}`,
-        say`Power factor not entered: 1 is taken; a supply without correction draws up to 1.67 times as much (power factor 0.6)`,
+        say`Power factor not entered: 1 is taken; a supply without correction draws up to ${1.67} times as much (power factor ${0.6})`,
       ]
   return { currentA: value, working, sources: [] }
 }

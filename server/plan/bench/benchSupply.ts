@@ -195,7 +195,7 @@ function cautionsFor(request: BenchSupplyRequest): Phrase[] {
           say`More than ${volts(dcTouchLimit.limitV)} DC can kill, and a current limit protects the machine, not you: shrouded plugs, output off before anything is touched.`,
         ]
       : []),
-    say`A reversed connection kills tantalum capacitors even at 0.1\u00a0A: check twice.`,
+    say`A reversed connection kills tantalum capacitors even at ${0.1}\u00a0A: check twice.`,
     ...(request.input === 'plain'
       ? []
       : [

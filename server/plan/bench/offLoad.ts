@@ -200,7 +200,7 @@ function underLoad(
       ...(windingA !== null && windingA > ratedA ? [overloaded(windingA, ratedA)] : []),
       ...(bounds.length > 1 || hz === 50
         ? [
-            say`Ripple is 1.2 times as much on 50\u00a0Hz as on 60\u00a0Hz: hum that comes only with 50\u00a0Hz points to a tired capacitor.`,
+            say`Ripple is ${1.2} times as much on 50\u00a0Hz as on 60\u00a0Hz: hum that comes only with 50\u00a0Hz points to a tired capacitor.`,
           ]
         : []),
     ],

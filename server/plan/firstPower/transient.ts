@@ -94,7 +94,7 @@ export function lampTransient(
       say`capacitor ${farads(load.bulkF)} at the end: ${volts(run.endBulkV)}, ${joules(run.energy.capacitorJ, 3)}`,
       ...(constantPower
         ? [
-            say`load ${watts(load.loadW as number)}: starts at ${volts(startV)}${load.startV == null ? say` (project estimate, 0.6 to 0.8 of the crest)` : say``}, gives up at ${volts(stopShare.value * startV)} and waits ${seconds(restartS.value)} (project estimates)`,
+            say`load ${watts(load.loadW as number)}: starts at ${volts(startV)}${load.startV == null ? say` (project estimate, ${0.6} to ${0.8} of the crest)` : say``}, gives up at ${volts(stopShare.value * startV)} and waits ${seconds(restartS.value)} (project estimates)`,
           ]
         : []),
       say`energy: ${joules(run.energy.sourceJ)} from the mains = ${joules(run.energy.radiatedJ)} given off and ${joules(run.energy.filamentJ)} stored by the filaments, ${joules(run.energy.bridgeJ)} in the bridge, ${joules(run.energy.loadJ)} in the load, ${joules(run.energy.capacitorJ)} in the capacitor${run.energy.shortedJ > 0 ? say`, ${joules(run.energy.shortedJ)} when it was shorted` : say``}`,

@@ -87,7 +87,7 @@ export const hotLoad: Caution = {
 /** Before the machine is connected to any source. */
 export const reversed: Caution = {
   signal: 'NOTICE',
-  hazard: say`Reversed polarity destroys tantalum capacitors and logic even at 0.1\u00a0A.`,
+  hazard: say`Reversed polarity destroys tantalum capacitors and logic even at ${0.1}\u00a0A.`,
   consequence: say`Parts that cannot be replaced are gone in an instant.`,
   avoid: say`Measure the polarity at the plug with a meter before the plug goes in.`,
   electric: false,

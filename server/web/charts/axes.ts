@@ -1,4 +1,5 @@
 import type { ScaleLinear } from 'd3-scale'
+import type { Words } from '../../words/phrase.js'
 import { svgLabel, svgLine } from './svgText.js'
 
 export interface Plot {
@@ -13,10 +14,10 @@ export function axes(
   plot: Plot,
   x: ScaleLinear<number, number>,
   y: ScaleLinear<number, number>,
-  titles: { x: string | null; y: string },
-  number: { x: (value: number) => string; y: (value: number) => string },
-): string[] {
-  const parts = [
+  titles: { x: Words | null; y: Words },
+  number: { x: (value: number) => Words; y: (value: number) => Words },
+): Words[] {
+  const parts: Words[] = [
     svgLine(plot.left, plot.bottom, plot.right, plot.bottom),
     svgLine(plot.left, plot.top, plot.left, plot.bottom),
   ]

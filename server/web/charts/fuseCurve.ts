@@ -1,13 +1,14 @@
 import { scaleLog } from 'd3-scale'
 import { line } from 'd3-shape'
 import { gateTimes } from '../../physics/fuseCurve.js'
-import { amperes, decimal, duration } from '../../physics/quantity.js'
+import { joined, type Phrase, say, type Words } from '../../words/phrase.js'
+import { amperes, decimal, duration } from '../../words/quantity.js'
 
 /** One link to draw. */
 export interface CurveLink {
   /** "1" for the link reviewed, P for what is prescribed, A to C for candidates */
   letter: string
-  name: string
+  name: Words
   ratedA: number
   points: { multiple: number; minS: number | null; maxS: number | null }[]
 }
@@ -15,7 +16,7 @@ export interface CurveLink {
 /** A current marked by an upright line. */
 export interface CurveMark {
   kind: 'operating' | 'fault' | 'lamp'
-  name: string
+  name: Words
   currentA: number
 }
 
@@ -27,7 +28,7 @@ export interface CurveInput {
 
 interface Tick {
   at: number
-  label: string | null
+  label: Words | null
 }
 
 export interface DrawnLink {
@@ -53,10 +54,10 @@ export interface FuseCurveDrawing {
   /** multiples of the rated current of the link reviewed, along the top */
   multiples: Tick[]
   links: DrawnLink[]
-  marks: { kind: CurveMark['kind']; name: string; x: number; y: number }[]
+  marks: { kind: CurveMark['kind']; name: Words; x: number; y: number }[]
   inrush: { x: number; y: number } | null
   /** what the drawing shows, in words */
-  text: string
+  text: Phrase
 }
 
 const size = { width: 380, height: 430 }
@@ -176,7 +177,7 @@ export function fuseCurve({ links, marks, inrush }: CurveInput): FuseCurveDrawin
     links: drawn.map(drawLink),
     marks: marks.map((mark) => ({
       kind: mark.kind,
-      name: `${mark.kind} ${amperes(mark.currentA, 3)}`,
+      name: say`${mark.kind} ${amperes(mark.currentA, 3)}`,
       x: px(mark.currentA),
       y: nameHeights[mark.kind],
     })),
@@ -216,14 +217,14 @@ function multipleTicks(
     })
 }
 
-function inWords(links: readonly CurveLink[], marks: readonly CurveMark[], inrush: CurveInput['inrush']): string {
+function inWords(links: readonly CurveLink[], marks: readonly CurveMark[], inrush: CurveInput['inrush']): Phrase {
   const parts = [
     ...links.map(
       (link) =>
-        `${link.name}: ${link.points.length} gates from ${decimal(link.points[0]?.multiple ?? 0, 3)} to ${decimal(link.points.at(-1)?.multiple ?? 0, 3)} times its rating`,
+        say`${link.name}: ${link.points.length} gates from ${decimal(link.points[0]?.multiple ?? 0, 3)} to ${decimal(link.points.at(-1)?.multiple ?? 0, 3)} times its rating`,
     ),
-    ...marks.map((mark) => `${mark.name} at ${amperes(mark.currentA)}`),
-    ...(inrush ? [`inrush of ${amperes(inrush.peakA)} for ${duration(inrush.timeS)}`] : []),
+    ...marks.map((mark) => say`${mark.name} at ${amperes(mark.currentA)}`),
+    ...(inrush ? [say`inrush of ${amperes(inrush.peakA)} for ${duration(inrush.timeS)}`] : []),
   ]
-  return `Melting time against current on logarithmic axes. ${parts.join('; ')}. The tables below hold the same points.`
+  return say`Melting time against current on logarithmic axes. ${joined(parts, '; ')}. The tables below hold the same points.`
 }

@@ -1,7 +1,8 @@
 import { scaleLinear } from 'd3-scale'
 import { curveMonotoneX, line } from 'd3-shape'
-import { amperes, decimal, volts } from '../../physics/quantity.js'
 import type { LoadLine } from '../../plan/firstPower/seriesLamp.js'
+import { joined, say, type Words } from '../../words/phrase.js'
+import { amperes, decimal, volts } from '../../words/quantity.js'
 import { axes } from './axes.js'
 import { type Drawing, place, svgFrame, svgLabel, svgLine } from './svgText.js'
 
@@ -16,7 +17,7 @@ const plot = { left: 56, right: 408, top: 66, bottom: 306 }
  *
  * @param id  unique on the page
  */
-export function loadLineChart(data: LoadLine, names: { lamp: string; load: string }, id = 'load-line'): Drawing {
+export function loadLineChart(data: LoadLine, names: { lamp: Words; load: Words }, id = 'load-line'): Drawing {
   const highest = Math.max(
     ...data.lamp.map(({ currentA }) => currentA),
     ...data.load.map(({ currentA }) => currentA),
@@ -31,7 +32,7 @@ export function loadLineChart(data: LoadLine, names: { lamp: string; load: strin
     ({ voltageV }) => place(x(voltageV)),
     ({ currentA }) => place(y(currentA)),
   ).curve(curveMonotoneX)
-  const parts = [
+  const parts: Words[] = [
     ...axes(
       plot,
       x,
@@ -61,21 +62,24 @@ export function loadLineChart(data: LoadLine, names: { lamp: string; load: strin
     const right = point.lampV > 0.6 * data.mainsV
     parts.push(mark, svgLabel(`${at + 1}`, { x: cx + (right ? -10 : 10), y: cy + 18, anchor: right ? 'end' : 'start' }))
   })
-  const described = data.points.map(
-    (point, at) =>
-      `${at + 1}: ${point.name}, ${volts(point.lampV)} on the lamps, ${amperes(point.currentA)}, ${volts(point.loadV)} left for the load`,
+  const described = joined(
+    data.points.map(
+      (point, at) =>
+        say`${at + 1}: ${point.name}, ${volts(point.lampV)} on the lamps, ${amperes(point.currentA)}, ${volts(point.loadV)} left for the load`,
+    ),
+    '. ',
   )
   return {
     svg: svgFrame(
       {
         id,
         ...size,
-        title: `Load line of ${names.lamp} and ${names.load} on ${volts(data.mainsV)}`,
-        description: `${described.join('. ')}.`,
+        title: say`Load line of ${names.lamp} and ${names.load} on ${volts(data.mainsV)}`,
+        description: say`${described}.`,
       },
       parts,
     ),
-    caption: `Lamps: unbroken line. Load: dashed line. ${described.join('. ')}.`,
+    caption: say`Lamps: unbroken line. Load: dashed line. ${described}.`,
     table: loadLineTable(data),
   }
 }

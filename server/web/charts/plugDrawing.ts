@@ -1,5 +1,6 @@
 import type { DcPlug } from '../../chain/request.js'
-import { millimetres } from '../../physics/quantity.js'
+import { joined, type Phrase, say, type Words } from '../../words/phrase.js'
+import { millimetres } from '../../words/quantity.js'
 
 /** Drawing units for one millimetre. */
 export const unitsPerMm = 14
@@ -14,7 +15,7 @@ export interface Box {
 export interface Mark {
   x: number
   y: number
-  text: string
+  text: Words
   anchor: 'start' | 'middle' | 'end'
 }
 
@@ -29,7 +30,7 @@ export interface PlugDrawing {
   lines: string[]
   marks: Mark[]
   /** what the drawing shows, in words */
-  text: string
+  text: Words
 }
 
 export interface Sides {
@@ -118,18 +119,18 @@ export function plugDrawing({ plug, jack }: Sides): PlugDrawing | null {
   const [over, into] = [sized(plug), sized(jack)]
   if (!over && !into) return null
   const drawing: PlugDrawing = { width, height: 0, metal: [], body: [], lines: [], marks: [], text: '' }
-  const said: string[] = []
+  const said: Phrase[] = []
   let y = 0
   if (over) {
     y = drawHalf(drawing, { title: 'Plug', centre: 'bore', ...over }, y)
     said.push(
-      `Plug: sleeve ${millimetres(over.outerMm)} outside, bore ${millimetres(over.innerMm)}, ${words(over.polarity)}.`,
+      say`Plug: sleeve ${millimetres(over.outerMm)} outside, bore ${millimetres(over.innerMm)}, ${words(over.polarity)}.`,
     )
   }
   if (into) {
     y = drawHalf(drawing, { title: 'Jack', centre: 'pin', ...into }, y)
     said.push(
-      `Jack: made for ${millimetres(into.outerMm)} outside and a bore of ${millimetres(into.innerMm)}, ${words(into.polarity)}.`,
+      say`Jack: made for ${millimetres(into.outerMm)} outside and a bore of ${millimetres(into.innerMm)}, ${words(into.polarity)}.`,
     )
   }
   // a ruler of 5 mm, so that the scale can be checked by eye
@@ -137,6 +138,6 @@ export function plugDrawing({ plug, jack }: Sides): PlugDrawing | null {
   drawing.lines.push(`M${metalX} ${y + 8}H${end}M${metalX} ${y + 3}v10M${end} ${y + 3}v10`)
   drawing.marks.push({ x: end + 10, y: y + 13, text: '5\u00a0mm', anchor: 'start' })
   drawing.height = y + 20
-  drawing.text = said.join(' ')
+  drawing.text = joined(said)
   return drawing
 }

@@ -1,4 +1,5 @@
-import { millimetres } from '../../physics/quantity.js'
+import { type Phrase, say } from '../../words/phrase.js'
+import { millimetres } from '../../words/quantity.js'
 import { place, svgFrame } from './svgText.js'
 
 /** Drawing units for one millimetre, the same for every plug, so that plugs can be compared by eye. */
@@ -17,18 +18,18 @@ export function plugEndDrawing(
     innerMm,
     centrePinMm,
   }: { name: string; outerMm: number; innerMm: number; centrePinMm: number | null },
-): string {
+): Phrase {
   const size = place((outerMm + 0.6) * unitsPerMm)
   const circle = (diameterMm: number, kind: string): string =>
     `<circle class="${kind}" cx="${place(size / 2)}" cy="${place(size / 2)}" r="${place((diameterMm / 2) * unitsPerMm)}"/>`
-  const pin = centrePinMm === null ? '' : `, with a pin of ${millimetres(centrePinMm)}`
+  const pin = centrePinMm === null ? '' : say`, with a pin of ${millimetres(centrePinMm)}`
   return svgFrame(
     {
       id: `plug-${id}`,
       width: size,
       height: size,
       title: name,
-      description: `${millimetres(outerMm)} outside, ${millimetres(innerMm)} bore${pin}`,
+      description: say`${millimetres(outerMm)} outside, ${millimetres(innerMm)} bore${pin}`,
       fixed: 'plug-end',
     },
     [

@@ -1,37 +1,36 @@
 import { chainLinks, type LinkKey } from '../../chain/chainLinks.js'
-import { byWorst, type Outcome, type ToldCheck } from '../../chain/finding.js'
+import { byWorst, type CheckResponse, type Outcome } from '../../chain/finding.js'
 import { topics } from '../../chain/index.js'
 import { kindText } from '../../chain/railText.js'
 import type { CheckRequest } from '../../chain/request.js'
-import { amperes, hertz, millimetres, voltAmperes, volts } from '../../physics/quantity.js'
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
+import { joined, say, type Words } from '../../words/phrase.js'
+import { amperes, hertz, millimetres, voltAmperes, volts } from '../../words/quantity.js'
 import { countryName } from '../viewModels/countryNames.js'
 
 export interface ChainLink {
   key: LinkKey
   name: string
   /** what is there, in short; `null` where nothing was entered */
-  what: string | null
-  /** true: a name or marking as it was given, not written by the program */
-  typed: boolean
+  what: Words | null
   /** the worst finding about it; `null` where no topic judged it */
   outcome: Outcome | null
   /** that finding's title */
-  title: string | null
+  title: Words | null
 }
 
-const join = (parts: (string | null | undefined)[], glue = ' '): string | null =>
-  parts.filter((part) => part != null && part !== '').join(glue) || null
+const join = (parts: (Words | null | undefined)[], glue = ' '): Words | null => {
+  const there = parts.flatMap((part) => (part == null || part === '' ? [] : [part]))
+  return there.length === 0 ? null : joined(there, glue)
+}
 
 const rail = ({ voltageV, kind, currentA }: Pick<LabelRail, 'voltageV' | 'kind'> & { currentA?: number | null }) =>
   join([volts(voltageV), kind && kindText(kind), currentA == null ? null : amperes(currentA)])
 
-const sized = (plug: CheckRequest['supply']['plug']): boolean => plug?.outerMm != null && plug.innerMm != null
-
-const size = (plug: CheckRequest['supply']['plug']): string | null =>
+const size = (plug: CheckRequest['supply']['plug']): Words | null =>
   join([
     plug?.outerMm != null && plug.innerMm != null
-      ? `${plug.outerMm}\u00a0×\u00a0${millimetres(plug.innerMm)}`
+      ? say`${plug.outerMm}\u00a0×\u00a0${millimetres(plug.innerMm)}`
       : plug?.name,
     plug?.polarity?.replace('-', ' '),
   ])
@@ -41,7 +40,7 @@ function contents(request: CheckRequest, supply: LabelReading | null, device: La
   const gives = request.supply.outputs ?? supply?.outputs ?? []
   const takes = request.device.inputs ?? device?.takes ?? []
   const polarity = request.supply.measured?.polarity ?? request.supply.plug?.polarity ?? supply?.polarity ?? null
-  const what: Record<LinkKey, string | null> = {
+  const what: Record<LinkKey, Words | null> = {
     mains: join([
       site.voltageV == null ? site.country && countryName(site.country) : volts(site.voltageV),
       site.frequencyHz == null ? null : hertz(site.frequencyHz),
@@ -57,7 +56,7 @@ function contents(request: CheckRequest, supply: LabelReading | null, device: La
     inlet: request.supply.inlet ?? null,
     fuse: request.supply.fuse ?? supply?.fuse ?? null,
     supply: join(gives.map(rail), ', '),
-    lead: request.supply.lead ? `${request.supply.lead.lengthM}\u00a0m` : null,
+    lead: request.supply.lead ? say`${request.supply.lead.lengthM}\u00a0m` : null,
     plug: size({ ...request.supply.plug, polarity }),
     jack: size({ ...request.device.jack, polarity: request.device.jack?.polarity ?? device?.polarity ?? null }),
     machine: join(takes.map(rail), ', '),
@@ -65,16 +64,8 @@ function contents(request: CheckRequest, supply: LabelReading | null, device: La
   return what
 }
 
-/** Whether a link is called by a name or marking that was given. */
-const given = (key: LinkKey, { supply, device }: CheckRequest): boolean =>
-  key === 'cord' ||
-  key === 'inlet' ||
-  key === 'fuse' ||
-  (key === 'plug' && !sized(supply.plug)) ||
-  (key === 'jack' && !sized(device.jack))
-
 /** The power chain from the wall to the machine, each link with the worst that was found about it. */
-export function powerChain(request: CheckRequest, { findings, readings }: ToldCheck): ChainLink[] {
+export function powerChain(request: CheckRequest, { findings, readings }: CheckResponse): ChainLink[] {
   const what = contents(request, readings.supply, readings.device)
   const links = (Object.keys(chainLinks) as LinkKey[]).map((key) => {
     const here: readonly string[] = topics.filter(({ link }) => link === key).map(({ name }) => name)
@@ -83,7 +74,6 @@ export function powerChain(request: CheckRequest, { findings, readings }: ToldCh
       key,
       name: chainLinks[key],
       what: what[key],
-      typed: given(key, request),
       outcome: found?.outcome ?? null,
       title: found?.title ?? null,
     }

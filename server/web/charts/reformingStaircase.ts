@@ -1,6 +1,7 @@
 import { scaleLinear } from 'd3-scale'
-import { amperes, decimal, duration, ohms, volts } from '../../physics/quantity.js'
 import type { ReformAnswer } from '../../plan/bench/reform.js'
+import { joined, say } from '../../words/phrase.js'
+import { amperes, decimal, duration, ohms, volts } from '../../words/quantity.js'
 import { axes } from './axes.js'
 import { type Drawing, place, svgFrame, svgLabel } from './svgText.js'
 
@@ -40,9 +41,10 @@ export function reformingStaircase(answer: ReformAnswer, id = 'reforming'): Draw
         ]
       : [],
   )
-  const description =
-    `${stages.length} steps: ${stages.map((stage) => `${volts(stage.voltageV, 3)} for ${duration(stage.holdS)}`).join(', ')}; ` +
-    `${duration(totalS)} in all, behind ${ohms(stages[0]?.seriesOhm ?? 0)}.`
+  const description = say`${stages.length} steps: ${joined(
+    stages.map((stage) => say`${volts(stage.voltageV, 3)} for ${duration(stage.holdS)}`),
+    ', ',
+  )}; ${duration(totalS)} in all, behind ${ohms(stages[0]?.seriesOhm ?? 0)}.`
   return {
     svg: svgFrame({ id, ...size, title: 'Reforming steps', description }, [
       ...axes(
@@ -55,7 +57,7 @@ export function reformingStaircase(answer: ReformAnswer, id = 'reforming'): Draw
       `<path d="${path}" class="draw-accent"/>`,
       ...labels,
     ]),
-    caption: `${description} The next step is taken only when the leakage has fallen to the figure in the table; the meter reads it as volts across the resistor.`,
+    caption: say`${description} The next step is taken only when the leakage has fallen to the figure in the table; the meter reads it as volts across the resistor.`,
     table: {
       headings: ['Step', 'Set', 'Resistor', 'Wait', 'Leakage at most', 'Across the resistor at most'],
       rows: stages.map((stage, at) => [

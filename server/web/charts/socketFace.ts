@@ -1,4 +1,6 @@
 import type { FacePart, SocketFace } from '../../tables/socketFaces.js'
+import type { Phrase } from '../../words/phrase.js'
+import { prose } from '../../words/prose.js'
 import { place, svgFrame } from './svgText.js'
 
 /** Drawing units for one millimetre, the same for every face, so that faces can be compared by eye. */
@@ -40,7 +42,7 @@ function surround(kind: SocketFace['surround']): string {
  * The face of a socket as one looks at it; openings as large and as far apart as the pins of its plug, all faces at one
  * scale. Null where the shape is described in words only.
  */
-export function socketFaceDrawing(face: SocketFace): string | null {
+export function socketFaceDrawing(face: SocketFace): Phrase | null {
   if (face.parts.length === 0) return null
   const up = Math.max(...face.parts.map(({ yMm, heightMm }) => yMm + heightMm / 2), extentMm[face.surround])
   const down = Math.max(...face.parts.map(({ yMm, heightMm }) => heightMm / 2 - yMm), extentMm[face.surround])
@@ -51,7 +53,7 @@ export function socketFaceDrawing(face: SocketFace): string | null {
       width: 2 * halfMm.width * unitsPerMm,
       height: place(height),
       title: `Socket ${face.letter}, ${face.form}`,
-      description: face.seen,
+      description: prose(face.seen),
       fixed: 'socket-face',
     },
     [`<g transform="translate(0 ${place(-top)})">`, surround(face.surround), ...face.parts.map(part), '</g>'],

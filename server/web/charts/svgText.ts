@@ -1,17 +1,16 @@
-/** Text made fit to stand in SVG, as content or in an attribute in double quotes. */
-const svgText = (text: string): string => text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`)
+import { escaped, joined, type Phrase, type Words } from '../../words/phrase.js'
 
 /** A drawing on the server: an SVG element, what it shows in words, and the same points as a table. */
 export interface Drawing {
-  svg: string
+  svg: Phrase
   /** what the drawing shows, for a caption */
-  caption: string
+  caption: Words
   table: DrawingTable
 }
 
 interface DrawingTable {
-  headings: string[]
-  rows: string[][]
+  headings: Words[]
+  rows: Words[][]
 }
 
 /**
@@ -28,13 +27,21 @@ export function svgFrame(
     title,
     description,
     fixed,
-  }: { id: string; width: number; height: number; title: string; description: string; fixed?: string },
-  content: readonly string[],
-): string {
-  return (
-    `<svg${fixed ? ` class="${fixed}" width="${width}" height="${height}"` : ''} viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="${svgText(id)}-title ${svgText(id)}-desc">` +
-    `<title id="${svgText(id)}-title">${svgText(title)}</title><desc id="${svgText(id)}-desc">${svgText(description)}</desc>` +
-    `${content.join('')}</svg>`
+  }: { id: string; width: number; height: number; title: Words; description: Words; fixed?: string },
+  content: readonly Words[],
+): Phrase {
+  return joined(
+    [
+      `<svg${fixed ? ` class="${fixed}" width="${width}" height="${height}"` : ''} viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="${id}-title ${id}-desc">`,
+      `<title id="${id}-title">`,
+      escaped(title),
+      `</title><desc id="${id}-desc">`,
+      escaped(description),
+      '</desc>',
+      ...content,
+      '</svg>',
+    ],
+    '',
   )
 }
 
@@ -49,8 +56,15 @@ export interface LabelPlace {
   turned?: boolean
 }
 
-export const svgLabel = (text: string, { x, y, anchor = 'start', soft, turned }: LabelPlace): string =>
-  `<text x="${place(x)}" y="${place(y)}" text-anchor="${anchor}"${soft ? ' class="soft"' : ''}${turned ? ` transform="rotate(-90 ${place(x)} ${place(y)})"` : ''}>${svgText(text)}</text>`
+export const svgLabel = (text: Words, { x, y, anchor = 'start', soft, turned }: LabelPlace): Phrase =>
+  joined(
+    [
+      `<text x="${place(x)}" y="${place(y)}" text-anchor="${anchor}"${soft ? ' class="soft"' : ''}${turned ? ` transform="rotate(-90 ${place(x)} ${place(y)})"` : ''}>`,
+      escaped(text),
+      '</text>',
+    ],
+    '',
+  )
 
 export const svgLine = (x1: number, y1: number, x2: number, y2: number, name = 'draw-thin', dash?: string): string =>
   `<line x1="${place(x1)}" y1="${place(y1)}" x2="${place(x2)}" y2="${place(y2)}" class="${name}"${dash ? ` stroke-dasharray="${dash}"` : ''}/>`

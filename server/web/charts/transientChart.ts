@@ -1,7 +1,8 @@
 import { scaleLinear } from 'd3-scale'
 import { line } from 'd3-shape'
-import { amperes, decimal, plain, seconds, volts } from '../../physics/quantity.js'
 import { type GlowWord, glowRows } from '../../tables/glow.js'
+import { type Phrase, say, type Words } from '../../words/phrase.js'
+import { amperes, decimal, plain, seconds, volts } from '../../words/quantity.js'
 import { axes } from './axes.js'
 import { type Drawing, place, svgFrame, svgLabel, svgLine } from './svgText.js'
 
@@ -13,7 +14,7 @@ export interface TransientData {
   bulkV: readonly number[]
   currentA: readonly number[]
   /** what is seen, in one sentence */
-  seen: string
+  seen: Phrase
 }
 
 const size = { width: 420, height: 520 }
@@ -28,7 +29,7 @@ const lower = { left: 56, right: 366, top: 288, bottom: 466 }
  */
 export function transientChart(
   data: TransientData,
-  title: string,
+  title: Words,
   shortAfterS: number | null = null,
   id = 'transient',
 ): Drawing {
@@ -47,7 +48,7 @@ export function transientChart(
       (value) => place(y(value)),
     )(ys as number[]) ?? ''
   const words = glowRows.filter((row) => row.fromK < hottest * 1.04)
-  const parts = [
+  const parts: Words[] = [
     ...axes(upper, x, kelvin, { x: null, y: 'Filament (K)' }, { x: String, y: (value) => decimal(value) }),
     ...words.flatMap((row, at) => {
       const from = Math.max(300, row.fromK)
@@ -75,13 +76,10 @@ export function transientChart(
     }
   const brightest = data.filamentK.indexOf(Math.max(...data.filamentK))
   const last = data.timeS.length - 1
-  const description =
-    `Hottest ${plain(data.filamentK[brightest] ?? 0, 'K', 3)} (${data.glow[brightest]}) after ${seconds(data.timeS[brightest] ?? 0)}; ` +
-    `at ${seconds(endS)} the filament is at ${plain(data.filamentK[last] ?? 0, 'K', 3)} (${data.glow[last]}) and the capacitor at ${volts(data.bulkV[last] ?? 0)}. ` +
-    `Seen: ${data.seen}`
+  const description = say`Hottest ${plain(data.filamentK[brightest] ?? 0, 'K', 3)} (${data.glow[brightest] ?? ''}) after ${seconds(data.timeS[brightest] ?? 0)}; at ${seconds(endS)} the filament is at ${plain(data.filamentK[last] ?? 0, 'K', 3)} (${data.glow[last] ?? ''}) and the capacitor at ${volts(data.bulkV[last] ?? 0)}. Seen: ${data.seen}`
   return {
     svg: svgFrame({ id, ...size, title, description }, parts),
-    caption: `Seen: ${data.seen.replace(/\.$/, '')}. Above the filament with its glow in words, below the capacitor.`,
+    caption: say`Seen: ${data.seen} Above the filament with its glow in words, below the capacitor.`,
     table: transientTable(data),
   }
 }

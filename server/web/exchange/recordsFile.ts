@@ -2,6 +2,7 @@ import type { Job } from '../../jobs/job.js'
 import { jobDraft } from '../../jobs/jobDraft.js'
 import { type ShelfDevice, type ShelfSupply, shelfDraft } from '../../shelf/shelfItem.js'
 import type { Kept, Kind, Stamp, Store } from '../../store/store.js'
+import { say } from '../../words/phrase.js'
 import { type FieldError, Unprocessable } from '../errors.js'
 import { fieldErrors } from '../parse.js'
 import { fileFormat, fileVersion, type RecordsFile, recordsFileSchema } from '../schemas/importExport.js'
@@ -57,7 +58,7 @@ export function readRecordsFile(sent: unknown): Incoming[] {
     const all = fieldErrors(parsed.error)
     throw new Unprocessable(
       all.slice(0, mostFaults),
-      `The file cannot be brought in: ${all.length === 1 ? all[0]?.message : `${all.length} entries cannot be used.`}`,
+      say`The file cannot be brought in: ${all[0] && all.length === 1 ? all[0].message : `${all.length} entries cannot be used.`}`,
     )
   }
   const incoming = incomingOf(parsed.data)

@@ -3,6 +3,7 @@ import { CsvRefused, type CsvRow, fromCsv, toCsv } from '../../shelf/csv.js'
 import { type Cells, cellsOf, columns, itemOf, sayTheSame } from '../../shelf/shelfCells.js'
 import { type ShelfItem, type ShelfKind, shelfDraft } from '../../shelf/shelfItem.js'
 import type { Kept, Store } from '../../store/store.js'
+import { tell } from '../../words/tell.js'
 import { Unprocessable } from '../errors.js'
 import { entryId } from '../once.js'
 import { fieldErrors } from '../parse.js'
@@ -113,7 +114,7 @@ export async function csvPlan(
     const { item, faults } = itemOf(kind, whole)
     for (const { column, message } of faults) fault(column, message)
     const parsed = (kind === 'supply' ? shelfSupplySchema : shelfDeviceSchema).safeParse(item, { reportInput: true })
-    if (!parsed.success) for (const { path, message } of fieldErrors(parsed.error)) fault(columnOf(path), message)
+    if (!parsed.success) for (const { path, message } of fieldErrors(parsed.error)) fault(columnOf(path), tell(message))
     if (faults.length > 0 || !parsed.success) continue
     const body = { place: null, note: null, ...parsed.data } as ShelfItem
     if (kept && sayTheSame(kept.body, body)) {

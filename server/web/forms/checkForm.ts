@@ -4,6 +4,7 @@ import { type CheckRequest, check } from '../../facts/check.js'
 import type { Fact, FactOf, Group, List, Part } from '../../facts/fact.js'
 import { quantityIn, says } from '../../facts/says.js'
 import type { VoltageWindow } from '../../plate/labelReading.js'
+import { joined, say } from '../../words/phrase.js'
 import { type NumberAsked, readNumber } from '../number.js'
 import { countryCode, countryName } from '../viewModels/countryNames.js'
 import { type FormFault, FormReader, type FormState, longestLine, longestText } from './formState.js'
@@ -114,7 +115,7 @@ class CheckReader extends FormReader {
     if (this.isEmpty(name)) return undefined
     const value = this.value(fact, name)
     if (value !== undefined && fact.kind !== 'choice' && fact.kind !== 'country')
-      this.state.shown[name] = says(fact, value).join(' or ')
+      this.state.shown[name] = joined(says(fact, value), ' or ')
     return value
   }
 
@@ -148,7 +149,7 @@ class CheckReader extends FormReader {
     if (value === undefined || apartFromZero === undefined || Math.abs(value) >= apartFromZero) return value
     this.fault(
       name,
-      `${labelOf(name)} must be ${quantityIn(unit, apartFromZero)} or more, plus or minus; leave it empty if it is not known.`,
+      say`${labelOf(name)} must be ${quantityIn(unit, apartFromZero)} or more, plus or minus; leave it empty if it is not known.`,
     )
     return undefined
   }
@@ -233,7 +234,7 @@ class CheckReader extends FormReader {
       if (plug?.outerMm != null && plug.innerMm != null && plug.innerMm >= plug.outerMm)
         this.fault(
           innerMm.address,
-          `${innerMm.label} must be less than the outer diameter, ${says(outerMm as Fact, plug.outerMm).join()}.`,
+          say`${innerMm.label} must be less than the outer diameter, ${joined(says(outerMm as Fact, plug.outerMm))}.`,
         )
   }
 }

@@ -1,9 +1,10 @@
 import type { ProtectionClass } from '../../chain/request.js'
 import { figures } from '../../facts/address.js'
-import { amperes, farads, ohms, plain, volts, watts } from '../../physics/quantity.js'
 import { lampWattRange } from '../../plan/firstPower/lamps.js'
 import type { FirstPowerOptions } from '../../plan/planFirstPower.js'
 import { type SafetyScheme, safetySchemes } from '../../tables/safetyTestLimits.js'
+import type { Words } from '../../words/phrase.js'
+import { amperes, farads, ohms, plain, volts, watts } from '../../words/quantity.js'
 import { addressOf, type CheckForm, checkNames, readCheckForm } from './checkForm.js'
 import { type Choice, type FormFault, FormReader, type FormState } from './formState.js'
 
@@ -80,13 +81,13 @@ export function readFirstPowerForm(sent: unknown): FirstPowerForm {
       )
   const options = readOptions(form)
   const readings = readReadings(form)
-  const merge = <Value>(of: 'values' | 'errors' | 'shown' | 'read'): Record<string, Value> =>
+  const merge = <Value extends Words>(of: 'values' | 'errors' | 'shown' | 'read'): Record<string, Value> =>
     Object.assign(Object.create(null), check.state[of], form.state[of])
   const state = {
     values: merge<string>('values'),
-    errors: merge<string>('errors'),
-    shown: merge<string>('shown'),
-    read: merge<string>('read'),
+    errors: merge<Words>('errors'),
+    shown: merge<Words>('shown'),
+    read: merge<Words>('read'),
   }
   const blank = Object.values(form.state.values).every((value) => value.trim() === '')
   return {

@@ -1,3 +1,4 @@
+import type { Words } from '../../words/phrase.js'
 import { type NumberAsked, readNumber } from '../number.js'
 
 /** What a form shows: all keyed by field name, so that a view can look a field up. */
@@ -5,11 +6,11 @@ export interface FormState {
   /** as typed, unchanged */
   values: Record<string, string>
   /** the sentence beside the field */
-  errors: Record<string, string>
+  errors: Record<string, Words>
   /** the value as understood: "12.5 V" */
-  shown: Record<string, string>
+  shown: Record<string, Words>
   /** what the plate says for the same field: "100 V to 240 V" */
-  read: Record<string, string>
+  read: Record<string, Words>
   /** true where the values are those that are kept, written by the program and not typed here */
   filled?: boolean
 }
@@ -22,7 +23,7 @@ export interface Choice<Value extends string = string> {
 
 export interface FormFault {
   name: string
-  message: string
+  message: Words
 }
 
 /** The longest text one field may hold; a rating plate has a few hundred characters. */
@@ -72,7 +73,7 @@ export class FormReader {
     }
   }
 
-  fault(name: string, message: string): void {
+  fault(name: string, message: Words): void {
     // the first sentence about a field is the one shown
     if (this.state.errors[name] !== undefined) return
     this.state.errors[name] = message
@@ -86,7 +87,7 @@ export class FormReader {
   }
 
   /** A number; `null` when empty or wrong. `show` writes it back in our form. */
-  number(name: string, asked: NumberAsked, show?: (value: number) => string): number | null {
+  number(name: string, asked: NumberAsked, show?: (value: number) => Words): number | null {
     if (this.state.errors[name] !== undefined) return null
     const read = readNumber(this.state.values[name] ?? '', asked)
     if ('message' in read) {

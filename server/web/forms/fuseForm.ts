@@ -1,5 +1,6 @@
 import { circuitKinds, type FuseRequest, fusePositions, inrushShapes } from '../../chain/fuse/fuseRequest.js'
-import { amperes, decimal, duration, plain, volts, watts } from '../../physics/quantity.js'
+import type { Phrase } from '../../words/phrase.js'
+import { amperes, decimal, duration, plain, volts, watts } from '../../words/quantity.js'
 import { fuseLimits } from '../schemas/fuse.js'
 import { type Choice, type FormFault, FormReader, type FormState } from './formState.js'
 
@@ -79,7 +80,7 @@ export function readFuseForm(sent: unknown): FuseForm {
     name: FuseField,
     unit: string,
     max: number,
-    show: (value: number) => string,
+    show: (value: number) => Phrase,
     min: number = fuseLimits.least,
   ): number | null => form.number(name, { label: labels[name], unit, above: 0, min, max }, show)
   const position = form.choice('position', fusePositions, labels.position)

@@ -2,7 +2,6 @@ import { Router } from 'express'
 import { assess } from '../../chain/assess.js'
 import type { LabelReading, PlateOf } from '../../plate/labelReading.js'
 import { readPlate } from '../../plate/readPlate.js'
-import { tell } from '../../words/tell.js'
 import { readCheckForm } from '../forms/checkForm.js'
 import { redirectToSparse, show, wantsFragment } from '../page.js'
 import { checkView } from '../viewModels/checkView.js'
@@ -20,7 +19,7 @@ export function checkPageRoutes(): Router {
       const text = state.errors[name] === undefined ? state.values[name]?.trim() : ''
       return text ? readPlate(text, of) : null
     }
-    const judged = form.request && tell(assess(form.request))
+    const judged = form.request && assess(form.request)
     // a form that cannot be judged yet still shows what its plates say
     const readings = judged
       ? { supply: judged.readings.supply, machine: judged.readings.device }

@@ -1,12 +1,14 @@
 import { Router } from 'express'
+import { assessCase } from '../../chain/assess.js'
 import { prepareCase } from '../../chain/case.js'
 import type { Job } from '../../jobs/job.js'
 import { planFirstPower } from '../../plan/planFirstPower.js'
+import { tell } from '../../words/tell.js'
 import { caseName } from '../caseName.js'
 import { checklistOf, jobChecklist } from '../checklist.js'
 import type { Context } from '../context.js'
+import { dataVersion } from '../dataVersion.js'
 import { firstPowerQuery, readFirstPowerForm } from '../forms/firstPowerForm.js'
-import { judged } from '../judge.js'
 import { show } from '../page.js'
 import { checklistView } from '../viewModels/checklistView.js'
 
@@ -15,12 +17,17 @@ export function checklistRoutes({ store, now }: Context): Router {
   const router = Router()
   router.get('/api/jobs/:id/checklist', async (request, response) => {
     const { body } = await store.get<Job>('job', request.params.id)
-    response.json({ name: body.name, dataVersion: body.assessment.dataVersion, ...jobChecklist(body) })
+    response.json({ name: body.name, dataVersion: body.assessment.dataVersion, ...tell(jobChecklist(body)) })
   })
   router.get('/jobs/:id/checklist', async (request, response) => {
     const { id, body } = await store.get<Job>('job', request.params.id)
     const back = { href: `/jobs/${id}`, text: 'Back to the job' }
-    const model = checklistView(jobChecklist(body), body.assessment, { caseName: body.name, now: now(), back })
+    const model = checklistView(jobChecklist(body), {
+      caseName: body.name,
+      dataVersion: body.assessment.dataVersion,
+      now: now(),
+      back,
+    })
     show(request, response, { view: 'checklist', model })
   })
   router.get('/checklist', (request, response) => {
@@ -32,12 +39,17 @@ export function checklistRoutes({ store, now }: Context): Router {
       return
     }
     const of = prepareCase(check.request)
-    const assessment = judged(of, now())
+    const assessment = assessCase(of)
     const checklist = checklistOf(of, assessment, planFirstPower(of, assessment, options))
     const back = { href: `/first-power?${query}`, text: 'Back to the first power-up' }
     show(request, response, {
       view: 'checklist',
-      model: checklistView(checklist, assessment, { caseName: caseName(check.request), now: now(), back }),
+      model: checklistView(checklist, {
+        caseName: caseName(check.request),
+        dataVersion: dataVersion(),
+        now: now(),
+        back,
+      }),
     })
   })
   return router

@@ -1,5 +1,6 @@
 import { Router } from 'express'
 import type { Store } from '../../store/store.js'
+import { tell } from '../../words/tell.js'
 import { parse } from '../parse.js'
 import { countryQuerySchema } from '../schemas/shelf.js'
 import type { Match, ShelfMatching } from '../shelfMatching.js'
@@ -21,15 +22,15 @@ export function matchingApiRoutes({ store, matching }: Needs): Router {
   const router = Router()
   router.get('/api/shelf/devices/:id/matches', async (request, response) => {
     const country = parse(countryQuerySchema, request.query.country)
-    response.json({ matches: (await matching.forDevice(request.params.id, country)).map(matchJson) })
+    response.json(tell({ matches: (await matching.forDevice(request.params.id, country)).map(matchJson) }))
   })
   router.get('/api/shelf/supplies/:id/matches', async (request, response) => {
     const country = parse(countryQuerySchema, request.query.country)
-    response.json({ matches: (await matching.forSupply(request.params.id, country)).map(matchJson) })
+    response.json(tell({ matches: (await matching.forSupply(request.params.id, country)).map(matchJson) }))
   })
   router.get('/api/shelf/devices/:id/wanted', async (request, response) => {
     const country = parse(countryQuerySchema, request.query.country)
-    response.json({ wanted: await matching.wanted(request.params.id, country) })
+    response.json(tell({ wanted: await matching.wanted(request.params.id, country) }))
   })
   router.get('/api/shelf/matrix', async (request, response) => {
     const country = parse(countryQuerySchema, request.query.country)

@@ -1,8 +1,9 @@
-import type { ToldCheck } from '../../chain/finding.js'
+import type { CheckResponse } from '../../chain/finding.js'
 import { knownReading } from '../../chain/knownReading.js'
 import type { CheckRequest } from '../../chain/request.js'
 import { labelOf } from '../../facts/boxes.js'
 import type { LabelReading } from '../../plate/labelReading.js'
+import { type Phrase, say, type Words } from '../../words/phrase.js'
 import { type PlugDrawing, plugDrawing } from '../charts/plugDrawing.js'
 import { type ChainLink, powerChain } from '../charts/powerChain.js'
 import { type CheckForm, checkNames } from '../forms/checkForm.js'
@@ -17,11 +18,11 @@ import { notJudged, tally, verdictWords } from './verdictWords.js'
 
 export interface ResultView {
   verdict: (typeof verdictWords)[keyof typeof verdictWords]
-  tally: string
-  findings: ToldCheck['findings']
+  tally: Phrase
+  findings: CheckResponse['findings']
   chain: ChainLink[]
   plugs: PlugDrawing | null
-  notJudged: string[]
+  notJudged: Words[]
   entered: Line[]
   onward: Onward
 }
@@ -34,13 +35,13 @@ export interface CheckPage {
   countries: readonly CountryName[]
   sections: Record<'site' | 'supply' | 'device' | 'cord' | 'converter' | 'readings', FactSection>
   readings: { supply: ReadingView | null; machine: ReadingView | null }
-  plateFields: { name: string; value: string; typed: boolean }[]
+  plateFields: { name: string; value: Words }[]
   result: ResultView | null
   /** one sentence for the live region */
-  sentence: string
+  sentence: Words
 }
 
-function resultView(request: CheckRequest, response: ToldCheck, { state, query }: CheckForm): ResultView {
+function resultView(request: CheckRequest, response: CheckResponse, { state, query }: CheckForm): ResultView {
   const { findings, verdict, readings } = response
   const { supply, device } = request
   return {
@@ -57,8 +58,7 @@ function resultView(request: CheckRequest, response: ToldCheck, { state, query }
     notJudged: notJudged(findings),
     entered: checkNames.flatMap((name) => {
       const value = state.shown[name]
-      const typed = value === state.values[name]?.replace(/\r\n?/g, '\n').trim()
-      return value === undefined ? [] : [{ label: labelOf(name), value, typed }]
+      return value === undefined ? [] : [{ label: labelOf(name), value }]
     }),
     onward: onward(request, response, query),
   }
@@ -68,7 +68,7 @@ export interface Checked {
   form: CheckForm
   readings: { supply: LabelReading | null; machine: LabelReading | null }
   /** `null` while there is nothing to judge */
-  response: ToldCheck | null
+  response: CheckResponse | null
 }
 
 /** Everything the page "/" shows. */
@@ -81,7 +81,7 @@ export function checkView({ form, readings, response }: Checked): CheckPage {
   )
   state.read = read
   // the address carries the code; a person reads the name
-  if (state.shown.country !== undefined) state.values.country = state.shown.country
+  if (typeof state.shown.country === 'string') state.values.country = state.shown.country
   const result = request && response ? resultView(request, response, form) : null
   const title = result ? `${result.verdict.title}: a check` : 'Check a power supply'
   const count = faults.length === 1 ? 'One entry cannot be used yet' : `${faults.length} entries cannot be used yet`
@@ -103,8 +103,8 @@ export function checkView({ form, readings, response }: Checked): CheckPage {
       supply: readingView(readings.supply, 'supply', confirmed),
       machine: readingView(readings.machine, 'device', confirmed),
     },
-    plateFields: plateFields.map(({ name, fact }) => ({ name, value: read[name] ?? '', typed: fact.kind === 'text' })),
+    plateFields: plateFields.map(({ name }) => ({ name, value: read[name] ?? '' })),
     result,
-    sentence: result ? `${result.verdict.title}. ${result.tally}.` : faults.length > 0 ? `${count}.` : '',
+    sentence: result ? say`${result.verdict.title}. ${result.tally}.` : faults.length > 0 ? `${count}.` : '',
   }
 }

@@ -1,6 +1,5 @@
-import type { Assessment } from '../../jobs/job.js'
 import type { Checklist, ChecklistLine } from '../../plan/checklist.js'
-import type { Told } from '../../words/tell.js'
+import type { Words } from '../../words/phrase.js'
 import { head, type PageHead } from '../page.js'
 import { verdictWords } from './verdictWords.js'
 
@@ -12,21 +11,20 @@ export interface ChecklistPage {
   date: string
   dataVersion: string
   verdict: string
-  stages: { number: number; title: string; pause: string | null; lines: Told<ChecklistLine>[] }[]
+  stages: { number: number; title: Words; pause: Words | null; lines: readonly ChecklistLine[] }[]
   /** where the page leads back to */
   back: { href: string; text: string }
 }
 
 export function checklistView(
-  checklist: Told<Checklist>,
-  assessment: Assessment,
-  { caseName, now, back }: { caseName: string | null; now: number; back: ChecklistPage['back'] },
+  checklist: Checklist,
+  { caseName, dataVersion, now, back }: Pick<ChecklistPage, 'caseName' | 'dataVersion' | 'back'> & { now: number },
 ): ChecklistPage {
   return {
     page: head(caseName === null ? 'Bench checklist' : `Bench checklist: ${caseName}`, null),
     caseName,
     date: new Date(now).toISOString().slice(0, 10),
-    dataVersion: assessment.dataVersion,
+    dataVersion,
     verdict: verdictWords[checklist.verdict].title,
     stages: checklist.stages.map((stage, index) => ({ number: index + 1, ...stage })),
     back,

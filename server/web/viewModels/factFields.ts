@@ -17,8 +17,6 @@ export interface FactField {
     empty?: string
     /** it has a line with what the plate says */
     reads?: boolean
-    /** that line stands as it was printed */
-    typed?: boolean
     /** text of figures, as 100-240 */
     figures?: boolean
     /** the datalist of its names */
@@ -71,7 +69,7 @@ function fieldOf({ name, fact, row }: Box, reads: boolean): FactField {
       ...(fact.kind === 'country' && { list: 'countries' }),
       ...(fact.kind === 'plate' && { rows: 5 }),
       ...(fact.kind === 'phrases' && { rows: 2 }),
-      ...(reads && { reads: (fact.printed ?? fact.printedRow) !== undefined, typed: fact.kind === 'text' }),
+      ...(reads && { reads: (fact.printed ?? fact.printedRow) !== undefined }),
     },
   }
 }

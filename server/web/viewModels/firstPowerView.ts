@@ -1,23 +1,25 @@
 import { assessCase } from '../../chain/assess.js'
 import { prepareCase } from '../../chain/case.js'
-import type { ToldFinding } from '../../chain/finding.js'
+import type { Finding } from '../../chain/finding.js'
 import { protectionClassOf } from '../../chain/protectionClass.js'
 import { labelOf } from '../../facts/boxes.js'
-import { amperes, decimal, duration, farads, joules, ohms, volts, watts } from '../../physics/quantity.js'
+import { limitsText } from '../../jobs/readingFinding.js'
 import { discharge } from '../../plan/bench/discharge.js'
 import { insulationAnswer } from '../../plan/bench/insulation.js'
 import { leakage } from '../../plan/bench/leakage.js'
 import { reform } from '../../plan/bench/reform.js'
 import { loadLine } from '../../plan/firstPower/seriesLamp.js'
-import type { Caution, Figure, FirstPowerStage, Step, ToldPlan } from '../../plan/firstPowerPlan.js'
+import type { Caution, Figure, FirstPowerPlan, FirstPowerStage, Step } from '../../plan/firstPowerPlan.js'
 import { planOf } from '../../plan/planFirstPower.js'
 import { firstSeconds, lampText, reservoirOf } from '../../plan/stages/behindLamp.js'
 import { factsOf, type LampUse, type PlanFacts, setupOf } from '../../plan/stages/facts.js'
 import { demand } from '../../plan/stages/together.js'
 import { accessibleLimit, reformingProcedures } from '../../tables/capacitors.js'
 import type { Source } from '../../tables/source.js'
-import { joined } from '../../words/phrase.js'
-import { type Told, tell } from '../../words/tell.js'
+import { joined, type Phrase, say, type Words } from '../../words/phrase.js'
+import { prose } from '../../words/prose.js'
+import { amperes, decimal, duration, farads, joules, ohms, volts, watts } from '../../words/quantity.js'
+import { unique } from '../../words/unique.js'
 import { caseName } from '../caseName.js'
 import { lampCircuit } from '../charts/lampCircuit.js'
 import { loadLineChart } from '../charts/loadLine.js'
@@ -42,33 +44,33 @@ import { tally, verdictWords } from './verdictWords.js'
 
 /** As the `dataTable` mixin takes it. */
 interface Table {
-  caption: string
-  head: string[]
-  rows: string[][]
+  caption: Words
+  head: Words[]
+  rows: Words[][]
 }
 
 interface DrawingView {
-  title: string
-  svg: string
-  caption: string
+  title: Words
+  svg: Phrase
+  caption: Words
   table: Table
 }
 
 /** As the `stepList` mixin takes it. */
 interface StepView {
-  text: string
-  expect: string | null
-  stopIf: string | null
+  text: Words
+  expect: Words | null
+  stopIf: Words | null
   warning: Caution | null
 }
 
 interface StageView {
   id: string
   number: number
-  title: string
-  leftOut: string | null
+  title: Words
+  leftOut: Words | null
   /** what the folded stage holds, with its numbers */
-  gist: string
+  gist: Words
   figures: Figure[]
   steps: StepView[]
   drawings: DrawingView[]
@@ -80,14 +82,14 @@ interface AsideView {
   id: string
   title: string
   /** what it comes to, with its numbers, said while it is folded */
-  gist: string
-  lead: string
+  gist: Words
+  lead: Words
   warning: Caution | null
   drawing: DrawingView | null
   tables: Table[]
-  findings: ToldFinding[]
-  working: string[]
-  cautions: string[]
+  findings: readonly Finding[]
+  working: readonly Words[]
+  cautions: readonly Words[]
   sources: Source[]
 }
 
@@ -100,10 +102,10 @@ interface FirstPowerResult {
   checklistAddress: string | null
   /** the query string to be kept with a job; null where no check was entered */
   keep: string | null
-  lamps: string
+  lamps: Phrase
   /** the stage that comes first: it stands open; null where none can be done */
   open: string | null
-  missing: string[]
+  missing: readonly Words[]
   gates: StepView[]
   stages: StageView[]
   asides: AsideView[]
@@ -132,7 +134,7 @@ export interface FirstPowerPage {
   open: Record<keyof typeof groups, boolean>
   example: string
   result: FirstPowerResult | null
-  sentence: string
+  sentence: Words
 }
 
 /** Facts of the check that this page asks for itself. */
@@ -168,15 +170,15 @@ const example = `/first-power?${new URLSearchParams({
   bulkv: '400',
 })}`
 
-const drawingView = (title: string, { svg, caption, table }: Drawing): DrawingView => ({
+const drawingView = (title: Words, { svg, caption, table }: Drawing): DrawingView => ({
   title,
   svg,
   caption,
-  table: { caption: `${title}: the figures`, head: table.headings, rows: table.rows },
+  table: { caption: say`${title}: the figures`, head: table.headings, rows: table.rows },
 })
 
-const stepView = ({ text, expect, stopIf, who, caution }: Told<Step>): StepView => ({
-  text: who === 'you' ? text : `${text} This is work for a licensed electrician or other qualified person.`,
+const stepView = ({ text, expect, stopIf, who, caution }: Step): StepView => ({
+  text: who === 'you' ? text : say`${text} This is work for a licensed electrician or other qualified person.`,
   expect,
   stopIf,
   warning: caution,
@@ -199,7 +201,7 @@ function loadLineOf(
   const names = { lamp: 'lamps', load: watts(powerW, 3) }
   return [
     drawingView(
-      `Where lamp and ${subject} settle at ${names.load}${resistive ? '' : ': the wanted point and the one that starves it'}`,
+      say`Where lamp and ${subject} settle at ${names.load}${resistive ? '' : ': the wanted point and the one that starves it'}`,
       loadLineChart(loadLine(setup, load), names, id),
     ),
   ]
@@ -220,7 +222,7 @@ function drawingsOf(facts: PlanFacts): Record<string, DrawingView[]> {
         id,
       ),
     )
-  const transient = firstLamp ? tell(firstSeconds(facts, firstLamp)) : null
+  const transient = firstLamp ? firstSeconds(facts, firstLamp) : null
   const reservoir = reservoirOf(facts)
   return {
     'supply-alone': firstLamp
@@ -230,10 +232,10 @@ function drawingsOf(facts: PlanFacts): Record<string, DrawingView[]> {
           ...(transient && reservoir && reach
             ? [
                 drawingView(
-                  `The first seconds, ${farads(reservoir.bulkF, 3)}${reservoir.estimated ? ' (project estimate)' : ''} behind ${tell(lampText(firstLamp))}`,
+                  say`The first seconds, ${farads(reservoir.bulkF, 3)}${reservoir.estimated ? say` (project estimate)` : ''} behind ${lampText(firstLamp)}`,
                   transientChart(
                     transient,
-                    `Switch-on of the supply alone on ${volts(reach.voltageV)}`,
+                    say`Switch-on of the supply alone on ${volts(reach.voltageV)}`,
                     null,
                     'transient-alone',
                   ),
@@ -253,19 +255,22 @@ function drawingsOf(facts: PlanFacts): Record<string, DrawingView[]> {
 const gistReadings = 3
 
 /** What a stage holds, in a line: how many steps, behind which lamps, and the first readings to expect. */
-function gistOf({ name, leftOut, steps }: Told<FirstPowerStage>, { firstLamp, loadLamp }: PlanFacts): string {
+function gistOf({ name, leftOut, steps }: FirstPowerStage, { firstLamp, loadLamp }: PlanFacts): Words {
   if (leftOut !== null) return 'Left out as things stand.'
   const lamp = { 'supply-alone': firstLamp, 'dummy-load': loadLamp, 'bench-supply': null, together: loadLamp }[name]
-  const expected = steps.flatMap(({ unit, expect }) => (unit && expect ? [expect.split(/[;,] /)[0] ?? expect] : []))
-  const readings = [...new Set(expected)].slice(0, gistReadings)
-  return [
-    `${steps.length} steps`,
-    ...(lamp ? [`behind ${tell(lampText(lamp))}`] : []),
-    ...(readings.length > 0 ? [`to be read: ${readings.join(' · ')}`] : []),
-  ].join(', ')
+  const limited = steps.filter(({ unit, low, high }) => unit !== null && (low !== null || high !== null))
+  const readings = unique(limited.map(limitsText)).slice(0, gistReadings)
+  return joined(
+    [
+      say`${steps.length} steps`,
+      ...(lamp ? [say`behind ${lampText(lamp)}`] : []),
+      ...(readings.length > 0 ? [say`to be read: ${joined(readings, ' · ')}`] : []),
+    ],
+    ', ',
+  )
 }
 
-function stageViews(facts: PlanFacts, plan: ToldPlan): StageView[] {
+function stageViews(facts: PlanFacts, plan: FirstPowerPlan): StageView[] {
   const drawings = drawingsOf(facts)
   return plan.stages.map((stage, at) => ({
     id: stage.name,
@@ -280,22 +285,22 @@ function stageViews(facts: PlanFacts, plan: ToldPlan): StageView[] {
   }))
 }
 
-const lethal: Told<Caution> = {
+const lethal: Caution = {
   signal: 'DANGER',
-  hazard: 'A capacitor being reformed carries a voltage that kills, for hours.',
-  consequence: 'Touching its terminals can kill, also after the source is off.',
-  avoid: 'Out of circuit, covered, labelled; discharge through a resistor and measure before touching.',
+  hazard: say`A capacitor being reformed carries a voltage that kills, for hours.`,
+  consequence: say`Touching its terminals can kill, also after the source is off.`,
+  avoid: say`Out of circuit, covered, labelled; discharge through a resistor and measure before touching.`,
   electric: true,
 }
 
 /** Above this a part is not touched [V]: the lowest d.c. limit for accessible parts. */
 const touchableV = accessibleLimit.limitV
 
-const charged: Told<Caution> = {
+const charged: Caution = {
   signal: 'WARNING',
-  hazard: 'A capacitor keeps its charge after the plug is out.',
-  consequence: 'A shock; an arc; a destroyed part.',
-  avoid: 'Unplug, wait, measure; through an insulated resistor, never with a screwdriver.',
+  hazard: say`A capacitor keeps its charge after the plug is out.`,
+  consequence: say`A shock; an arc; a destroyed part.`,
+  avoid: say`Unplug, wait, measure; through an insulated resistor, never with a screwdriver.`,
   electric: true,
 }
 
@@ -313,7 +318,7 @@ const aside = (rest: Pick<AsideView, 'id' | 'title' | 'gist' | 'lead'> & Partial
 function reformAside({ options }: PlanFacts): AsideView[] {
   const { bulkF, bulkRatedV, yearsUnused } = options
   if (bulkF == null || bulkRatedV == null || yearsUnused == null) return []
-  const answer = tell(reform({ capacitanceF: bulkF, ratedV: bulkRatedV, yearsUnused }))
+  const answer = reform({ capacitanceF: bulkF, ratedV: bulkRatedV, yearsUnused })
   const words = {
     'check-leakage': 'Such an age asks for a leakage measurement, not for reforming.',
     reform: 'Such an age asks for reforming before full voltage.',
@@ -323,8 +328,8 @@ function reformAside({ options }: PlanFacts): AsideView[] {
     aside({
       id: 'reforming-steps',
       title: 'Reforming the largest capacitor',
-      gist: `${farads(bulkF)} ${volts(bulkRatedV)} after ${decimal(yearsUnused)} years: ${answer.stages.length} steps, at most ${amperes(answer.acceptLeakageA)} at the end`,
-      lead: `${words[answer.need]} Makers’ words for that age: ${answer.advice}. If the part is shorted the resistor takes ${watts(answer.resistorW, 3, 'up')}: fit ${answer.resistorRatedW === null ? 'several that share it' : watts(answer.resistorRatedW)}. Inside a mains enclosure this is work for a licensed electrician or other qualified person.`,
+      gist: say`${farads(bulkF)} ${volts(bulkRatedV)} after ${decimal(yearsUnused)} years: ${answer.stages.length} steps, at most ${amperes(answer.acceptLeakageA)} at the end`,
+      lead: say`${words[answer.need]} Makers’ words for that age: ${answer.advice}. If the part is shorted the resistor takes ${watts(answer.resistorW, 3, 'up')}: fit ${answer.resistorRatedW === null ? 'several that share it' : watts(answer.resistorRatedW)}. Inside a mains enclosure this is work for a licensed electrician or other qualified person.`,
       warning: bulkRatedV > touchableV ? lethal : charged,
       drawing: drawingView('The reforming steps', reformingStaircase(answer, 'reforming')),
       tables: [
@@ -332,18 +337,18 @@ function reformAside({ options }: PlanFacts): AsideView[] {
           caption: 'Leakage that is accepted, by rule',
           head: ['Rule', 'At most', 'Read after'],
           rows: answer.limits.map(({ name, leakageA, after }) => [
-            name,
+            prose(name),
             leakageA === null ? 'not for this voltage' : amperes(leakageA, 4),
-            after,
+            prose(after),
           ]),
         },
         {
           caption: 'Published ways to reform, side by side',
           head: ['Resistor', 'Voltage', 'Time', 'From'],
           rows: reformingProcedures.map(({ resistor, voltage, time, source }) => [
-            resistor,
-            voltage,
-            time,
+            prose(resistor),
+            prose(voltage),
+            prose(time),
             source.title,
           ]),
         },
@@ -359,18 +364,18 @@ function dischargeAside({ options, reach }: PlanFacts): AsideView[] {
   const { bulkF } = options
   if (bulkF == null || !reach) return []
   const voltageV = reach.voltageV * Math.SQRT2
-  const answer = tell(discharge({ capacitanceF: bulkF, voltageV }))
+  const answer = discharge({ capacitanceF: bulkF, voltageV })
   if (answer.standardOhm === null || answer.peakW === null) return []
   return [
     aside({
       id: 'discharge',
       title: 'Discharging it before each reach inside',
-      gist: `From ${volts(voltageV)} below ${volts(answer.limitV)} in ${duration(answer.timeS)}, through ${ohms(answer.standardOhm)}`,
-      lead: `${farads(bulkF)} at the crest of ${volts(reach.voltageV)}, ${volts(voltageV)}, holds ${joules(answer.energyJ, 3)}. Through ${ohms(answer.standardOhm)} it is below ${volts(answer.limitV)} after ${duration(answer.timeS)}; ${watts(answer.peakW, 3, 'up')} in the first moment.`,
+      gist: say`From ${volts(voltageV)} below ${volts(answer.limitV)} in ${duration(answer.timeS)}, through ${ohms(answer.standardOhm)}`,
+      lead: say`${farads(bulkF)} at the crest of ${volts(reach.voltageV)}, ${volts(voltageV)}, holds ${joules(answer.energyJ, 3)}. Through ${ohms(answer.standardOhm)} it is below ${volts(answer.limitV)} after ${duration(answer.timeS)}; ${watts(answer.peakW, 3, 'up')} in the first moment.`,
       warning: charged,
       tables: [
         {
-          caption: `Time to each limit through ${ohms(answer.standardOhm)}`,
+          caption: say`Time to each limit through ${ohms(answer.standardOhm)}`,
           head: ['Below', 'Limit', 'After'],
           rows: answer.times.map(({ limitV, what, timeS }) => [
             volts(limitV),
@@ -393,7 +398,7 @@ function tingleAside({ reach }: PlanFacts): AsideView[] {
   if (!reach) return []
   const answers = usualY.map((capacitanceF) => ({
     capacitanceF,
-    answer: tell(leakage({ capacitanceF, voltageV: reach.voltageV, frequencyHz: reach.frequencyHz })),
+    answer: leakage({ capacitanceF, voltageV: reach.voltageV, frequencyHz: reach.frequencyHz }),
   }))
   const [first] = answers
   if (!first) return []
@@ -401,8 +406,8 @@ function tingleAside({ reach }: PlanFacts): AsideView[] {
     aside({
       id: 'tingle',
       title: 'A tingle at the case or the output',
-      gist: `Up to ${volts(first.answer.openV)} on a meter; ${amperes(first.answer.currentA)} through ${farads(first.capacitanceF)}`,
-      lead: `Filter capacitors from the mains to the output let a small current through. On this mains a floating case shows up to ${volts(first.answer.openV)} on a meter and gives:`,
+      gist: say`Up to ${volts(first.answer.openV)} on a meter; ${amperes(first.answer.currentA)} through ${farads(first.capacitanceF)}`,
+      lead: say`Filter capacitors from the mains to the output let a small current through. On this mains a floating case shows up to ${volts(first.answer.openV)} on a meter and gives:`,
       tables: [
         {
           caption: 'Current by the size of each Y capacitor',
@@ -412,7 +417,7 @@ function tingleAside({ reach }: PlanFacts): AsideView[] {
             return [
               farads(capacitanceF),
               amperes(answer.currentA),
-              kept ? `${amperes(kept.limitA)}: ${kept.what}` : 'none',
+              kept ? say`${amperes(kept.limitA)}: ${kept.what}` : 'none',
             ]
           }),
         },
@@ -445,11 +450,11 @@ function testsAside(form: FirstPowerForm, facts: PlanFacts): AsideView[] {
         id: 'tests',
         title: 'Earth, insulation and touch current',
         gist: 'Not judged: the protection class is not known',
-        lead: `${lead} The protection class of the supply is not known, and the limits hang on it: enter it above.`,
+        lead: say`${lead} The protection class of the supply is not known, and the limits hang on it: enter it above.`,
       }),
     ]
   const { scheme, ...values } = readings
-  const answer = tell(insulationAnswer({ schemes: [scheme], protectionClass: known.protectionClass, ...values }))
+  const answer = insulationAnswer({ schemes: [scheme], protectionClass: known.protectionClass, ...values })
   return [
     aside({
       id: 'tests',
@@ -464,9 +469,9 @@ function testsAside(form: FirstPowerForm, facts: PlanFacts): AsideView[] {
 
 function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check']['request']>): FirstPowerResult {
   const of = prepareCase(check)
-  const assessment = tell(assessCase(of))
+  const assessment = assessCase(of)
   const facts = factsOf(of, assessment, form.options)
-  const plan = tell(planOf(facts))
+  const plan = planOf(facts)
   const query = firstPowerQuery(form.state.values)
   return {
     caseName: caseName(check),
@@ -474,7 +479,7 @@ function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check
     checkAddress: `/?${addressOf(form.state.values)}`,
     checklistAddress: form.check.request && `/checklist?${query}`,
     keep: form.check.request && query,
-    lamps: tell(joined(plan.lamps.map(lampText), '; then ')),
+    lamps: joined(plan.lamps.map(lampText), say`; then `),
     missing: plan.missing,
     gates: plan.gates.map(stepView),
     open: plan.stages.find(({ leftOut }) => leftOut === null)?.name ?? null,
@@ -489,7 +494,7 @@ export function firstPowerView(form: FirstPowerForm): FirstPowerPage {
   // lamps and readings alone are a question too: they plan nothing, and the page says what is missing
   const check = form.check.request ?? (form.check.empty && !form.empty ? { site: {}, supply: {}, device: {} } : null)
   const result = faults.length === 0 && check ? resultOf(form, check) : null
-  if (state.shown.country !== undefined) state.values.country = state.shown.country
+  if (typeof state.shown.country === 'string') state.values.country = state.shown.country
   const doable = result?.stages.filter(({ leftOut }) => leftOut === null).length ?? 0
   return {
     page: head(`First power-up${result?.caseName ? `: ${result.caseName}` : ''}`, 'first-power', faults),
@@ -511,7 +516,7 @@ export function firstPowerView(form: FirstPowerForm): FirstPowerPage {
     example,
     result,
     sentence: result
-      ? `${doable} of 4 stages can be done as things stand; ${missing(result.missing.length)}.`
+      ? say`${doable} of 4 stages can be done as things stand; ${missing(result.missing.length)}.`
       : faults.length > 0
         ? 'Not planned yet.'
         : '',

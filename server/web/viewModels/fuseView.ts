@@ -1,14 +1,15 @@
-import type { Outcome, ToldFinding } from '../../chain/finding.js'
+import type { Finding, Outcome } from '../../chain/finding.js'
 import { clearsBehindLamp } from '../../chain/fuse/circuitRules.js'
 import { describe, type FuseLink, fittedLink, prescriptionAt } from '../../chain/fuse/fuseLink.js'
 import type { FuseOutcome, FuseRequest, FuseResponse } from '../../chain/fuse/fuseRequest.js'
 import { gatesOf } from '../../chain/fuse/linkGates.js'
 import { meltingRange } from '../../chain/fuse/meltingRange.js'
 import { reviewFuse } from '../../chain/fuse/review.js'
-import { amperes, decimal, duration, percent, volts } from '../../physics/quantity.js'
 import { slowness } from '../../plate/fuseMarking.js'
 import { schemeComparison } from '../../tables/fuseGatesOther.js'
-import { type Told, tell } from '../../words/tell.js'
+import { type Phrase, say, type Words } from '../../words/phrase.js'
+import { prose } from '../../words/prose.js'
+import { amperes, decimal, duration, percent, volts } from '../../words/quantity.js'
 import { isSame } from '../../words/unique.js'
 import { type CurveLink, type CurveMark, type FuseCurveDrawing, fuseCurve } from '../charts/fuseCurve.js'
 import type { FormState } from '../forms/formState.js'
@@ -31,37 +32,32 @@ import { tally } from './verdictWords.js'
 export interface Table {
   caption: string
   head: string[]
-  rows: string[][]
+  rows: Words[][]
   numeric: number[]
 }
 
 export interface FuseLine {
   label: string
-  value: string
-}
-
-/** A field that holds something; `typed` is true where it stands as it was typed. */
-interface EnteredLine extends FuseLine {
-  typed: boolean
+  value: Words
 }
 
 export interface FuseResult {
   outcome: Outcome
-  title: string
+  title: Words
   text: string
-  tally: string
-  findings: ToldFinding[]
-  read: { title: string; lines: FuseLine[]; unread: string[] }[]
+  tally: Phrase
+  findings: readonly Finding[]
+  read: { title: Words; lines: FuseLine[]; unread: string[] }[]
   numbers: FuseLine[]
   drawing: FuseCurveDrawing | null
-  legend: { sign: string; text: string }[]
-  notes: string[]
+  legend: { sign: string; text: Words }[]
+  notes: Words[]
   gates: Table | null
   marks: Table | null
   candidates: Table | null
   comparison: Table
-  lampNote: string | null
-  entered: EnteredLine[]
+  lampNote: Words | null
+  entered: FuseLine[]
   address: string
 }
 
@@ -79,14 +75,10 @@ export interface FusePage {
   open: Record<keyof typeof groups, boolean>
   example: string
   result: FuseResult | null
-  sentence: string
+  sentence: Words
 }
 
-const headline = ({
-  answer,
-  findings,
-  outcome,
-}: Told<FuseResponse>): { outcome: Outcome; title: string; text: string } => {
+const headline = ({ answer, findings, outcome }: FuseResponse): { outcome: Outcome; title: Words; text: string } => {
   const words: Record<FuseOutcome, { outcome: Outcome; text: string }> = {
     keep: {
       outcome: findings.some((one) => one.outcome === 'caution') ? 'caution' : 'clear',
@@ -104,9 +96,9 @@ const headline = ({
   return { title: answer, ...words[outcome] }
 }
 
-const known = (value: string | null): string => value ?? 'not known'
+const known = (value: Words | null): Words => value ?? 'not known'
 
-function readOf(title: string, link: FuseLink): FuseResult['read'][number] {
+function readOf(title: Words, link: FuseLink): FuseResult['read'][number] {
   return {
     title,
     unread: link.unread.slice(0, 12).map((piece) => piece.slice(0, 40)),
@@ -124,11 +116,11 @@ function readOf(title: string, link: FuseLink): FuseResult['read'][number] {
         value: known(
           link.breakingCapacityA === null
             ? link.breaking
-            : `${link.breaking === null ? '' : `${link.breaking}, `}${amperes(link.breakingCapacityA, 4, 'down')}`,
+            : say`${link.breaking === null ? '' : `${link.breaking}, `}${amperes(link.breakingCapacityA, 4, 'down')}`,
         ),
       },
       { label: 'Standard', value: known(link.scheme === null ? null : schemeWords[link.scheme]) },
-      ...(link.sizeMm === null ? [] : [{ label: 'Size', value: `${link.sizeMm.replace('x', ' × ')} mm` }]),
+      ...(link.sizeMm === null ? [] : [{ label: 'Size', value: prose(`${link.sizeMm.replace('x', ' × ')} mm`) }]),
     ],
   }
 }
@@ -137,7 +129,7 @@ const speedWords = { FF: 'very quick', F: 'quick', M: 'medium time-lag', T: 'tim
 
 const schemeWords = { IEC: 'IEC 60127', UL: 'UL 248-14', BS1362: 'BS 1362', BS646: 'BS 646' } as const
 
-const limit = (value: number | null): string => (value === null ? 'no limit' : duration(value))
+const limit = (value: number | null): Words => (value === null ? 'no limit' : duration(value))
 
 const gateTable = (links: readonly CurveLink[]): Table => ({
   caption: 'Gates: when the link opens at these currents',
@@ -156,7 +148,7 @@ const gateTable = (links: readonly CurveLink[]): Table => ({
 
 const marksTable = (request: FuseRequest, marks: readonly CurveMark[], ratedA: number | null): Table | null => {
   const { inrushPeakA, inrushTimeS } = request.circuit
-  const times = (currentA: number): string => (ratedA === null ? 'not known' : decimal(currentA / ratedA, 3))
+  const times = (currentA: number): Words => (ratedA === null ? 'not known' : decimal(currentA / ratedA, 3))
   const rows = [
     ...marks.map((mark) => [mark.name, amperes(mark.currentA), times(mark.currentA), 'lasting']),
     ...(inrushPeakA != null && inrushTimeS != null
@@ -187,10 +179,10 @@ function candidateTable(compared: readonly Compared[], prescribed: FuseLink | nu
       const range = meltingRange(link)
       return [
         letter,
-        tell(describe(link)),
+        describe(link),
         range === null
           ? 'fewer than two data sheets give it'
-          : `${decimal(range.lowI2t, 3)} to ${decimal(range.highI2t, 3)} A²s over ${range.sources.length} data sheets, no tolerance stated`,
+          : say`${decimal(range.lowI2t, 3)} to ${decimal(range.highI2t, 3)} A²s over ${range.sources.length} data sheets, no tolerance stated`,
         against(link, prescribed),
       ]
     }),
@@ -232,13 +224,17 @@ const comparison: Table = {
   caption: 'What links of one number do, by the standard they are made to',
   head: ['At', 'UL 248-14', 'IEC 60127'],
   numeric: [],
-  rows: schemeComparison.lines.map((row) => [percent(row.percent / 100), unbroken(row.ul), unbroken(row.iec)]),
+  rows: schemeComparison.lines.map((row) => [
+    percent(row.percent / 100),
+    prose(unbroken(row.ul)),
+    prose(unbroken(row.iec)),
+  ]),
 }
 
-function numbersOf({ required }: Told<FuseResponse>): FuseLine[] {
-  const of = (value: number | null, show: (value: number) => string): string =>
+function numbersOf({ required }: FuseResponse): FuseLine[] {
+  const of = (value: number | null, show: (value: number) => Phrase): Words =>
     value === null ? 'not known' : show(value)
-  const i2t = (value: number): string => `${decimal(value, 3)}\u00a0A²s`
+  const i2t = (value: number): Phrase => say`${decimal(value, 3)}\u00a0A²s`
   return [
     { label: 'Operating current', value: of(required.currentA, (value) => amperes(value, 4, 'up')) },
     { label: 'Least rating by calculation', value: of(required.minimumRatedA, (value) => amperes(value, 4, 'up')) },
@@ -249,7 +245,7 @@ function numbersOf({ required }: Told<FuseResponse>): FuseLine[] {
 }
 
 function resultOf(request: FuseRequest, candidates: readonly Candidate[], state: FormState): FuseResult {
-  const response = tell(reviewFuse(request))
+  const response = reviewFuse(request)
   const fitted = fittedLink(request, request.circuit.voltageV)
   const prescription = prescriptionAt(request.prescribed, request.circuit.voltageV)
   const main = fitted.ratedA === null && prescription ? prescription.link : fitted
@@ -263,7 +259,7 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
     const { points } = gatesOf(link)
     return link.ratedA === null || points.length === 0
       ? []
-      : [{ letter, name: tell(describe(link)), ratedA: link.ratedA, points }]
+      : [{ letter, name: describe(link), ratedA: link.ratedA, points }]
   })
   const { circuit, seriesLampA } = request
   const { currentA } = response.required
@@ -281,9 +277,7 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
       ? { peakA: circuit.inrushPeakA, timeS: circuit.inrushTimeS }
       : null
   const drawing = fuseCurve({ links, marks, inrush })
-  const candidateNotes = side.flatMap(({ letter, link }) =>
-    tell(gatesOf(link).notes).map((note) => `${letter}: ${note}`),
-  )
+  const candidateNotes = side.flatMap(({ letter, link }) => gatesOf(link).notes.map((note) => say`${letter}: ${note}`))
   return {
     ...headline(response),
     tally: tally(response.findings),
@@ -294,7 +288,7 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
         ? [
             readOf(
               prescription.chosenByVoltage
-                ? `Prescribed at ${volts(circuit.voltageV)}, as read`
+                ? say`Prescribed at ${volts(circuit.voltageV)}, as read`
                 : 'Prescribed, as read',
               prescription.link,
             ),
@@ -305,9 +299,9 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
     drawing,
     legend: links.map((link) => ({
       sign: link.letter,
-      text: `${link.name}${roles[link.letter === '1' && main !== fitted ? 'P' : link.letter] ?? ''}`,
+      text: say`${link.name}${roles[link.letter === '1' && main !== fitted ? 'P' : link.letter] ?? ''}`,
     })),
-    notes: [...response.curveNotes.map((note) => (side.length > 0 ? `1: ${note}` : note)), ...candidateNotes],
+    notes: [...response.curveNotes.map((note) => (side.length > 0 ? say`1: ${note}` : note)), ...candidateNotes],
     gates: links.length > 0 ? gateTable(links) : null,
     marks: marksTable(request, marks, main.ratedA),
     candidates: candidateTable(compared, prescription?.link ?? null),
@@ -322,13 +316,11 @@ function resultOf(request: FuseRequest, candidates: readonly Candidate[], state:
 }
 
 /** Every field that holds something, as it was understood. */
-const enteredLines = ({ values, shown }: FormState): EnteredLine[] =>
+const enteredLines = ({ values, shown }: FormState): FuseLine[] =>
   fuseFields.flatMap((name) => {
     const typed = values[name]?.trim() ?? ''
     const understood = choiceWords(name, typed) ?? shown[name]
-    return typed === ''
-      ? []
-      : [{ label: fieldLabel(name), value: understood ?? typed, typed: understood === undefined }]
+    return typed === '' ? [] : [{ label: fieldLabel(name), value: understood ?? typed }]
   })
 
 const choicesOf: Readonly<Record<string, readonly { value: string; label: string }[]>> = {
@@ -356,6 +348,6 @@ export function fuseView({ state, faults, request, candidates }: FuseForm): Fuse
     open: openGroups(state, groups),
     example,
     result,
-    sentence: result ? `${result.title} ${result.tally}.` : '',
+    sentence: result ? say`${result.title} ${result.tally}.` : '',
   }
 }

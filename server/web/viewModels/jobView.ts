@@ -5,9 +5,10 @@ import type { Job, Reading, ReadingLimits } from '../../jobs/job.js'
 import { partStates } from '../../jobs/job.js'
 import { limitsText, readingText } from '../../jobs/readingFinding.js'
 import { latestReadings, standing } from '../../jobs/standing.js'
-import { amperes } from '../../physics/quantity.js'
 import type { FirstPowerOptions } from '../../plan/planFirstPower.js'
 import type { Kept, Photo } from '../../store/store.js'
+import type { Phrase, Words } from '../../words/phrase.js'
+import { amperes } from '../../words/quantity.js'
 import { checkAddress } from '../forms/checkAddress.js'
 import { firstPowerQuery, firstPowerValues } from '../forms/firstPowerForm.js'
 import type { FormFault, FormState } from '../forms/formState.js'
@@ -23,9 +24,9 @@ import { tally, verdictWords } from './verdictWords.js'
 interface StepLine {
   key: string
   text: string
-  expected: string
+  expected: Phrase
   /** `word` stands in place of the outcome's own; null leaves it */
-  last: { text: string; at: Moment; outcome: Outcome; word: string | null } | null
+  last: { text: Phrase; at: Moment; outcome: Outcome; word: string | null } | null
 }
 
 interface PartLine {
@@ -69,11 +70,10 @@ export interface JobPage {
     outcome: Outcome | null
     title: string
     text: string
-    /** `typed` is true where the text holds a name that was typed */
-    waits: { text: string; typed: boolean; since: Moment; lasting: string }[]
+    waits: { text: string; since: Moment; lasting: string }[]
   }
   verdict: { outcome: Outcome; title: string; text: string }
-  tally: string
+  tally: Phrase
   findings: ToldFinding[]
   judged: {
     at: Moment
@@ -91,8 +91,7 @@ export interface JobPage {
     captions: { value: string; label: string }[]
   }
   steps: StepLine[]
-  /** `typed` is true where what was read is in the words of who read it, not a step of the plan */
-  readings: { text: string; word: string | null; key: string; typed: boolean; at: Moment; finding: ToldFinding }[]
+  readings: { text: Phrase; word: string | null; key: string; at: Moment; finding: ToldFinding }[]
   parts: PartLine[]
   log: { text: string; at: Moment }[]
   photos: PhotoView[]
@@ -100,7 +99,7 @@ export interface JobPage {
   deletedPhoto: string | null
   roomForPhotos: boolean
   /** what was seen at first power, for paper, where the form is left out */
-  observed: { label: string; value: string; typed: boolean }[]
+  observed: { label: string; value: Words }[]
   forms: JobForms
   changed: ChangedField[]
   /** a fault of the place where records are kept, or null */
@@ -211,13 +210,12 @@ function observed({ observations: seen }: Job): JobPage['observed'] {
     'What moved': seen.moved,
   }
   const lines = [
-    ...Object.entries(typed).map(([label, value]) => ({ label, value, typed: true })),
-    { label: 'Current drawn', value: seen.drawnA === null ? null : amperes(seen.drawnA), typed: false },
-    { label: 'Anything else seen', value: seen.note, typed: true },
+    ...Object.entries(typed).map(([label, value]) => ({ label, value })),
+    { label: 'Current drawn', value: seen.drawnA === null ? null : amperes(seen.drawnA) },
+    { label: 'Anything else seen', value: seen.note },
     {
       label: 'Did it do its work?',
       value: worksChoices.find(({ value }) => value === seen.works)?.label ?? 'Not seen yet',
-      typed: false,
     },
   ]
   return lines.flatMap(({ value, ...line }) => (value === null ? [] : [{ ...line, value }]))
@@ -248,7 +246,6 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
       ...standingWords[state],
       waits: waits.map((wait) => ({
         text: wait.text,
-        typed: wait.for === 'part',
         since: day(wait.since),
         lasting: lasting(wait.since, now),
       })),
@@ -287,7 +284,6 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
         text: readingText(reading.value, reading.unit),
         word: readingWord(reading),
         key: step?.text.replace(/\.$/, '') ?? reading.key,
-        typed: step === undefined,
         at: moment(reading.at),
         finding: reading.finding,
       }

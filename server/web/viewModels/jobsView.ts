@@ -13,7 +13,7 @@ interface JobLine {
   since: Moment
   lasting: string
   /** `since` only where it is another day than the job's own */
-  waits: { text: string; typed: boolean; since: Moment | null }[]
+  waits: { text: string; since: Moment | null }[]
   more: number
 }
 
@@ -61,7 +61,6 @@ const lineOf = (row: Row<JobSummary>, now: number): JobLine => ({
   lasting: lasting(row.summary.since, now),
   waits: row.summary.waits.slice(0, shownWaits).map((wait) => ({
     text: wait.text,
-    typed: wait.for === 'part',
     since: day(wait.since).text === day(row.summary.since).text ? null : day(wait.since),
   })),
   more: Math.max(0, row.summary.waits.length - shownWaits),

@@ -1,4 +1,4 @@
-import type { ToldCheck } from '../../chain/finding.js'
+import type { CheckResponse } from '../../chain/finding.js'
 import type { CheckRequest } from '../../chain/request.js'
 import { figures } from '../../facts/address.js'
 import { mainsOf } from '../../tables/mains.js'
@@ -22,12 +22,12 @@ function suppliedV({ converter, site }: CheckRequest): number | null {
 }
 
 /** The single voltage a plate names, where it names but one [V]. */
-function plateV(request: CheckRequest, response: ToldCheck): number | null {
+function plateV(request: CheckRequest, response: CheckResponse): number | null {
   const [only, second] = request.supply.input?.voltages ?? response.readings.supply?.input?.voltages ?? []
   return only && !second && only.min === only.max ? only.min : null
 }
 
-function fuseAddress(request: CheckRequest, response: ToldCheck): string {
+function fuseAddress(request: CheckRequest, response: CheckResponse): string {
   const volts = suppliedV(request)
   // without a voltage the review cannot begin, and an empty form is friendlier than a fault
   if (volts === null) return '/fuse'
@@ -44,7 +44,7 @@ function fuseAddress(request: CheckRequest, response: ToldCheck): string {
   })}`
 }
 
-export const onward = (request: CheckRequest, response: ToldCheck, address: string): Onward => ({
+export const onward = (request: CheckRequest, response: CheckResponse, address: string): Onward => ({
   fuse: fuseAddress(request, response),
   firstPower: `/first-power?${address}`,
   checklist: `/checklist?${address}`,

@@ -1,13 +1,12 @@
 import { type Box, boxes } from '../../facts/boxes.js'
 import { says } from '../../facts/says.js'
-import { amperes, hertz, voltAmperes, volts, watts } from '../../physics/quantity.js'
 import type { LabelInput, LabelRail, LabelReading } from '../../plate/labelReading.js'
+import { joined, type Phrase, say, type Words } from '../../words/phrase.js'
+import { amperes, hertz, voltAmperes, volts, watts } from '../../words/quantity.js'
 
 export interface Line {
   label: string
-  value: string
-  /** true: as it was typed or printed, not written by the program */
-  typed: boolean
+  value: Words
 }
 
 /** What was made of a plate's words, for the page. */
@@ -21,38 +20,48 @@ export interface ReadingView {
   nothing: boolean
 }
 
+/** What there is of some words, with commas between. */
+const parts = (all: readonly Words[]): Phrase =>
+  joined(
+    all.filter((one) => one !== ''),
+    ', ',
+  )
+
 const kindWords = { dc: 'DC', ac: 'AC' } as const
 
-const inputVoltages = ({ voltages }: LabelInput): string =>
-  voltages.map(({ min, max }) => (min === max ? volts(min) : `${volts(min)} to ${volts(max)}`)).join(' or ')
+const inputVoltages = ({ voltages }: LabelInput): Phrase =>
+  joined(
+    voltages.map(({ min, max }) => (min === max ? volts(min) : say`${volts(min)} to ${volts(max)}`)),
+    ' or ',
+  )
 
-const frequencies = ({ frequenciesHz }: LabelInput): string => frequenciesHz.map((value) => hertz(value)).join(' or ')
+const frequencies = ({ frequenciesHz }: LabelInput): Phrase =>
+  joined(
+    frequenciesHz.map((value) => hertz(value)),
+    ' or ',
+  )
 
-const railVoltage = ({ voltageV, voltageMaxV }: LabelRail): string =>
-  voltageMaxV === null ? volts(voltageV) : `${volts(voltageV)} to ${volts(voltageMaxV)}`
+const railVoltage = ({ voltageV, voltageMaxV }: LabelRail): Phrase =>
+  voltageMaxV === null ? volts(voltageV) : say`${volts(voltageV)} to ${volts(voltageMaxV)}`
 
-const railWords = (rail: LabelRail): string =>
-  [
+const railWords = (rail: LabelRail): Phrase =>
+  parts([
     railVoltage(rail),
     rail.kind === null ? '(AC or DC not printed)' : kindWords[rail.kind],
     rail.currentA === null ? '' : amperes(rail.currentA),
     rail.powerVA === null ? '' : voltAmperes(rail.powerVA),
     rail.powerW === null ? '' : watts(rail.powerW),
-  ]
-    .filter(Boolean)
-    .join(', ')
+  ])
 
-const inputWords = (input: LabelInput): string =>
-  [
-    inputVoltages(input),
+const inputWords = (input: LabelInput): Phrase =>
+  parts([
+    input.voltages.length === 0 ? '' : inputVoltages(input),
     input.kind === null ? '' : kindWords[input.kind],
-    frequencies(input),
+    input.frequenciesHz.length === 0 ? '' : frequencies(input),
     input.currentA === null ? '' : amperes(input.currentA),
     input.powerVA === null ? '' : voltAmperes(input.powerVA),
     input.powerW === null ? '' : watts(input.powerW),
-  ]
-    .filter(Boolean)
-    .join(', ')
+  ])
 
 const polarityWords = (reading: LabelReading): string => reading.polarity?.replace('-', ' ') ?? ''
 
@@ -64,7 +73,7 @@ export function readingView(
 ): ReadingView | null {
   if (reading === null) return null
   const { input, outputs, takes, protectionClass, fuse, unread } = reading
-  const lines: Omit<Line, 'typed'>[] = [
+  const lines: Line[] = [
     { label: 'Input', value: input ? inputWords(input) : '' },
     ...outputs.map((rail, index) => ({
       label: outputs.length > 1 ? `Output ${index + 1}` : 'Output',
@@ -80,7 +89,7 @@ export function readingView(
     { label: 'Fuse', value: fuse ?? '' },
   ].filter(({ value }) => value !== '')
   return {
-    lines: lines.map((line) => ({ ...line, typed: line.label === 'Fuse' })),
+    lines,
     unread,
     doubts: doubts(reading, of, confirmed),
     nothing: lines.length === 0,
@@ -107,8 +116,8 @@ function doubts(
 }
 
 /** What the plates say, by the name of the box that could correct it. */
-export function plateValues(supply: LabelReading | null, machine: LabelReading | null): Record<string, string> {
-  const read: Record<string, string> = Object.create(null)
+export function plateValues(supply: LabelReading | null, machine: LabelReading | null): Record<string, Words> {
+  const read: Record<string, Words> = Object.create(null)
   for (const box of boxes) {
     const plate = box.key.startsWith('supply.') ? supply : machine
     const text = plate && printedIn(box, plate)
@@ -117,11 +126,11 @@ export function plateValues(supply: LabelReading | null, machine: LabelReading |
   return read
 }
 
-function printedIn({ fact, list, row }: Box, plate: LabelReading): string {
+function printedIn({ fact, list, row }: Box, plate: LabelReading): Words {
   const of = list && row !== null ? list.printed(plate)[row - 1] : undefined
   if (of && fact.printedText) return fact.printedText(of)
   const value = of ? fact.printedRow?.(of) : fact.printed?.(plate)
-  return value == null ? '' : says(fact, value).join(' or ')
+  return value == null ? '' : joined(says(fact, value), ' or ')
 }
 
 /** The boxes a plate may fill, each with its "Plate: …" line on the page. */

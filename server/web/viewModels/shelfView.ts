@@ -6,6 +6,8 @@ import type { ShelfItem, ShelfKind, ShelfSummary } from '../../shelf/shelfItem.j
 import type { Wanted } from '../../shelf/wanted.js'
 import type { Kept, Photo, Row, Store } from '../../store/store.js'
 import { plateWords } from '../../tables/plateWords.js'
+import { type Phrase, say, type Words } from '../../words/phrase.js'
+import { prose } from '../../words/prose.js'
 import type { FormFault, FormState } from '../forms/formState.js'
 import { mostPhotos } from '../keepPhoto.js'
 import { language } from '../language.js'
@@ -167,7 +169,7 @@ interface MatchLine {
   name: string
   outcome: Outcome
   verdict: string
-  against: string
+  against: Words
 }
 
 export interface ShelfItemPage {
@@ -176,14 +178,13 @@ export interface ShelfItemPage {
   kind: ShelfKind
   name: string
   folder: string
-  /** `typed` is true where the value stands as it was typed */
-  facts: { label: string; value: string; typed: boolean }[]
+  facts: { label: string; value: Words }[]
   country: string
   countries: readonly CountryName[]
   matchTitle: string
   matches: MatchLine[]
   more: number
-  wanted: { lines: string[]; words: { text: string; lang: string | null }[] }[]
+  wanted: { lines: Phrase[]; words: { text: string; lang: string | null }[] }[]
   photos: PhotoView[]
   /** a photo that was just deleted and can be brought back */
   deletedPhoto: string | null
@@ -252,7 +253,9 @@ export function shelfItemView(shown: ShelfItemShown): ShelfItemPage {
     folder: `/shelf/${plurals[kind]}/${kept.id}`,
     facts: shownOf(kind).flatMap(({ column, label, unit, typed }) => {
       const value = cells[column]
-      return value ? [{ label, value: unit ? `${value}\u00a0${unit}` : value, typed }] : []
+      if (!value) return []
+      const words = typed ? value : prose(value)
+      return [{ label, value: unit ? say`${words}\u00a0${unit}` : words }]
     }),
     country,
     countries: countryNames,

@@ -1,6 +1,6 @@
-import { type Outcome, outcomes, type ToldFinding, type Verdict } from '../../chain/finding.js'
+import { type Outcome, outcomes, type Verdict } from '../../chain/finding.js'
 import { topics } from '../../chain/index.js'
-import { tell } from '../../words/tell.js'
+import { joined, type Phrase, say, type Words } from '../../words/phrase.js'
 
 interface VerdictWords {
   outcome: Outcome
@@ -48,13 +48,15 @@ const counted: Record<Outcome, [one: string, many: string]> = {
 }
 
 /** "2 stops, 1 thing to find out, 5 without conflict". */
-export const tally = (findings: readonly ToldFinding[]): string =>
-  outcomes
-    .map((outcome) => [outcome, findings.filter((finding) => finding.outcome === outcome).length] as const)
-    .filter(([, count]) => count > 0)
-    .map(([outcome, count]) => `${count} ${counted[outcome][count === 1 ? 0 : 1]}`)
-    .join(', ')
+export const tally = (findings: readonly { outcome: Outcome }[]): Phrase =>
+  joined(
+    outcomes
+      .map((outcome) => [outcome, findings.filter((finding) => finding.outcome === outcome).length] as const)
+      .filter(([, count]) => count > 0)
+      .map(([outcome, count]) => say`${count} ${counted[outcome][count === 1 ? 0 : 1]}`),
+    ', ',
+  )
 
 /** The topics no finding speaks of, in chain order, in words. */
-export const notJudged = (findings: readonly ToldFinding[]): string[] =>
-  topics.filter(({ name }) => !findings.some(({ topic }) => topic === name)).map(({ words }) => tell(words))
+export const notJudged = (findings: readonly { topic: string }[]): Words[] =>
+  topics.filter(({ name }) => !findings.some(({ topic }) => topic === name)).map(({ words }) => words)

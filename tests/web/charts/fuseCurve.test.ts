@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { type CurveInput, fuseCurve } from '../../../server/web/charts/fuseCurve.js'
+import { type CurveInput, type CurveMark, fuseCurve } from '../../../server/web/charts/fuseCurve.js'
+import type { Words } from '../../../server/words/phrase.js'
+import { tell } from '../../../server/words/tell.js'
 
 const link = {
   letter: '1',
@@ -21,12 +23,14 @@ const drawn = (change: Partial<CurveInput> = {}) => {
   return drawing
 }
 
+const told = (label: Words | null): string | null => tell(label)
+
 const numbers = (path: string): number[] => [...path.matchAll(/-?\d+(?:\.\d+)?/g)].map(([value]) => Number(value))
 
 describe('the time-current drawing', () => {
   it('puts equal ratios at equal distances on both axes', () => {
     const { x, y } = drawn()
-    const at = (ticks: typeof x, label: string) => ticks.find((tick) => tick.label === label)?.at ?? Number.NaN
+    const at = (ticks: typeof x, label: string) => ticks.find((tick) => told(tick.label) === label)?.at ?? Number.NaN
     expect(at(x, '10') - at(x, '5')).toBeCloseTo(at(x, '20') - at(x, '10'), 0)
     expect(at(y, '10') - at(y, '1')).toBeCloseTo(at(y, '1') - at(y, '0.1'), 0)
     expect(at(y, '10')).toBeLessThan(at(y, '1'))
@@ -34,7 +38,7 @@ describe('the time-current drawing', () => {
 
   it('puts 5 times at 10 A for a 2 A link', () => {
     const { x, multiples } = drawn()
-    expect(multiples.find((tick) => tick.label === '5')?.at).toBe(x.find((tick) => tick.label === '10')?.at)
+    expect(multiples.find((tick) => told(tick.label) === '5')?.at).toBe(x.find((tick) => told(tick.label) === '10')?.at)
   })
 
   it('grows to hold whatever is marked: nothing is cut off', () => {
@@ -86,7 +90,8 @@ describe('the time-current drawing', () => {
   })
 
   it('tells in words what it shows', () => {
-    expect(drawn({ marks: [{ kind: 'lamp', name: 'short circuit behind the lamp', currentA: 0.43 }] }).text).toMatch(
+    const marks: CurveMark[] = [{ kind: 'lamp', name: 'short circuit behind the lamp', currentA: 0.43 }]
+    expect(tell(drawn({ marks }).text)).toMatch(
       /T 2 A L 250 V: 4 gates from 1\.5 to 10 times its rating; short circuit behind the lamp at 430.mA/,
     )
   })

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import type { LampSetup } from '../../../server/plan/firstPower/lamps.js'
 import { loadLine } from '../../../server/plan/firstPower/seriesLamp.js'
+import { lampTransient } from '../../../server/plan/firstPower/transient.js'
 import { lampCircuit } from '../../../server/web/charts/lampCircuit.js'
 import { loadLineChart } from '../../../server/web/charts/loadLine.js'
 import type { Drawing } from '../../../server/web/charts/svgText.js'
 import { transientChart } from '../../../server/web/charts/transientChart.js'
-import { lampTransient } from '../../support/told.js'
+import { type Told, tell } from '../../../server/words/tell.js'
 
 const setup = {
   mains: { voltageV: 230, frequencyHz: 50 },
@@ -14,18 +15,20 @@ const setup = {
 } satisfies LampSetup
 
 const names = { lamp: 'lamp <60 W> & "old"', load: 'load 15 W' }
-const twoPoints = loadLineChart(loadLine(setup, { kind: 'constant-power', powerW: 15, minimumV: 50 }), names, 'a')
-const shorted = loadLineChart(loadLine(setup, { kind: 'short' }), names, 'b')
-const starved = loadLineChart(loadLine(setup, { kind: 'constant-power', powerW: 60 }), names, 'c')
+const twoPoints = tell(loadLineChart(loadLine(setup, { kind: 'constant-power', powerW: 15, minimumV: 50 }), names, 'a'))
+const shorted = tell(loadLineChart(loadLine(setup, { kind: 'short' }), names, 'b'))
+const starved = tell(loadLineChart(loadLine(setup, { kind: 'constant-power', powerW: 60 }), names, 'c'))
 const run = lampTransient(setup, { bulkF: 1e-4, loadOhm: 5000, shortAfterS: 0.4 }, 'crest', 1)
-const transient = transientChart(run, 'Switch-on', 0.4, 'd')
-const circuit = lampCircuit(
-  { count: 2, arrangement: 'parallel', words: 'two lamps of 60 W' },
-  { words: 'supply under test', earthed: true },
-  'e',
+const transient = tell(transientChart(run, 'Switch-on', 0.4, 'd'))
+const circuit = tell(
+  lampCircuit(
+    { count: 2, arrangement: 'parallel', words: 'two lamps of 60 W' },
+    { words: 'supply under test', earthed: true },
+    'e',
+  ),
 )
 
-const all: { name: string; drawing: Drawing }[] = [
+const all: { name: string; drawing: Told<Drawing> }[] = [
   { name: 'two points', drawing: twoPoints },
   { name: 'a short', drawing: shorted },
   { name: 'starved', drawing: starved },
@@ -113,7 +116,9 @@ describe('the circuit', () => {
   })
 
   it('draws no earth for a unit without one', () => {
-    const { svg } = lampCircuit({ count: 1, arrangement: 'series', words: 'lamp' }, { words: 'unit', earthed: false })
+    const { svg } = tell(
+      lampCircuit({ count: 1, arrangement: 'series', words: 'lamp' }, { words: 'unit', earthed: false }),
+    )
     expect(svg).toContain('no earth: this unit has none')
     expect(svg).not.toContain('straight through, never')
   })

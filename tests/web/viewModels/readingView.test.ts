@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { type LabelReading, nothingRead } from '../../../server/plate/labelReading.js'
 import { plateFields, plateValues, readingView } from '../../../server/web/viewModels/readingView.js'
+import type { Words } from '../../../server/words/phrase.js'
+import { tell } from '../../../server/words/tell.js'
 
 const supply: LabelReading = {
   ...nothingRead,
@@ -23,7 +25,7 @@ const supply: LabelReading = {
   unread: ['SN 7'],
 }
 
-const spaced = (text: string | undefined): string | undefined => text?.replaceAll('\u00a0', ' ')
+const spaced = (text: Words | undefined): string | undefined => tell(text)?.replaceAll('\u00a0', ' ')
 
 describe('what was read from a plate', () => {
   it('is said line by line, and what was not read beside it', () => {
@@ -47,7 +49,7 @@ describe('what was read from a plate', () => {
     const read = plateValues(supply, null)
     expect(spaced(read.in)).toBe('115 V or 230 V')
     expect(spaced(read.ina)).toBe('800 mA')
-    expect(read.plugpol).toBe('centre negative')
+    expect(spaced(read.plugpol)).toBe('centre negative')
     expect(spaced(read.out2)).toBe('−12 V')
     expect(read.out2kind).toBeUndefined()
     const lines = plateFields.map(({ name }) => name)

@@ -1,16 +1,15 @@
 import { assess } from '../../../chain/assess.js'
 import { exampleCheck } from '../../../chain/example.js'
-import { type Outcome, outcomes, type ToldFinding, type TopicName } from '../../../chain/finding.js'
+import { type Finding, type Outcome, outcomes, type TopicName } from '../../../chain/finding.js'
 import { topics } from '../../../chain/index.js'
 import { commonPractice } from '../../../tables/source.js'
-import { say } from '../../../words/phrase.js'
-import { tell } from '../../../words/tell.js'
+import { say, type Words } from '../../../words/phrase.js'
 import { checkAddress } from '../../forms/checkAddress.js'
 import { outcomeWords } from '../verdictWords.js'
 import { slug, type Table } from './table.js'
 
 interface Example {
-  finding: ToldFinding
+  finding: Finding
   /** the whole check, as a page */
   address: string
 }
@@ -20,7 +19,7 @@ export interface Catalogued {
   id: string
   topic: TopicName
   outcome: Outcome
-  rule: string
+  rule: Words
   example: Example | null
 }
 
@@ -34,12 +33,11 @@ export const catalogue = (): Catalogued[] =>
     outcomes.map((outcome): Catalogued => {
       const entry = when[outcome]
       const id = slug(topic, outcome)
-      if ('never' in entry)
-        return { id, topic, outcome, rule: tell(say`Does not occur. ${entry.never}`), example: null }
+      if ('never' in entry) return { id, topic, outcome, rule: say`Does not occur. ${entry.never}`, example: null }
       const check = exampleCheck(entry.example)
-      const finding = tell(assess(check)).findings.find((one) => one.topic === topic && one.outcome === outcome)
+      const finding = assess(check).findings.find((one) => one.topic === topic && one.outcome === outcome)
       if (!finding) throw new Error(`the example of ${topic}, ${outcome} does not come to that`)
-      return { id, topic, outcome, rule: tell(entry.rule), example: { finding, address: checkAddress(check) } }
+      return { id, topic, outcome, rule: entry.rule, example: { finding, address: checkAddress(check) } }
     }),
   )
 

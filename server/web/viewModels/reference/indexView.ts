@@ -1,10 +1,12 @@
+import type { Phrase, Words } from '../../../words/phrase.js'
+import { prose } from '../../../words/prose.js'
 import { head, type PageHead } from '../../page.js'
-import { cellText, findRows, holds, wordsOf } from './search.js'
+import { cellWords, findRows, holds, wordsOf } from './search.js'
 import type { Table } from './table.js'
 import { groups, rowsOf } from './tables.js'
 
 interface Hit {
-  text: string
+  text: Words
   href: string
 }
 
@@ -19,7 +21,7 @@ interface Found {
 export interface IndexView {
   page: PageHead
   search: string
-  groups: { title: string; tables: { title: string; intro: string; href: string; count: number }[] }[]
+  groups: { title: string; tables: { title: string; intro: Phrase; href: string; count: number }[] }[]
   /** null: nothing was searched for */
   found: { total: number; tables: Found[] } | null
 }
@@ -39,7 +41,7 @@ function foundIn(table: Table, search: string, words: readonly string[]): Found 
     href: rows.length === 0 ? address(table.name) : address(table.name, search),
     total: rows.length,
     hits: rows.slice(0, hitsShown).map((row) => ({
-      text: cellText(row.cells[0] ?? null, table.columns[0]),
+      text: cellWords(row.cells[0] ?? null, table.columns[0]),
       href: `${address(table.name)}#${encodeURIComponent(row.id)}`,
     })),
   }
@@ -58,7 +60,7 @@ export function indexView(search: string): IndexView {
       title,
       tables: tables.map((table) => ({
         title: table.title,
-        intro: table.intro,
+        intro: prose(table.intro),
         href: address(table.name),
         count: rowsOf(table).length,
       })),

@@ -1,7 +1,8 @@
-import { volts, watts } from '../../../physics/quantity.js'
 import { lampsOf } from '../../../plan/firstPower/lamps.js'
 import { resistivitySource } from '../../../tables/filament.js'
 import { lampSizeRows, standardLampVoltages, standardWattages } from '../../../tables/lamps.js'
+import { say } from '../../../words/phrase.js'
+import { volts, watts } from '../../../words/quantity.js'
 import { slug, type Table } from './table.js'
 
 /** Rounded as a table prints it: a worked-out figure is no more exact than its sources. */
@@ -10,7 +11,7 @@ const rounded = (value: number): number => Number(value.toPrecision(3))
 const lampRow = (ratedV: number, ratedW: number) => ({
   id: slug(ratedW, 'w', ratedV, 'v'),
   cells: [
-    `${watts(ratedW)}, ${volts(ratedV)}`,
+    say`${watts(ratedW)}, ${volts(ratedV)}`,
     ratedW,
     ratedV,
     rounded(ratedW / ratedV),

@@ -1,8 +1,9 @@
 import type { TopicName } from '../../../chain/finding.js'
-import { percent, plain } from '../../../physics/quantity.js'
 import { plateLimits } from '../../../tables/plateLimits.js'
 import type { Source } from '../../../tables/source.js'
 import * as thresholds from '../../../tables/thresholds.js'
+import { joined, type Phrase } from '../../../words/phrase.js'
+import { decimal, percent, plain } from '../../../words/quantity.js'
 import { slug, type Table } from './table.js'
 
 interface Limit {
@@ -78,11 +79,19 @@ const plateWordsOf: Readonly<Partial<Record<string, readonly [unit: string, word
   powerAgreement: ['', 'how far printed watts may lie from volts times amperes'],
 }
 
-const shown = (value: Limit['value'], unit: string): string =>
-  [value]
-    .flat()
-    .map((one) => (unit === '1' ? (one <= 0.1 ? percent(one) : plain(one, '').trim()) : plain(one, unit, 5).trim()))
-    .join(', ')
+const shown = (value: Limit['value'], unit: string): Phrase =>
+  joined(
+    [value]
+      .flat()
+      .map((one) =>
+        unit === '1' || unit === ''
+          ? unit === '1' && one <= 0.1
+            ? percent(one)
+            : decimal(one, unit === '' ? 5 : 4)
+          : plain(one, unit, 5),
+      ),
+    ', ',
+  )
 
 const isLimit = (value: unknown): value is Limit =>
   typeof value === 'object' && value !== null && 'value' in value && 'unit' in value && 'source' in value

@@ -1,3 +1,15 @@
+import * as bench from '../../../tables/benchSupply.js'
+import * as capacitors from '../../../tables/capacitors.js'
+import * as dummy from '../../../tables/dummyLoad.js'
+import * as first from '../../../tables/firstPower.js'
+import * as ratings from '../../../tables/fuseRatings.js'
+import * as selection from '../../../tables/fuseSelection.js'
+import { heatContentVoltageExponent } from '../../../tables/lamps.js'
+import * as rectifiers from '../../../tables/rectifiers.js'
+import * as lamp from '../../../tables/seriesLamp.js'
+import type { Source } from '../../../tables/source.js'
+import { usbCable, usbNoLimiter } from '../../../tables/usbPower.js'
+import { joined, type Phrase, say, type Words } from '../../../words/phrase.js'
 import {
   amperes,
   decimal,
@@ -12,26 +24,16 @@ import {
   seconds,
   volts,
   watts,
-} from '../../../physics/quantity.js'
-import * as bench from '../../../tables/benchSupply.js'
-import * as capacitors from '../../../tables/capacitors.js'
-import * as dummy from '../../../tables/dummyLoad.js'
-import * as first from '../../../tables/firstPower.js'
-import * as ratings from '../../../tables/fuseRatings.js'
-import * as selection from '../../../tables/fuseSelection.js'
-import { heatContentVoltageExponent } from '../../../tables/lamps.js'
-import * as rectifiers from '../../../tables/rectifiers.js'
-import * as lamp from '../../../tables/seriesLamp.js'
-import type { Source } from '../../../tables/source.js'
-import { usbCable, usbNoLimiter } from '../../../tables/usbPower.js'
+} from '../../../words/quantity.js'
+import { tell } from '../../../words/tell.js'
 import { slug, type Table } from './table.js'
 
-type Rule = readonly [words: string, value: string | null, sources: Source | readonly Source[]]
+type Rule = readonly [words: Words, value: Words | null, sources: Source | readonly Source[]]
 
 /** The value with the span it is found in, where there is one. */
-function estimate({ value, unit, range, source }: lamp.Estimate): [value: string, source: Source] {
-  const shown = (one: number): string => (unit === '1' ? decimal(one) : plain(one, unit))
-  return [range ? `${shown(value)} (${shown(range[0])} to ${shown(range[1])})` : shown(value), source]
+function estimate({ value, unit, range, source }: lamp.Estimate): [value: Words, source: Source] {
+  const shown = (one: number): Phrase => (unit === '1' ? decimal(one) : plain(one, unit))
+  return [range ? say`${shown(value)} (${shown(range[0])} to ${shown(range[1])})` : shown(value), source]
 }
 
 const seriesLamp = (): Rule[] => [
@@ -56,12 +58,12 @@ const seriesLamp = (): Rule[] => [
   ['Largest ratio of the watts of two lamps in series', ...estimate(lamp.unequalSeriesRatio)],
   [
     'Filament counts as settled within',
-    `${plain(lamp.settledBand.kelvin, 'K')} or ${percent(lamp.settledBand.share)}`,
+    say`${plain(lamp.settledBand.kelvin, 'K')} or ${percent(lamp.settledBand.share)}`,
     lamp.settledBand.sources,
   ],
   [
     'Rated volts over mains volts of a lamp that serves alone',
-    `${decimal(lamp.lampFitsMains.from)} to ${decimal(lamp.lampFitsMains.to)}`,
+    say`${decimal(lamp.lampFitsMains.from)} to ${decimal(lamp.lampFitsMains.to)}`,
     lamp.lampFitsMains.sources,
   ],
   [
@@ -80,28 +82,28 @@ const firstPower = (): Rule[] => [
   ...(['switch-mode', 'transformer'] as const).map(
     (kind): Rule => [
       `Idle power of a ${kind} supply, if not measured`,
-      `${percent(first.idlePower[kind].share)} of its rating, at least ${watts(first.idlePower[kind].floorW)}`,
+      say`${percent(first.idlePower[kind].share)} of its rating, at least ${watts(first.idlePower[kind].floorW)}`,
       first.idlePower.source,
     ],
   ),
   [
     'Reservoir capacitor of a switch-mode input, by its rated power',
-    `${plain(first.reservoirPerWatt.lowFaradPerW * 1e6, 'µF/W')} up to ${volts(first.reservoirPerWatt.lowMainsV)}, else ${plain(first.reservoirPerWatt.highFaradPerW * 1e6, 'µF/W')}`,
+    say`${plain(first.reservoirPerWatt.lowFaradPerW * 1e6, 'µF/W')} up to ${volts(first.reservoirPerWatt.lowMainsV)}, else ${plain(first.reservoirPerWatt.highFaradPerW * 1e6, 'µF/W')}`,
     first.reservoirPerWatt.source,
   ],
   [
     'Smallest voltage, current and power a plan is worked out from',
-    `${volts(first.leastFigures.voltageV)}, ${amperes(first.leastFigures.currentA)}, ${watts(first.leastFigures.powerW)}`,
+    say`${volts(first.leastFigures.voltageV)}, ${amperes(first.leastFigures.currentA)}, ${watts(first.leastFigures.powerW)}`,
     first.leastFigures.source,
   ],
   [
     'Mains a plan is worked out for',
-    `${volts(first.plannedMains.minV)} to ${volts(first.plannedMains.maxV)}, ${hertz(first.plannedMains.minHz)} to ${hertz(first.plannedMains.maxHz)}`,
+    say`${volts(first.plannedMains.minV)} to ${volts(first.plannedMains.maxV)}, ${hertz(first.plannedMains.minHz)} to ${hertz(first.plannedMains.maxHz)}`,
     first.plannedMains.source,
   ],
   [
     'Reservoir capacitors whose switch-on is worked out with a plan, and for how long',
-    `${farads(first.plannedSwitchOn.leastF)} to ${farads(first.plannedSwitchOn.mostF)}, ${seconds(first.plannedSwitchOn.runS)}`,
+    say`${farads(first.plannedSwitchOn.leastF)} to ${farads(first.plannedSwitchOn.mostF)}, ${seconds(first.plannedSwitchOn.runS)}`,
     first.plannedSwitchOn.source,
   ],
   ['Wait before the lamp is judged', seconds(first.flashOver.atLeastS), first.flashOver.source],
@@ -132,7 +134,14 @@ const benchSupply = (): Rule[] => [
 ]
 
 const dummyLoad = (): Rule[] => [
-  ['Points of load', dummy.loadPoints.fractions.map((share) => percent(share)).join(', '), dummy.loadPoints.source],
+  [
+    'Points of load',
+    joined(
+      dummy.loadPoints.fractions.map((share) => percent(share)),
+      ', ',
+    ),
+    dummy.loadPoints.source,
+  ],
   ['Rating over dissipated power of a load resistor', decimal(dummy.powerMargin.factor), dummy.powerMargin.source],
   [
     'Warming of a resistor at its full rating',
@@ -158,18 +167,18 @@ const dummyLoad = (): Rule[] => [
 const capacitor = (): Rule[] => {
   const { reformingNeed: need, reformingRules: rules } = capacitors
   return [
-    [`Reforming wanted above ${volts(need.highVoltageV)}`, `after ${need.highVoltageYears} years`, need.source],
-    [`Reforming wanted up to ${volts(need.highVoltageV)}`, `after ${need.lowVoltageYears} years`, need.source],
+    [say`Reforming wanted above ${volts(need.highVoltageV)}`, `after ${need.highVoltageYears} years`, need.source],
+    [say`Reforming wanted up to ${volts(need.highVoltageV)}`, `after ${need.lowVoltageYears} years`, need.source],
     ['Capacitor to be replaced', `after ${need.replaceYears} years`, need.source],
-    [`Reforming resistor up to ${volts(rules.lowVoltageV)}`, ohms(rules.lowSeriesOhm), rules.source],
-    [`Reforming resistor above ${volts(rules.lowVoltageV)}`, ohms(rules.highSeriesOhm), rules.source],
+    [say`Reforming resistor up to ${volts(rules.lowVoltageV)}`, ohms(rules.lowSeriesOhm), rules.source],
+    [say`Reforming resistor above ${volts(rules.lowVoltageV)}`, ohms(rules.highSeriesOhm), rules.source],
     ['Reforming current at most', amperes(rules.chargeA), rules.source],
     ['Share of the voltage the reforming resistor may take', percent(rules.largestDrop), capacitors.reformingDrop],
     ['Reforming step', duration(rules.stepS), capacitors.reformingSteps],
     ['Reforming, last step', duration(rules.lastS), rules.source],
     [
       'Leakage accepted after reforming',
-      `${decimal(capacitors.acceptedLeakage.factor)} CV, at least ${amperes(capacitors.acceptedLeakage.floorA)}`,
+      say`${decimal(capacitors.acceptedLeakage.factor)} CV, at least ${amperes(capacitors.acceptedLeakage.floorA)}`,
       capacitors.acceptedLeakage.source,
     ],
     [
@@ -213,7 +222,7 @@ const fuse = (): Rule[] => [
   ['BS 1362, breaking capacity', amperes(ratings.bs1362BreakingA.value), ratings.bs1362BreakingA.source],
   [
     'Plug fuse for small appliances',
-    `${amperes(ratings.plugFuseSmall.ratedA)} up to ${watts(ratings.plugFuseSmall.uptoW)}`,
+    say`${amperes(ratings.plugFuseSmall.ratedA)} up to ${watts(ratings.plugFuseSmall.uptoW)}`,
     ratings.plugFuseSmall.source,
   ],
   [
@@ -261,7 +270,7 @@ export const rulesTable: Table = {
   rows: () =>
     parts.flatMap(({ use, rules }) =>
       rules().map(([words, value, sources]) => ({
-        id: slug(words),
+        id: slug(tell(say`${words}`)),
         cells: [words, use, value],
         sources: [sources].flat(),
       })),

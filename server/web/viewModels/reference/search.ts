@@ -1,15 +1,22 @@
-import { decimal } from '../../../physics/quantity.js'
 import type { Source } from '../../../tables/source.js'
-import { unbroken } from '../../unbroken.js'
+import { joined, Phrase, say, type Words } from '../../../words/phrase.js'
+import { decimal } from '../../../words/quantity.js'
+import { tell } from '../../../words/tell.js'
 import type { Cell, Column, Row } from './table.js'
 
-/** The text of a cell as it is read. */
-export function cellText(cell: Cell, column: Column | undefined): string {
+/** What a cell says. */
+export function cellWords(cell: Cell, column: Column | undefined): Words {
   if (cell === null) return ''
-  if (typeof cell === 'string') return unbroken(cell)
-  if (typeof cell === 'number') return `${decimal(cell, 6)}${column?.unit ? `\u00a0${column.unit}` : ''}`
-  return 'svg' in cell ? cell.text : cell.map(({ text }) => text).join(' ')
+  if (typeof cell === 'string' || cell instanceof Phrase) return cell
+  if (typeof cell === 'number') return column?.unit ? say`${decimal(cell, 6)}\u00a0${column.unit}` : decimal(cell, 6)
+  return 'svg' in cell ? cell.text : joined(cell.map(({ text }) => text))
 }
+
+/** The same as text, with a decimal point. */
+export const cellText = (cell: Cell, column: Column | undefined): string => tell(say`${cellWords(cell, column)}`)
+
+/** What names a row. */
+export const firstText = ({ cells }: Row): string => cellText(cells[0] ?? null, undefined)
 
 export const sourceText = ({ title, detail, kind }: Source): string => `${title}, ${detail} (${kind})`
 

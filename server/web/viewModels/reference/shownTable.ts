@@ -1,5 +1,11 @@
+import type { DcPlugRow } from '../../../tables/dcPlugRows.js'
+import { type SocketFace, socketFaces } from '../../../tables/socketFaces.js'
+import { type Column, type Figure, type Said, sourcesOf, type Table, type Unit } from '../../../tables/table.js'
+import { joined, type Phrase, say, type Words } from '../../../words/phrase.js'
+import { prose } from '../../../words/prose.js'
 import {
   amperes,
+  decimal,
   duration,
   hertz,
   percent,
@@ -9,17 +15,16 @@ import {
   seconds,
   volts,
   watts,
-} from '../../../physics/quantity.js'
-import type { DcPlugRow } from '../../../tables/dcPlugRows.js'
-import { type SocketFace, socketFaces } from '../../../tables/socketFaces.js'
-import { type Column, type Figure, type Said, sourcesOf, type Table, type Unit } from '../../../tables/table.js'
+} from '../../../words/quantity.js'
 import { plugEndDrawing } from '../../charts/plugEnd.js'
 import { socketFaceDrawing } from '../../charts/socketFace.js'
 import { byName, language as ours } from '../../language.js'
+import { unbroken } from '../../unbroken.js'
 import { countryName } from '../countryNames.js'
+import { firstText } from './search.js'
 import { type Cell, type Row, type Table as ShownTable, slug } from './table.js'
 
-const writers: Partial<Record<Unit, (value: number, digits?: number) => string>> = {
+const writers: Partial<Record<Unit, (value: number, digits?: number) => Phrase>> = {
   V: volts,
   A: amperes,
   W: watts,
@@ -30,11 +35,12 @@ const writers: Partial<Record<Unit, (value: number, digits?: number) => string>>
   '%': percent,
 }
 
-function figureText({ amount, unit, to, prefix, digits }: Figure): string {
+function figureText({ amount, unit, to, prefix, digits }: Figure): Phrase {
   const writer = prefix === 'none' ? undefined : writers[unit]
-  const written = (one: number) => (writer ? writer(one, digits) : plain(one, unit, digits).trim())
+  const written = (one: number) =>
+    writer ? writer(one, digits) : unit === '' ? decimal(one, digits) : plain(one, unit, digits)
   if (to === undefined) return written(amount)
-  return prefix === 'one' ? quantityRange(amount, to, unit, digits) : `${written(amount)} to ${written(to)}`
+  return prefix === 'one' ? quantityRange(amount, to, unit, digits) : say`${written(amount)} to ${written(to)}`
 }
 
 const languages = new Intl.DisplayNames([ours], { type: 'language' })
@@ -48,14 +54,20 @@ const names: Partial<Record<NonNullable<Column<never>['as']>, (code: string) => 
   language: (code) => (code === 'any' ? 'any language' : (languages.of(code) ?? code)),
 }
 
-function text(said: Said): string {
+function text(said: Said, names?: boolean): Words {
   if (said === null || said === undefined) return ''
-  if (typeof said === 'object') return 'amount' in said ? figureText(said) : said.map(text).join('')
-  return typeof said === 'boolean' ? (said ? 'yes' : 'no') : String(said)
+  if (typeof said === 'object')
+    return 'amount' in said
+      ? figureText(said)
+      : joined(
+          said.map((one) => text(one, names)),
+          '',
+        )
+  return typeof said === 'boolean' ? (said ? 'yes' : 'no') : names ? String(said) : prose(unbroken(String(said)))
 }
 
 function cell(column: Column<object>, row: object): Cell {
-  const { key, of, as, each, between = ', ', none = null } = column
+  const { key, of, as, each, between = ', ', none = null, names: asWritten } = column
   if (as === 'socket-face') {
     const svg = socketFaceDrawing(row as SocketFace)
     return svg === null ? 'not drawn' : { svg, text: 'drawn on the page' }
@@ -68,15 +80,15 @@ function cell(column: Column<object>, row: object): Cell {
   const value: unknown = of ? of(row) : row[key as keyof object]
   if (value === null || value === undefined) return none
   if (typeof value === 'number' && !each) return value
-  const entry = (one: unknown): string => {
+  const entry = (one: unknown): Words => {
     if (as) return names[as]?.(String(one)) ?? String(one)
-    if (typeof each === 'function') return text(each(one as never))
-    return text(each && typeof one === 'number' ? { amount: one, unit: each } : (one as Said))
+    if (typeof each === 'function') return text(each(one as never), asWritten)
+    return text(each && typeof one === 'number' ? { amount: one, unit: each } : (one as Said), asWritten)
   }
   if (of || !Array.isArray(value)) return entry(value)
   if (as === 'socket')
     return value.map((letter) => ({ text: letter, href: `/reference/sockets#${faceOf.get(letter)}` }))
-  return value.map(entry).join(between)
+  return joined(value.map(entry), between)
 }
 
 const mm = (amount: number): Figure => ({ amount, unit: 'mm' })
@@ -97,11 +109,7 @@ export function shownTable(table: Table): ShownTable {
     title: table.title,
     intro: table.intro,
     ...(table.warning === undefined ? {} : { warning: table.warning }),
-    columns: columns.map(({ title = '', unit, names }) => ({
-      title,
-      ...(unit === undefined ? {} : { unit }),
-      ...(names ? { names } : {}),
-    })),
-    rows: table.byName ? () => made().sort((one, other) => byName(String(one.cells[0]), String(other.cells[0]))) : made,
+    columns: columns.map(({ title = '', unit }) => ({ title, ...(unit === undefined ? {} : { unit }) })),
+    rows: table.byName ? () => made().sort((one, other) => byName(firstText(one), firstText(other))) : made,
   }
 }

@@ -1,20 +1,19 @@
 import type { Source } from '../../../tables/source.js'
+import type { Phrase, Words } from '../../../words/phrase.js'
 
 /** Text with an address of its own in the reference. */
 export interface Link {
-  text: string
+  text: Words
   href: string
 }
 
 /** What stands in one cell: text, a number in the column's unit, nothing known (null), several texts with addresses, or a drawing. */
-export type Cell = string | number | null | readonly Link[] | { svg: string; text: string }
+export type Cell = Words | number | null | readonly Link[] | { svg: Phrase; text: Words }
 
 export interface Column {
   title: string
   /** of every number in the column; '' for a plain number, absent where the column holds text */
   unit?: string
-  /** true: names as others write them, so that their figures stay as they are */
-  names?: true
 }
 
 /** One row, linkable by its id: it is made of what names the row, so it stays when others come and go. */

@@ -1,18 +1,19 @@
 import type { Source, SourceKind } from '../../../tables/source.js'
+import { Phrase, type Words } from '../../../words/phrase.js'
+import { prose } from '../../../words/prose.js'
 import { head, type PageHead } from '../../page.js'
 import { unbroken } from '../../unbroken.js'
-import { cellText, findRows, sourceText, wordsOf } from './search.js'
+import { cellWords, findRows, sourceText, wordsOf } from './search.js'
 import type { Cell, Column, Link, Row, Table } from './table.js'
 import { rowsOf } from './tables.js'
 
 interface CellView {
   /** heading of its column, for where the row is shown as a card */
   label: string
-  text: string
+  text: Words
   links: readonly Link[]
-  svg: string | null
+  svg: Phrase | null
   number: boolean
-  names: boolean
 }
 
 interface Citation {
@@ -26,12 +27,12 @@ interface RowView {
   lang: string | null
   cells: CellView[]
   citations: Citation[]
-  doubt: string | null
+  doubt: Phrase | null
 }
 
 export interface TableView {
   page: PageHead
-  table: { name: string; title: string; intro: string; warning: string | null }
+  table: { name: string; title: string; intro: Phrase; warning: Phrase | null }
   search: string
   headings: { text: string; number: boolean }[]
   rows: RowView[]
@@ -46,16 +47,15 @@ const kinds: readonly SourceKind[] = ['published', 'common practice', 'from memo
 export const headingText = ({ title, unit }: Column): string => (unit ? `${title} (${unit})` : title)
 
 function cellView(cell: Cell, column: Column): CellView {
-  const shape = typeof cell === 'object' && cell !== null ? cell : null
+  const shape = typeof cell === 'object' && cell !== null && !(cell instanceof Phrase) ? cell : null
   const drawing = shape && 'svg' in shape ? shape.svg : null
   return {
     label: headingText(column),
     // the unit stands in the heading
-    text: typeof cell === 'number' ? cellText(cell, undefined) : cellText(cell, column),
+    text: typeof cell === 'number' ? cellWords(cell, undefined) : cellWords(cell, column),
     links: shape && !('svg' in shape) ? shape : [],
     svg: drawing,
     number: column.unit !== undefined,
-    names: column.names === true,
   }
 }
 
@@ -90,15 +90,15 @@ export function tableView(table: Table, search: string): TableView {
       const numbers = [...new Set(row.sources.filter((source) => source.kind === kind).map(numberOf))]
       return numbers.length > 0 ? [{ kind, numbers: numbers.sort((one, other) => one - other) }] : []
     }),
-    doubt: row.doubt === undefined ? null : unbroken(row.doubt),
+    doubt: row.doubt === undefined ? null : prose(unbroken(row.doubt)),
   })
   return {
     page: head(table.title, 'reference'),
     table: {
       name: table.name,
       title: table.title,
-      intro: unbroken(table.intro),
-      warning: table.warning === undefined ? null : unbroken(table.warning),
+      intro: prose(unbroken(table.intro)),
+      warning: table.warning === undefined ? null : prose(unbroken(table.warning)),
     },
     search,
     headings: table.columns.map((column) => ({ text: headingText(column), number: column.unit !== undefined })),

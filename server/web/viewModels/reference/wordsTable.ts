@@ -1,6 +1,7 @@
 import { commonPractice } from '../../../tables/source.js'
 import { glossary, type Word } from '../../glossary.js'
 import { byName } from '../../language.js'
+import { firstText } from './search.js'
 import type { Table } from './table.js'
 
 const usage = commonPractice(
@@ -16,5 +17,5 @@ export const wordsTable: Table = {
   rows: () =>
     Object.entries<Word>(glossary)
       .map(([id, { word, also, text }]) => ({ id, cells: [word, also.join(', '), text], sources: [usage] }))
-      .sort((one, other) => byName(String(one.cells[0]), String(other.cells[0]))),
+      .sort((one, other) => byName(firstText(one), firstText(other))),
 }

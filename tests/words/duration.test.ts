@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest'
-import { duration } from '../../server/physics/quantity.js'
+import { duration } from '../../server/words/quantity.js'
+import { tell } from '../../server/words/tell.js'
 
 it.each([
   [0.5, '500\u00a0ms'],
@@ -9,5 +10,5 @@ it.each([
   [7200, '2\u00a0h'],
   [14_400, '4\u00a0h'],
 ])('%d s is said as %s', (value, text) => {
-  expect(duration(value)).toBe(text)
+  expect(tell(duration(value))).toBe(text)
 })

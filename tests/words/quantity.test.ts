@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { Phrase } from '../../server/words/phrase.js'
 import {
   amperes,
   decimal,
@@ -11,10 +12,11 @@ import {
   seconds,
   volts,
   watts,
-} from '../../server/physics/quantity.js'
+} from '../../server/words/quantity.js'
+import { tell } from '../../server/words/tell.js'
 
 /** Shows the non-breaking space as a low line, so that the rows can be read. */
-const seen = (text: string): string => text.replaceAll('\u00a0', '_')
+const seen = (phrase: Phrase): string => tell(phrase).replaceAll('\u00a0', '_')
 
 describe('a number with its unit', () => {
   it.each([
@@ -56,29 +58,35 @@ describe('a plain decimal', () => {
     expect(seen(quantityRange(low, high, unit))).toBe(text)
   })
 
+  // by hand: 15 digits are more than these have
+  it('keeps a number as it is where it may have more digits than it has', () => {
+    expect(seen(decimal(1.5, 15))).toBe('1.5')
+    expect(seen(decimal(100_000, 10))).toBe('100_000')
+  })
+
   it('groups from five digits on with a space and keeps four together', () => {
     expect(seen(decimal(12345.6, 6))).toBe('12_345.6')
-    expect(decimal(1234.5, 5)).toBe('1234.5')
+    expect(tell(decimal(1234.5, 5))).toBe('1234.5')
     expect(seen(decimal(1234567, 7))).toBe('1_234_567')
   })
 
   it('rounds up or down when told to, and leaves exact values alone', () => {
-    expect(decimal(2.2556, 3, 'up')).toBe('2.26')
-    expect(decimal(2.2556, 3, 'down')).toBe('2.25')
-    expect(decimal(0.1 + 0.2, 3, 'up')).toBe('0.3')
-    expect(decimal(0.3, 3, 'down')).toBe('0.3')
-    expect(decimal(-2.2556, 3, 'up')).toBe('−2.25')
+    expect(tell(decimal(2.2556, 3, 'up'))).toBe('2.26')
+    expect(tell(decimal(2.2556, 3, 'down'))).toBe('2.25')
+    expect(tell(decimal(0.1 + 0.2, 3, 'up'))).toBe('0.3')
+    expect(tell(decimal(0.3, 3, 'down'))).toBe('0.3')
+    expect(tell(decimal(-2.2556, 3, 'up'))).toBe('−2.25')
   })
 
   it('rounds halves away from zero, also those binary fractions fall short of', () => {
-    expect(decimal(1.005, 3)).toBe('1.01')
-    expect(decimal(-2.5, 1)).toBe('−3')
+    expect(tell(decimal(1.005, 3))).toBe('1.01')
+    expect(tell(decimal(-2.5, 1))).toBe('−3')
   })
 
   it('drops trailing zeros, never leading ones', () => {
-    expect(decimal(0.5, 4)).toBe('0.5')
-    expect(decimal(100, 4)).toBe('100')
-    expect(decimal(54321, 2)).toBe('54\u00a0321')
+    expect(tell(decimal(0.5, 4))).toBe('0.5')
+    expect(tell(decimal(100, 4))).toBe('100')
+    expect(tell(decimal(54321, 2))).toBe('54\u00a0321')
   })
 
   it('refuses what is not a number', () => {
