@@ -1,6 +1,10 @@
 import { doublerVoltageV } from '../physics/doubler.js'
+import { fluxRatio } from '../physics/flux.js'
+import { atMost } from '../physics/tolerance.js'
+import { plateNominalFor } from '../tables/plateNominals.js'
 import {
   extraLowVoltageMostV,
+  fluxStopAbove,
   nominalMatch,
   voltageCautionBelow,
   voltageStopAbove,
@@ -12,7 +16,8 @@ import { byQualified, nearWiring, underPower } from './action.js'
 import { plateOf } from './example.js'
 import { byWorst } from './finding.js'
 import { stop, type Text, uniqueSources, unknown } from './judgement.js'
-import { windowsInUse } from './plateWindow.js'
+import { plateFrequencies } from './plateFrequencies.js'
+import { positionFor, windowsInUse } from './plateWindow.js'
 import type { VoltageWindow } from './request.js'
 import type { MainsSituation } from './situation.js'
 import { testedTop } from './testedTop.js'
@@ -39,7 +44,7 @@ export const mainsVoltage = mainsTopic({
       example: { supply: plateOf(220) },
     },
     clear: {
-      rule: say`The mains lies within the plate’s window, or within ${percent(nominalMatch.value)} of its voltage.`,
+      rule: say`The mains lies within the plate’s window, or within ${percent(nominalMatch.value)} of its voltage, or the plate names it by an older name.`,
       example: {},
     },
   },
@@ -53,7 +58,10 @@ export const mainsVoltage = mainsTopic({
     const voltageV = reach.voltageV
     if (voltageV === null) return [unknown(() => mainsNotKnown(situation, inUse.windows))]
     const band = reach.minV === null || reach.maxV === null ? null : { minV: reach.minV, maxV: reach.maxV }
-    const fitted = inUse.windows.map((window) => ({ window, fit: windowAgainstMains(window, voltageV, band) }))
+    const fitted = inUse.windows.map((window) => ({
+      window,
+      fit: windowAgainstMains(window, voltageV, band, reach.frequencyHz),
+    }))
     // of windows that the unit finds itself it works in the one that suits best
     const itself = inUse.decidedBy === 'open' && input.setsItself
     const [only] = itself ? fitted.toSorted((one, other) => -byWorst(asJudged(one), asJudged(other))) : fitted
@@ -62,7 +70,8 @@ export const mainsVoltage = mainsTopic({
       return [{ outcome: outcomeOf[only.fit], say: () => windowWords(at) }]
     }
     const say = (): Text => selectorWords(situation, voltageV, fitted, inUse.decidedBy === 'contradiction')
-    return [fitted.every(({ fit }) => outcomeOf[fit] === 'stop') ? stop(say) : unknown(say)]
+    const noneServes = positionFor(inUse.windows, { voltageV, frequencyHz: reach.frequencyHz }) === null
+    return [noneServes || fitted.every(({ fit }) => outcomeOf[fit] === 'stop') ? stop(say) : unknown(say)]
   },
 })
 
@@ -100,6 +109,16 @@ function windowWords(at: At): Text {
         action: null,
         sources: uniqueSources([ratingPlate, nominalMatch.source, ...sources]),
       }
+    case 'made for it by another name': {
+      const nominal = plateNominalFor(window, { voltageV, frequencyHz: situation.reach.frequencyHz })
+      return {
+        title: say`${mains} is what a plate of ${plate} was made for: ${volts(nominal?.plateV ?? window.max)} is another name of this mains`,
+        why: say`The nominal voltage was named anew; what the sockets carry, and the units made for it, stayed the same.`,
+        working: bandLine,
+        action: null,
+        sources: uniqueSources([ratingPlate, ...(nominal?.sources ?? []), ...sources]),
+      }
+    }
     case 'far too high':
       return {
         title: say`${mains} is ${decimal(voltageV / window.max, 3)} times the ${volts(window.max)} the ${bySelector(situation) ? say`selector is set to` : say`plate allows`}`,
@@ -110,7 +129,7 @@ function windowWords(at: At): Text {
           ...bandLine,
         ],
         action: bySelector(situation)
-          ? say`Do not connect it. With the cord unplugged, set the selector to the position for ${volts(voltageV)} if it has one, check the setting twice, and enter it here again.`
+          ? [say`Do not connect it.`, ...setSelector(at)]
           : say`Do not connect it to ${named(situation, voltageV)}. ${window.max <= extraLowVoltageMostV.value ? say`It takes extra-low voltage and never mains: use a supply whose plate includes ${volts(voltageV)}.` : say`Use a supply whose plate includes ${volts(voltageV)}, or a converter with an output of ${plate}.`} ${qualifiedHands}`,
         sources: uniqueSources([ratingPlate, voltageStopAbove.source, ...sources]),
       }
@@ -123,7 +142,7 @@ function windowWords(at: At): Text {
           ...bandLine,
         ],
         action: bySelector(situation)
-          ? say`With the cord unplugged, set the selector to the position for ${volts(voltageV)} if it has one, and enter it here again.`
+          ? setSelector(at)
           : nearWiring(
               say`Use a supply whose plate includes ${volts(voltageV)}, or a converter with an output of ${plate}.`,
             ),
@@ -135,6 +154,7 @@ function windowWords(at: At): Text {
         why: say`On the high side of the band it runs hotter than its type test proved, and old insulation and capacitors have the least in hand.`,
         working: [say`${volts(tested.ratedV)} × ${decimal(1 + tested.above)} = ${volts(tested.testedV)}`, ...bandLine],
         action: [
+          ...setSelector(at),
           byQualified(say`Have the mains measured where it will be used, at a quiet hour too.`, 'mains'),
           say`Where the voltage stands near the top, use a supply made for this mains.`,
           underPower(say`Keep first runs short and attended; feel for heat with the plug pulled.`, 'mains'),
@@ -149,10 +169,13 @@ function windowWords(at: At): Text {
           say`${volts(window.min)} × ${decimal(voltageCautionBelow.value)} = ${volts(window.min * voltageCautionBelow.value)}`,
           ...bandLine,
         ],
-        action: underPower(
-          say`Measure the output under load when the mains is low, and treat odd resets of the machine as a sign of it.`,
-          'mains',
-        ),
+        action: [
+          ...setSelector(at),
+          underPower(
+            say`Measure the output under load when the mains is low, and treat odd resets of the machine as a sign of it.`,
+            'mains',
+          ),
+        ],
         sources: uniqueSources([ratingPlate, voltageCautionBelow.source, ...sources]),
       }
     case 'within':
@@ -179,8 +202,35 @@ function windowWords(at: At): Text {
 
 const bySelector = ({ supply }: MainsSituation): boolean => supply.input.selectorV !== null
 
-function tooHigh({ situation, window, voltageV }: At): Phrase {
+/** Which position to set, where the selector stands at another: its fuse-link is part of the setting. */
+function setSelector({ situation, window, voltageV }: At): Phrase[] {
+  const { supply, reach } = situation
+  if (!bySelector(situation)) return []
+  const position = positionFor(supply.input.windows, { voltageV, frequencyHz: reach.frequencyHz })
+  if (position && position.min === window.min && position.max === window.max) return []
+  return [
+    position
+      ? say`With the cord unplugged, set the selector to ${windowText(position)}, check the setting twice, and enter it here again. ${fuseOfSetting}`
+      : say`With the cord unplugged, set the selector to the position for ${volts(voltageV)} if it has one, check the setting twice, and enter it here again. ${fuseOfSetting}`,
+  ]
+}
+
+const fuseOfSetting =
+  'Another setting often wants another fuse-link: the one printed beside the holder for it belongs in before power.'
+
+/** Whether a transformer's core saturates, as far as its plate tells: flux goes with voltage over frequency. */
+function saturates({ situation, window, voltageV }: At): boolean {
+  const { frequencyHz } = situation.reach
+  const plate = plateFrequencies(situation.supply.input.frequenciesHz, window)
+  if (frequencyHz === null || !plate) return true
+  return !atMost(fluxRatio(voltageV, frequencyHz, window.max, Math.min(...plate.frequenciesHz)), fluxStopAbove.value)
+}
+
+function tooHigh(at: At): Phrase {
+  const { situation, window, voltageV } = at
   const times = decimal(voltageV / window.max, 3)
+  if (situation.supply.technology === 'transformer' && !saturates(at))
+    return say`Every output stands ${times} times too high: regulators, capacitors and the machine get it. The core itself does not saturate: at this frequency it carries no more flux than its plate allows for.`
   if (situation.supply.technology === 'transformer')
     return say`The winding gets ${times} times its voltage: the core saturates, it overheats within minutes, and every output stands ${times} times too high.`
   return bySelector(situation)
@@ -204,7 +254,11 @@ function selectorWords(
 ): Text {
   const each = fitted.map(({ window, fit }) => windowWords({ situation, voltageV, window, fit }))
   const positions = fitted.map(({ window }) => windowText(window))
-  const suits = fitted.filter(({ fit }) => outcomeOf[fit] !== 'stop').map(({ window }) => windowText(window))
+  const position = positionFor(
+    fitted.map(({ window }) => window),
+    { voltageV, frequencyHz: situation.reach.frequencyHz },
+  )
+  const suits = position ? [windowText(position)] : []
   const mains = named(situation, voltageV)
   const { selectorV } = situation.supply.input
   const setting = selectorV === null ? '' : volts(selectorV)
@@ -227,7 +281,7 @@ function selectorWords(
         ? nearWiring(
             say`Do not connect it to ${mains}. Use a supply, or a converter output, that one of its positions names.`,
           )
-        : say`With the cord unplugged, look for a switch or a turnable fuse drawer with these voltages, read where it stands, and enter it. It has to stand at ${listed(suits, or)}. A unit without a switch says on its plate that it sets itself; then enter the window that includes ${volts(voltageV)}.`,
+        : say`With the cord unplugged, look for a switch or a turnable fuse drawer with these voltages, read where it stands, and enter it. It has to stand at ${listed(suits, or)}. ${fuseOfSetting} A unit without a switch says on its plate that it sets itself; then enter the window that includes ${volts(voltageV)}.`,
     sources: uniqueSources(each.flatMap(({ sources }) => sources)),
   }
 }

@@ -1,4 +1,5 @@
 import { atMost } from '../physics/tolerance.js'
+import { plateNominalFor } from '../tables/plateNominals.js'
 import { nominalMatch, voltageCautionBelow, voltageStopAbove, wideWindowRatio } from '../tables/thresholds.js'
 import type { VoltageWindow } from './request.js'
 import type { PreparedInput } from './situation.js'
@@ -16,6 +17,22 @@ export const isWide = ({ min, max }: VoltageWindow): boolean => max >= wideWindo
 /** Whether what is marked for a window, a selector's position or a fuse-link, is the one for this voltage [V]. */
 export const isFor = ({ min, max }: VoltageWindow, voltageV: number): boolean =>
   atMost(voltageCautionBelow.value * min, voltageV) && atMost(voltageV, voltageStopAbove.value * max)
+
+/**
+ * The selector position for a mains, of those that may serve it: the lowest that is not below it, else the highest of them. Null where
+ * none serves it.
+ */
+export function positionFor(
+  windows: readonly VoltageWindow[],
+  mains: { voltageV: number; frequencyHz: number | null },
+): VoltageWindow | null {
+  const rising = windows.filter((window) => isFor(window, mains.voltageV)).toSorted((one, other) => one.max - other.max)
+  const notBelow = rising.find(
+    (window) =>
+      atMost(mains.voltageV * (1 - nominalMatch.value), window.max) || plateNominalFor(window, mains) !== undefined,
+  )
+  return notBelow ?? rising.at(-1) ?? null
+}
 
 /**
  * A voltage over a plate's window [1]: 1 within it, where the winding is made for what it gets.

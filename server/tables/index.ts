@@ -22,6 +22,7 @@ import { coldRatiosTable, lampSizesTable, unsuitableLampsTable } from './lamps.j
 import { lookAlikesTable } from './lookAlikes.js'
 import { countriesTable } from './mains.js'
 import { mainsBandsTable } from './mainsBands.js'
+import { plateNominalsTable } from './plateNominals.js'
 import { plateSymbolsTable } from './plateSymbols.js'
 import { plateUnitsTable, plateWordsTable } from './plateWords.js'
 import { plugFitsTable } from './plugFits.js'
@@ -46,6 +47,7 @@ export const groups = frozen({
     plugFitsTable,
     mainsBandsTable,
     homeFrequenciesTable,
+    plateNominalsTable,
     ratingTestsTable,
     inletPairsTable,
     crossMatingsTable,

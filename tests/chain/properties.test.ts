@@ -176,7 +176,7 @@ describe('any check', { timeout: 60_000 }, () => {
             actions.filter((action) => action.buys || /cord set/i.test(action.do)).map((action) => action.do),
           ).toEqual([])
       }),
-      { numRuns: 500 },
+      { numRuns: 200 },
     )
   })
 

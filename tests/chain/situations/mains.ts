@@ -10,6 +10,8 @@ const iron = { technology: 'transformer' as const }
 const switching = { technology: 'switch-mode' as const }
 const out = ' OUTPUT 12V DC 2A'
 
+const nameplate = 'ANSI C84.1: 115 V is the nameplate voltage of equipment for the 120 V system'
+const harmony = 'IEC 60038 put 230 V in the place of 240 V: what was supplied and used stayed as it was'
 const flux = 'peak flux follows V/f; published as proportional (handbooks on volts per hertz)'
 const tested = 'IEC 60950: type tests reach from −10 % to +6 %, +10 % at 230 V'
 const worn = 'a figure that cannot be read is not known; nobody plugs in on a guess (common practice)'
@@ -20,7 +22,8 @@ export const mainsSituations: Situation[] = [
     name: 'an aircraft’s 400 Hz switch-mode supply on 60 Hz',
     because: 'its reservoirs are sized for 400 Hz: at 60 Hz they run empty 6.7 times as long (ripple goes with 1/f)',
     request: plated(US, `INPUT 115V 400Hz 0.5A${out}`, switching),
-    is: { 'mains-frequency': open, 'mains-voltage': ['caution'] },
+    // its 115 V is a nameplate voltage like another: 4 % below, and the frequency is what decides
+    is: { 'mains-frequency': open, 'mains-voltage': ['clear', 'caution'] },
   },
   {
     name: 'the same with nothing known of what is inside',
@@ -96,9 +99,9 @@ export const mainsSituations: Situation[] = [
   },
   {
     name: 'an American 117 V unit on today’s 120 V',
-    because: '126 V, the top of ANSI C84.1 range A, is above 117 V + 6 % = 124 V',
+    because: '117 V is an older name of the same mains (common practice)',
     request: plated(US, `INPUT 117V 60Hz 0.3A${out}`),
-    is: { 'mains-voltage': ['caution'] },
+    is: { 'mains-voltage': passes },
   },
   {
     name: 'an American 117 V unit without a frequency on 230 V 50 Hz',
@@ -404,5 +407,103 @@ export const mainsSituations: Situation[] = [
     because: 'less flux, same voltage',
     request: plated({ country: 'KR', socket: 'F' }, `EINGANG 220V~ 50Hz 20VA AUSGANG 12V= 1A`, iron),
     is: { 'mains-voltage': passes, 'mains-frequency': passes },
+  },
+  {
+    name: 'a 115 V plate on 120 V 60 Hz',
+    because: nameplate,
+    request: plated(US, `INPUT 115V~ 60Hz 0.8A${out}`, switching),
+    is: { 'mains-voltage': passes },
+  },
+  {
+    name: 'a 117 V plate in cycles on 120 V 60 Hz',
+    because: 'an older name of the same mains (common practice)',
+    request: plated(US, `INPUT 117V AC 60CPS 30W${out}`, iron),
+    is: { 'mains-voltage': passes },
+  },
+  {
+    name: 'a 110 V plate on 120 V 60 Hz',
+    because: 'the band goes to 126 V, 110 V was tested to 116.6 V',
+    request: plated(US, `INPUT 110V~ 60Hz 0.8A${out}`, switching),
+    is: { 'mains-voltage': ['caution'] },
+  },
+  {
+    name: 'a 115 V plate on 127 V 60 Hz',
+    because: `127 / 115 = 1.104, which is another mains; ${tested}`,
+    request: plated({ country: null, voltageV: 127, frequencyHz: 60 }, `INPUT 115V~ 60Hz 0.8A${out}`, switching),
+    is: { 'mains-voltage': ['stop'] },
+  },
+  {
+    name: 'a 115 V plate behind a converter of 120 V at 50 Hz',
+    because: 'that is no 120 V 60 Hz system: 126 V at the top, and it was tested to 121.9 V',
+    request: plated(DE, `INPUT 115V~ 50/60Hz 0.2A${out}`, switching, {
+      converter: { kind: 'autotransformer', outputV: 120, ratedVA: 200 },
+    }),
+    is: { 'mains-voltage': ['caution'] },
+  },
+  {
+    name: 'a 240 V plate on 230 V',
+    because: harmony,
+    request: plated(DE, `INPUT 240V~ 50Hz 0.3A${out}`, switching),
+    is: { 'mains-voltage': passes },
+  },
+  {
+    name: 'a 230 V plate on 240 V',
+    because: harmony,
+    request: plated({ country: null, voltageV: 240, frequencyHz: 50 }, `INPUT 230V~ 50Hz 0.3A${out}`, switching),
+    is: { 'mains-voltage': passes },
+  },
+  {
+    name: 'a 220 V plate on 230 V',
+    because: 'the band goes to 253 V, 220 V was tested to 233.2 V',
+    request: plated(DE, `INPUT 220V~ 50Hz 0.3A${out}`, switching),
+    is: { 'mains-voltage': ['caution'] },
+  },
+  {
+    name: 'a 220 V plate on 240 V',
+    because: '240 / 220 = 1.09, and its band goes far beyond the type test',
+    request: plated({ country: null, voltageV: 240, frequencyHz: 50 }, `INPUT 220V~ 50Hz 0.3A${out}`, switching),
+    is: { 'mains-voltage': ['caution'] },
+  },
+  {
+    name: 'a selector at 220 V, with 240 V beside it, on 230 V',
+    because: 'the tap not below the mains is the one to set: 230 V at its top is 253 V',
+    request: plated(DE, `INPUT 100/120/220/240V~ 50/60Hz 60VA${out}`, { ...iron, input: { selectorV: 220 } }),
+    is: { 'mains-voltage': ['caution'] },
+    says: { 'mains-voltage': /set the selector to 240 V/ },
+  },
+  {
+    name: 'the same at 240 V',
+    because: harmony,
+    request: plated(DE, `INPUT 100/120/220/240V~ 50/60Hz 60VA${out}`, { ...iron, input: { selectorV: 240 } }),
+    is: { 'mains-voltage': passes },
+  },
+  {
+    name: 'the same with its place not known',
+    because: 'one of the positions destroys it',
+    request: plated(DE, `INPUT 100/120/220/240V~ 50/60Hz 60VA${out}`, iron),
+    is: { 'mains-voltage': ['unknown'] },
+    says: { 'mains-voltage': /It has to stand at 240 V\./ },
+  },
+  {
+    name: 'a selector of 115 V and 230 V on 120 V, its place not known',
+    because: nameplate,
+    request: plated(US, `INPUT 115/230V~ 50/60Hz 4/2A${out}`, switching),
+    is: { 'mains-voltage': ['unknown'] },
+    says: { 'mains-voltage': /It has to stand at 115 V\./ },
+  },
+  {
+    name: 'a 100 V 50/60 Hz iron unit on 120 V 60 Hz',
+    because:
+      '(120 / 60) / (100 / 50) = 1: its core carries what it is made for, and its outputs stand a fifth too high',
+    request: plated(US, `INPUT AC100V 50/60Hz 20W${out}`, iron),
+    is: { 'mains-voltage': ['stop'] },
+    says: { 'mains-voltage': /core itself does not saturate/ },
+  },
+  {
+    name: 'a 100 V 60 Hz iron unit on 120 V 60 Hz',
+    because: flux,
+    request: plated(US, `INPUT AC100V 60Hz 20W${out}`, iron),
+    is: { 'mains-voltage': ['stop'] },
+    says: { 'mains-voltage': /the core saturates/ },
   },
 ]
