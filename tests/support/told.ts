@@ -6,7 +6,6 @@ import * as checklists from '../../server/plan/checklist.js'
 import * as choices from '../../server/plan/firstPower/lampChoice.js'
 import * as lampReadings from '../../server/plan/firstPower/lampReading.js'
 import * as seriesLamps from '../../server/plan/firstPower/seriesLamp.js'
-import * as transients from '../../server/plan/firstPower/transient.js'
 import * as plans from '../../server/plan/planFirstPower.js'
 import { type Told, tell } from '../../server/words/tell.js'
 
@@ -24,5 +23,4 @@ export const composeChecklist = told(checklists.composeChecklist)
 export const lampChoice = told(choices.lampChoice)
 export const lampReading = told(lampReadings.lampReading)
 export const seriesLamp = told(seriesLamps.seriesLamp)
-export const lampTransient = told(transients.lampTransient)
 export const planFirstPower = told(plans.planFirstPower)
