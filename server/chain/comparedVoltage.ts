@@ -61,9 +61,11 @@ function comparedWords(
   high: number,
 ): Text {
   const { device } = pair
-  const [, wantedHigh] = ends(device)
-  const above = low > wantedHigh
-  const nearV = above ? low : high
+  const [wantedLow, wantedHigh] = ends(device)
+  // of a negative rail the size decides: −5 V is too little for −12 V
+  const [innerV, outerV] = wanted < 0 ? [high, low] : [low, high]
+  const above = wanted < 0 ? innerV < wantedLow : innerV > wantedHigh
+  const nearV = above ? innerV : outerV
   const given =
     what === 'plate'
       ? say`the supply’s ${railText(rail)}`

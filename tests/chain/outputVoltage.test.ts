@@ -28,6 +28,16 @@ describe('output-voltage', () => {
     expect(of(given, { regulatedNeeded: null }).outcome).toBe(is)
   })
 
+  // (12 − 5) / 12 = 58.3 %, (15 − 12) / 12 = 25 %
+  it.each([
+    { given: -5, says: /58\.4.% too low$/ },
+    { given: -11, says: /8\.34.% too low$/ },
+    { given: -13, says: /8\.34.% too high$/ },
+    { given: -15, says: /25.% too high$/ },
+  ])('$given V for a machine that wants −12 V: its size decides what is high and low', ({ given, says }) => {
+    expect(of(given, { inputs: [{ kind: 'dc', voltageV: -12, currentA: 1 }] }).title).toMatch(says)
+  })
+
   it('asks to measure where nothing says whether the supply is regulated', () => {
     expect(of(12, {}, { regulated: null, technology: null }).action).toMatch(/Measure it with nothing connected/)
     expect(of(12).action).toBeNull()
