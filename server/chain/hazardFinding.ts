@@ -1,6 +1,7 @@
 import type { Hazard } from '../plate/labelReading.js'
 import { type HazardDecides, type HazardMeaning, hazardMeanings, hazardRule } from '../tables/hazardWords.js'
-import { underPower } from './action.js'
+import { type Phrase, say } from '../words/phrase.js'
+import { byQualified, underPower } from './action.js'
 import type { Outcome } from './finding.js'
 import type { Judgement, Text } from './judgement.js'
 import type { PairSituation } from './situation.js'
@@ -40,14 +41,17 @@ export function decidesOf(meaning: HazardMeaning): HazardDecides {
 }
 
 /** "The supply’s plate says “KB 5 MIN”: short-time or intermittent duty". */
-export const hazardTitle = ({ on, words, meaning }: PrintedHazard): string =>
-  `The ${on}’s plate says “${words}”: ${meaning}`
+export const hazardTitle = ({ on, words, meaning }: PrintedHazard): Phrase =>
+  say`The ${on}’s plate says “${words}”: ${meaning}`
 
 interface Said {
   why: string
   action: string
   measure?: string
+  hands?: true
 }
+
+const leaveIt = byQualified(say`Leave it to a licensed electrician or another competent, qualified person.`)
 
 /** A hazard as a judgement; its outcome is what its meaning decides, where nothing else is known. */
 export function judgeHazard(
@@ -56,7 +60,7 @@ export function judgeHazard(
   words: Partial<Text> = {},
 ): Judgement[] {
   if (outcome === 'step') return []
-  const { why, action, measure }: Said = hazardMeanings[hazard.meaning]
+  const { why, action, measure, hands }: Said = hazardMeanings[hazard.meaning]
   return [
     {
       outcome,
@@ -64,7 +68,7 @@ export function judgeHazard(
         title: hazardTitle(hazard),
         why,
         working: [],
-        action: measure === undefined ? action : [action, underPower(measure, 'mains')],
+        action: [action, ...(measure === undefined ? [] : [underPower(measure, 'mains')]), ...(hands ? [leaveIt] : [])],
         sources: [ratingPlate, hazardRule],
         ...words,
       }),

@@ -13,6 +13,8 @@ interface Meaning<Decides extends HazardDecides> {
   readonly action: string
   /** what to measure besides, with the supply plugged in and nothing connected */
   readonly measure?: string
+  /** the rest is left to a qualified person */
+  readonly hands?: true
 }
 
 const stop = (why: string, action: string): Meaning<'stop'> => ({ decides: 'stop', why, action })
@@ -26,7 +28,10 @@ const caution = (why: string, action: string): Meaning<'caution'> => ({ decides:
 /** Feeds the topics and gates that exist; by itself it decides nothing. */
 const step = (why: string): Meaning<'step'> => ({ decides: 'step', why, action: '' })
 
-const hands = 'Leave it to a licensed electrician or another competent, qualified person.'
+const left = <Decides extends HazardDecides>(meaning: Meaning<Decides>): Meaning<Decides> => ({
+  ...meaning,
+  hands: true,
+})
 const chargerWhy =
   'A charger is no supply: its voltage with nothing connected may be far above what is printed, may pulse, or may be absent until a battery is felt.'
 const chargerAction =
@@ -34,13 +39,17 @@ const chargerAction =
 
 /** What hazard words mean, with what each decides. Worst first. */
 export const hazardMeanings = frozen({
-  'not isolated from the mains, live chassis': stop(
-    'What is joined to the mains inside puts it on the plug, the jack, the chassis and every cable of the machine: touching any of them can kill.',
-    `Do not connect it, and do not touch or probe its output. ${hands}`,
+  'not isolated from the mains, live chassis': left(
+    stop(
+      'What is joined to the mains inside puts it on the plug, the jack, the chassis and every cable of the machine: touching any of them can kill.',
+      `Do not connect it, and do not touch or probe its output.`,
+    ),
   ),
-  'autotransformer as a supply': stop(
-    'An autotransformer has one winding: its output is joined to the mains, and so is everything that is connected to it.',
-    `Use a supply, or a transformer, with separate windings. ${hands}`,
+  'autotransformer as a supply': left(
+    stop(
+      'An autotransformer has one winding: its output is joined to the mains, and so is everything that is connected to it.',
+      `Use a supply, or a transformer, with separate windings.`,
+    ),
   ),
   'constant current, LED driver': stop(
     'It holds a current, not a voltage: with little or nothing to feed it climbs to its ceiling, often 40 V to 60 V.',
@@ -69,9 +78,11 @@ export const hazardMeanings = frozen({
     'Put the tip on, and mark it.',
     'Measure the polarity with nothing connected, and enter it as measured.',
   ),
-  'no earth, class 0 or 0I': unknown(
-    'Basic insulation alone: after one fault metal parts carry mains.',
-    `Have its insulation tested before it meets any mains. ${hands}`,
+  'no earth, class 0 or 0I': left(
+    unknown(
+      'Basic insulation alone: after one fault metal parts carry mains.',
+      `Have its insulation tested before it meets any mains.`,
+    ),
   ),
   'bell transformer': unknown(
     'It gives alternating current, far above its voltage with little load, and is often made for fixed wiring.',

@@ -109,6 +109,7 @@ export interface JobPage {
 const stageWords: Record<string, string> = {
   before: 'Before',
   look: 'Look',
+  gate: 'Before any power',
   'supply-alone': 'Supply alone',
   'dummy-load': 'Dummy load',
   'bench-supply': 'Bench supply',

@@ -1,29 +1,18 @@
 import request from 'supertest'
-import { afterAll, afterEach, beforeAll, expect, it, vi } from 'vitest'
+import { afterEach, expect, it, vi } from 'vitest'
+import { testApp } from './testApp.js'
 
-const reader = '../../server/plate/readPlate.js'
-const read: string[] = []
-let testApp: typeof import('./testApp.js').testApp
+const read = vi.hoisted((): string[] => [])
 
-// modules are shared between files: the app is loaded anew with a reader that counts, and forgotten afterwards
-beforeAll(async () => {
-  vi.resetModules()
-  vi.doMock(reader, async (original) => {
-    const real = await original<typeof import('../../server/plate/readPlate.js')>()
-    return {
-      ...real,
-      readPlate: (text: string, of: 'supply' | 'device') => {
-        read.push(of)
-        return real.readPlate(text, of)
-      },
-    }
-  })
-  testApp = (await import('./testApp.js')).testApp
-})
-
-afterAll(() => {
-  vi.doUnmock(reader)
-  vi.resetModules()
+vi.mock('../../server/plate/readPlate.js', async (original) => {
+  const real = await original<typeof import('../../server/plate/readPlate.js')>()
+  return {
+    ...real,
+    readPlate: (text: string, of: 'supply' | 'device') => {
+      read.push(of)
+      return real.readPlate(text, of)
+    },
+  }
 })
 
 afterEach(() => {
