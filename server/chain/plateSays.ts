@@ -127,7 +127,14 @@ const setsItself =
 
 /** Whether a plate says that its unit finds the mains voltage itself, so that there is no selector to set. */
 export const saysSetsItself = (label: string | null | undefined): boolean =>
-  label != null && setsItself.test(label.slice(0, plateLimits.mostCharacters.value))
+  (label ?? '')
+    .slice(0, plateLimits.mostCharacters.value)
+    .split(/[\n.]/)
+    .some((line) => setsItself.test(line) && !takenBack.test(line))
+
+/** In one line with the words for it: it has none, it is switched off, or other models have it. */
+const takenBack =
+  /(?<!\p{L})(?:no|not|non|without|off|disabled|manual\p{L}*|only|models?|never|kein\p{L}*|nicht|ohne|aus|nur|sans|pas|sin|senza|sem|n[ãa]o|niet|geen|zonder|ikke|inte|utan|ei|nie|bez|ne|не|нет|без|nem|değil)(?!\p{L})|[非不无無]|なし|ない|없음|아님/iu
 
 const switchWords =
   /(?<!\p{L})(?:select(?:able|or)?|slide\s+switch|switchable|multi[- ]?voltage|adjustable|variable|umschaltbar|einstellbar|w[äa]hlbar|schiebeschalter|s[ée]lectionnable|commutable|r[ée]glable|seleccionable|conmutable|ajustable|regulable|selezionabile|commutabile|regolabile|selecion[áa]vel|ajust[áa]vel|instelbaar|omschakelbaar|omkopplingsbar|st[äa]llbar|justerbar|valittava|s[äa]{1,2}dett[äa]v[äa]|prze[łl][ąa]czan\p{L}*|regulowan\p{L}*|p[řr]ep[íi]nateln\p{L}*|voliteln\p{L}*|v[áa]laszthat[óo]|переключаем\p{L}*|регулируем\p{L}*)(?!\p{L})|切替|切換|可変|可调|可調|可切换|전환|가변/iu

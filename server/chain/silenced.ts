@@ -3,7 +3,8 @@ import { type Action, actionText } from './action.js'
 import type { Finding, Outcome } from './finding.js'
 import { mainsTopics, type TopicName } from './index.js'
 
-const mainsSide: readonly TopicName[] = mainsTopics.map(({ name }) => name)
+/** An output that may be joined to the mains is one with it: nobody probes it. */
+const mainsSide: readonly TopicName[] = [...mainsTopics.map(({ name }) => name), 'isolation']
 /** Where one of these is open, whether the supply may meet this mains at all is: no cord is of use before. */
 const meeting: readonly TopicName[] = ['mains-voltage', 'mains-frequency', 'converter']
 

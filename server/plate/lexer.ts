@@ -7,6 +7,7 @@ import { type Lexicon, latinShape, lexicon, lookAlikeShape } from './lexicon.js'
 import { mayDraw, polarityDrawing } from './polarityDrawing.js'
 import { areSettings } from './quantity.js'
 import type { NumberToken, Token } from './token.js'
+import { isTorn } from './tornFigure.js'
 
 /** Letters taken for figures where a number with a unit results. */
 const asDigit: Readonly<Record<string, string>> = Object.fromEntries(
@@ -517,7 +518,13 @@ class Lexer {
     const gap = joined ? 'none' : this.#gapBefore(start, end, unit)
     const from = gap === 'torn' ? this.#tokens.pop()!.start : start
     const isRepaired = joined !== null || figures.lookAlike || digits !== figures.digits || unit?.reads != null
-    if (gap === 'torn' || this.#followsLostFigure(start) || (unit && this.#isTornUnit(unit))) digits = null
+    if (
+      gap === 'torn' ||
+      this.#followsLostFigure(start) ||
+      isTorn(this.#text, start) ||
+      (unit && this.#isTornUnit(unit))
+    )
+      digits = null
     if (unit && this.#isNumberedRail(start, unit)) unit.end += 1
     const next = this.#char(end)
     if (!unit && isLetter(next)) {

@@ -77,7 +77,7 @@ function said(clause: Clause): Said {
  */
 function readings(pieces: readonly Piece[]): Pair[] | null {
   const dashes = pieces.filter(({ is }) => is === 'dash')
-  if (dashes.length > mostDashes) return null
+  if (dashes.length > mostDashes || isFlanked(pieces)) return null
   const found: Pair[][] = []
   for (let choice = 0; choice < 2 ** dashes.length; choice += 1) {
     const pairs = pairsOf(
@@ -91,6 +91,17 @@ function readings(pieces: readonly Piece[]): Pair[] | null {
   if (found.length === 0 || new Set(found.flat().flatMap(tells)).size > 1) return null
   const doubts = (pairs: Pair[]): number => pairs.filter(({ doubtful }) => doubtful).length
   return found.reduce((best, one) => (doubts(one) < doubts(best) ? one : best))
+}
+
+/** "+ CENTER -": of one place with a sign on either side it is not told which is its own. */
+function isFlanked(pieces: readonly Piece[]): boolean {
+  const at = pieces.findIndex(isPlace)
+  if (at < 0 || pieces.filter(isPlace).length > 1) return false
+  const signs = (part: readonly Piece[]): boolean =>
+    part.some((piece) => piece.is === 'dash' || (isPole(piece) && piece.sign))
+  return (
+    signs(pieces.slice(0, at)) && signs(pieces.slice(at + 1)) && pieces.every((piece) => !isPole(piece) || piece.sign)
+  )
 }
 
 /** Places and poles two by two, in whichever order; null where one is left over. */

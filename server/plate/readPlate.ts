@@ -42,7 +42,7 @@ export function explainPlate(text: string, of: PlateOf = 'supply'): { reading: L
   for (const { quantity, as } of ratings.used) mark(tokens, quantity.first, quantity.last, as)
   const printed = printedPlug(folded.upper)
   for (const [first, last] of fuses) mark(tokens, first, last, 'fuse')
-  const protectionClass = readClass(tokens)
+  const protectionClass = readClass(tokens, folded.upper)
   const sized = printed?.stretches.map(({ start, end }) => markStretch(tokens, start, end)) ?? []
   const hazards = plateHazards(folded, text, tokens, ratings)
   const original = (first: Token, last: Token): string =>
@@ -115,7 +115,7 @@ function joined(tokens: readonly Token[], clauses: readonly PolarityClause[]): T
 }
 
 /** Only as printed; two classes on one plate say nothing. */
-function readClass(tokens: Token[]): ProtectionClass | null {
+function readClass(tokens: Token[], upper: string): ProtectionClass | null {
   const found: { said: ProtectionClass; token: Token }[] = []
   for (const token of tokens) {
     if (token.type === 'symbol' && token.meaning === 'class II') found.push({ said: 'II', token })
@@ -125,9 +125,13 @@ function readClass(tokens: Token[]): ProtectionClass | null {
     if (token.meaning === 'class III') found.push({ said: 'III', token })
   }
   if (new Set(found.map(({ said }) => said)).size !== 1) return null
+  if (found.some(({ token: { start } }) => denied.test(upper.slice(Math.max(0, start - 12), start)))) return null
   for (const { token } of found) token.role = 'protection class'
   return found[0]!.said
 }
+
+/** "NOT DOUBLE INSULATED": a word that denies stands right before. */
+const denied = /(?:^|[^\p{L}])(?:NOT|NO|NON|NICHT|KEINE?|PAS|NIET|IKKE|INTE|EI|NIE|NE|НЕ)[\s-]*$|[非不无無]$/u
 
 /** What stands beyond the longest text that is read. */
 const tail = (rest: string): string[] => (rest.trim() === '' ? [] : [rest.trim()])

@@ -1,6 +1,7 @@
 import { judgePair, judgeSupplySide, mainsRatioOf, verdictOf } from '../chain/assessPrepared.js'
 import { byWorst, type Finding, outcomes, type TopicName, type Verdict } from '../chain/finding.js'
 import { type Judged, toFinding } from '../chain/judgement.js'
+import { silenced } from '../chain/silenced.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situation.js'
 
 /**
@@ -31,10 +32,10 @@ export interface Pairing {
 /** Judges one supply for one machine. */
 export function pairing(side: SupplySide, supply: PreparedSupply, device: PreparedDevice): Pairing {
   const judged = [...judgePair(supply, device, side.mainsRatio), ...side.judged]
-  const [worst] = judged.toSorted(byWorst)
+  const [worst] = silenced(judged.map((one) => toFinding(one.topic, one))).toSorted(byWorst)
   return {
     verdict: verdictOf(judged),
-    against: worst === undefined || worst.outcome === 'clear' ? null : toFinding(worst.topic, worst),
+    against: worst === undefined || worst.outcome === 'clear' ? null : worst,
     counts: outcomes.map((outcome) => judged.filter((judgement) => judgement.outcome === outcome).length),
   }
 }

@@ -72,7 +72,10 @@ describe('matching over the shelf', () => {
       const facts = supplies.find(([other]) => other === name)?.[1]
       const check = { site: { country: 'DE' }, supply: facts, device: reversed.device }
       const { body } = await request(test.app).post('/api/check').send(check)
-      if (against) expect(body.findings).toContainEqual(against)
+      // the cord is not the shelf's: where it is open, the check lets nothing be put under power
+      if (!against) continue
+      const { action: _action, actions: _actions, ...said } = against
+      expect(body.findings).toContainEqual(expect.objectContaining(said))
     }
   })
 

@@ -5,13 +5,14 @@ import { checkValues } from '../../../server/facts/address.js'
 import { labelOf } from '../../../server/facts/boxes.js'
 import { checkAddress } from '../../../server/web/forms/checkAddress.js'
 import { addressOf, checkNames, readCheckAddress, readCheckForm } from '../../../server/web/forms/checkForm.js'
+import { tell } from '../../../server/words/tell.js'
 
 const parameters = (address: string): Record<string, string> =>
   Object.fromEntries(new URL(address, 'http://localhost').searchParams)
 
 const request = (sent: Record<string, string>): CheckRequest => {
   const form = readCheckForm(sent)
-  expect(form.faults).toEqual([])
+  expect(tell(form.faults)).toEqual([])
   if (!form.request) throw new Error('no request')
   return form.request
 }
@@ -201,7 +202,7 @@ describe('the form of a check', () => {
   it.each(['240-100', '100-120-240', 'wide', '100-', '1,500', '0', '-5'])('refuses the input voltage %j', (typed) => {
     const form = readCheckForm({ in: typed })
     expect(form.request).toBeNull()
-    expect(form.faults).toEqual([{ name: 'in', message: expect.stringMatching(/^Input voltage /) }])
+    expect(tell(form.faults)).toEqual([{ name: 'in', message: expect.stringMatching(/^Input voltage /) }])
     expect(form.state.values.in).toBe(typed)
   })
 
@@ -223,7 +224,7 @@ describe('the form of a check', () => {
 
   it('asks for the voltage of a row of which something else was given', () => {
     const { faults } = readCheckForm({ out2a: '3' })
-    expect(faults).toEqual([{ name: 'out2', message: 'Enter the voltage of output 2.' }])
+    expect(tell(faults)).toEqual([{ name: 'out2', message: 'Enter the voltage of output 2.' }])
   })
 
   it.each([
@@ -242,7 +243,7 @@ describe('the form of a check', () => {
   ])('answers %j with a sentence beside %s', (sent, name, message) => {
     const form = readCheckForm(sent)
     expect(form.request).toBeNull()
-    expect(form.faults).toEqual([{ name, message: expect.stringContaining(message) }])
+    expect(tell(form.faults)).toEqual([{ name, message: expect.stringContaining(message) }])
   })
 
   it('takes right-to-left words as words', () => {
