@@ -2,7 +2,7 @@
 const reach = 24
 
 /** Marks that join no figures of a plate: between two of them they stand for one that was not recognised. */
-const strayMark = /\d[ \t]?[|&·•∙⋅‧\\;!'"→](?:[ \t]?)$|\d[:+]$|\d[ \t]?(?:u\.|&)[ \t]$/u
+const strayMark = /\d[ \t]{0,3}[|&·•∙⋅‧\\;!'"→][ \t]{0,3}$|\d[:+]$|\d[ \t]{0,3}(?:u\.|&)[ \t]{1,3}$/u
 /** A place where print was missing or left out: "[..]", "(?)", "(illegible)", "...5A"; brackets with letters name something. */
 const hole =
   /\[[^\p{L}\]]*\][ \t]?$|\([ \t]*(?:\?+|illegible|unreadable|unleserlich|illisible|illeggibile|ilegible)[ \t]*\)[ \t]?$|(?:^|[\s:])(?:\.{3}|…)$/iu

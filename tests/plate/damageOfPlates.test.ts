@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs'
 import { parse } from 'csv-parse/sync'
-import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { LabelRail, LabelReading } from '../../server/plate/labelReading.js'
 import { readPlate } from '../../server/plate/readPlate.js'
@@ -101,6 +100,8 @@ const notYet = [
   'DC7 .5V 最大',
   'DC2 4V 输出电流',
   '-12V lA 350W',
+  // a setting for the mains torn behind a word of no known meaning
+  '12 7/220 В',
 ]
 
 describe('damage of the kind that pasted text has', () => {
@@ -113,12 +114,12 @@ describe('damage of the kind that pasted text has', () => {
         ),
       )
       expect(places.length).toBeGreaterThan(1000)
-      fc.assert(
-        fc.property(fc.constantFrom(...places), ({ text, damaged }) => {
-          expect(invented(readPlate(text), readPlate(damaged)), damaged).toEqual([])
-        }),
-        { numRuns: 300 },
-      )
+      const whole = new Map(texts.map((text) => [text, readPlate(text)]))
+      const wrong = places.flatMap(({ text, damaged }) => {
+        const said = invented(whole.get(text)!, readPlate(damaged))
+        return said.length === 0 ? [] : [{ damaged, said }]
+      })
+      expect(wrong).toEqual([])
     },
     60_000,
   )
