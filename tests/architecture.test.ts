@@ -32,10 +32,9 @@ const allowed: Record<string, string[]> = {
   chain: ['facts', 'plate', 'physics', 'words', 'tables'],
   plan: ['chain', 'facts', 'plate', 'physics', 'words', 'tables'],
   store: [],
-  shelf: ['store', 'chain', 'facts', 'plate', 'physics', 'words', 'tables'],
-  jobs: ['store', 'plan', 'chain', 'facts', 'plate', 'physics', 'words', 'tables'],
-  web: ['', 'store', 'shelf', 'jobs', 'plan', 'chain', 'facts', 'plate', 'physics', 'words', 'tables'],
-  '': ['', 'store', 'web', 'shelf', 'jobs', 'tables'],
+  bench: ['store', 'plan', 'chain', 'facts', 'plate', 'physics', 'words', 'tables'],
+  web: ['', 'store', 'bench', 'plan', 'chain', 'facts', 'plate', 'physics', 'words', 'tables'],
+  '': ['', 'store', 'web', 'bench', 'tables'],
 }
 
 const local = imports.filter(({ target }) => target.startsWith('.'))
@@ -54,11 +53,11 @@ describe('the arrows between folders', () => {
   it('lead to text at the edge alone: whoever tells a phrase writes pages, JSON or kept records', () => {
     const telling = local.filter(({ target, typeOnly }) => target.endsWith('words/tell.js') && !typeOnly)
     expect(telling.length).toBeGreaterThan(5)
-    const below = telling.filter(({ file }) => !['web', 'shelf', 'jobs'].includes(folderOf(file)))
+    const below = telling.filter(({ file }) => !['web', 'bench'].includes(folderOf(file)))
     expect(below).toEqual([])
   })
 
-  it('go one way: web → plan, jobs, shelf → chain → facts → plate, physics, words → tables', () => {
+  it('go one way: web → bench → plan → chain → facts → plate, physics, words → tables', () => {
     const wrong = local.filter(({ file, target }) => {
       const to = folderOf(relative(server, join(server, dirname(file), target)))
       const from = folderOf(file)

@@ -1,8 +1,8 @@
 import { joined, listed, or, type Phrase, say } from '../words/phrase.js'
 import { isSame, unique } from '../words/unique.js'
 import { actionsOf } from './action.js'
+import type { Mains } from './case/situation.js'
 import { type Judgement, type Text, uniqueSources, unknown } from './judgement.js'
-import type { Mains } from './situation.js'
 import { mainsText } from './words.js'
 
 /**

@@ -1,7 +1,7 @@
 import { assessPrepared, verdictOf } from './assessPrepared.js'
-import { type Case, prepareCase } from './case.js'
+import { type Case, prepareCase } from './case/case.js'
+import type { CheckRequest } from './case/request.js'
 import type { CheckResponse } from './finding.js'
-import type { CheckRequest } from './request.js'
 
 /** Judges a case by every topic that applies. Never throws for a request of the right shape. */
 export function assessCase({ request, site, supply, device }: Case): CheckResponse {

@@ -1,15 +1,15 @@
 import { acrossSystems } from './acrossSystems.js'
-import { type Contradiction, tellingOverruled } from './contradiction.js'
+import { type Contradiction, tellingOverruled } from './case/contradiction.js'
+import { overWindow, windowsInUse } from './case/plateWindow.js'
+import type { Converter, Cord } from './case/request.js'
+import type { MainsSituation, PairSituation, PreparedDevice, PreparedSite, PreparedSupply } from './case/situation.js'
+import { type Proposed, tellingProposed } from './case/tellingProposed.js'
 import type { Finding, Outcome, Verdict } from './finding.js'
 import { mainsTopics, pairTopics, type TopicName } from './index.js'
 import { type Judged, type Judgement, toFinding, worstFirst, worstOf } from './judgement.js'
-import { matchRails } from './matchRails.js'
-import { overWindow, windowsInUse } from './plateWindow.js'
+import { matchRails } from './matching/matchRails.js'
 import { reachOf } from './reach.js'
-import type { Converter, Cord } from './request.js'
 import { silenced } from './silenced.js'
-import type { MainsSituation, PairSituation, PreparedDevice, PreparedSite, PreparedSupply } from './situation.js'
-import { type Proposed, tellingProposed } from './tellingProposed.js'
 
 /** Findings of a check whose plates are read and whose site is resolved: worst first, within one outcome in chain order. */
 export function assessPrepared(

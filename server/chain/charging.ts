@@ -1,8 +1,8 @@
 import type { HazardMeaning } from '../tables/hazardWords.js'
 import { say } from '../words/phrase.js'
+import type { PairSituation, PreparedSupply } from './case/situation.js'
 import { hazardsOf, judgeHazard, type PrintedHazard } from './hazardFinding.js'
 import { type Judgement, together } from './judgement.js'
-import type { PairSituation, PreparedSupply } from './situation.js'
 import { pairTopic } from './topic.js'
 
 const constantCurrent: HazardMeaning = 'constant current, LED driver'

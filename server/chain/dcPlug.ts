@@ -5,10 +5,10 @@ import { extraLowVoltageMostV, plugBoreLoose, plugBoreTight, plugOuterMost } fro
 import { joined, type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, millimetres, plain, volts } from '../words/quantity.js'
 import { underPower } from './action.js'
+import type { PairSituation, PreparedPlug } from './case/situation.js'
 import { dcInvolved } from './dcInvolved.js'
 import { caution, clear, type Judgement, stop, together, uniqueSources, unknown } from './judgement.js'
-import { drawnA, ends, ratedA } from './matchRails.js'
-import type { PairSituation, PreparedPlug } from './situation.js'
+import { drawnA, ends, ratedA } from './matching/matchRails.js'
 import { pairTopic } from './topic.js'
 
 const sizeNames = commonPractice(

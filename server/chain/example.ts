@@ -1,4 +1,4 @@
-import type { CheckRequest, Converter, Cord, Device, Site, Supply } from './request.js'
+import type { CheckRequest, Converter, Cord, Device, Site, Supply } from './case/request.js'
 
 /** What an example changes of the whole case; a part is laid over it field by field, one level deep. */
 export interface ExampleChanges {

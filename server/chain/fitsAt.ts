@@ -1,6 +1,6 @@
 import { mainsOf } from '../tables/mains.js'
 import { countriesOfFit, type Fit, fits } from '../tables/sockets.js'
-import type { Mains, PreparedSite } from './situation.js'
+import type { Mains, PreparedSite } from './case/situation.js'
 
 /**
  * Whether a plug goes into a socket of a site. Where the country is not known, every country whose sockets of this letter

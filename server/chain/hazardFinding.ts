@@ -2,9 +2,9 @@ import type { Hazard } from '../plate/labelReading.js'
 import { type HazardDecides, type HazardMeaning, hazardMeanings, hazardRule } from '../tables/hazardWords.js'
 import { type Phrase, say } from '../words/phrase.js'
 import { byQualified, underPower } from './action.js'
+import type { PairSituation } from './case/situation.js'
 import type { Outcome } from './finding.js'
 import type { Judgement, Text } from './judgement.js'
-import type { PairSituation } from './situation.js'
 import { ratingPlate } from './words.js'
 
 /** A hazard with the plate it stands on. */

@@ -1,10 +1,10 @@
 import { commonPractice } from '../tables/source.js'
 import { listed, say } from '../words/phrase.js'
+import type { PairSituation } from './case/situation.js'
 import { chargingMeanings } from './charging.js'
 import { decidingMeanings, hazardsOf, judgeHazard } from './hazardFinding.js'
 import { isolationMeanings } from './isolation.js'
 import { caution, type Judgement, together } from './judgement.js'
-import type { PairSituation } from './situation.js'
 import { pairTopic } from './topic.js'
 import { ratingPlate } from './words.js'
 

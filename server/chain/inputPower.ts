@@ -4,7 +4,7 @@ import type { Source } from '../tables/source.js'
 import { supplyEfficiency, switchModePowerFactor, transformerPowerFactor } from '../tables/thresholds.js'
 import { type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, voltAmperes, volts, watts } from '../words/quantity.js'
-import type { PreparedSupply, Rail } from './situation.js'
+import type { PreparedSupply, Rail } from './case/situation.js'
 import { ratingPlate } from './words.js'
 
 /** What a supply takes from the mains at most. */

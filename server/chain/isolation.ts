@@ -1,8 +1,8 @@
 import type { HazardMeaning } from '../tables/hazardWords.js'
 import { say } from '../words/phrase.js'
+import type { PairSituation } from './case/situation.js'
 import { hazardsOf, hazardTitle, judgeHazard } from './hazardFinding.js'
 import { type Judgement, together } from './judgement.js'
-import type { PairSituation } from './situation.js'
 import { pairTopic } from './topic.js'
 
 const positive: HazardMeaning = 'positive earth (case positive)'

@@ -2,10 +2,10 @@ import { commonPractice, published } from '../tables/source.js'
 import { say } from '../words/phrase.js'
 import { amperes, ohms, volts, watts } from '../words/quantity.js'
 import { underPower } from './action.js'
+import type { PairSituation, Rail } from './case/situation.js'
 import { caution, type Judgement } from './judgement.js'
-import { drawnA } from './matchRails.js'
-import { railText } from './railText.js'
-import type { PairSituation, Rail } from './situation.js'
+import { drawnA } from './matching/matchRails.js'
+import { railText } from './matching/railText.js'
 import { ratingPlate } from './words.js'
 
 const outsideLeast = published(

@@ -5,9 +5,9 @@ import { fluxClear, fluxStopAbove, frequencyMatch, speedFollowsFrequency } from 
 import { listed, type Phrase, say } from '../words/phrase.js'
 import { decimal, hertz, percent } from '../words/quantity.js'
 import { nearWiring } from './action.js'
+import type { DeviceRail, MainsSituation, Rail } from './case/situation.js'
 import { caution, type Judgement, stop, type Text, unknown } from './judgement.js'
-import { ends, matchRails } from './matchRails.js'
-import type { DeviceRail, MainsSituation, Rail } from './situation.js'
+import { ends, matchRails } from './matching/matchRails.js'
 import { ratingPlate } from './words.js'
 
 const voltageOnly = commonPractice(

@@ -1,10 +1,10 @@
 import { commonPractice } from '../tables/source.js'
 import { say } from '../words/phrase.js'
 import { underPower } from './action.js'
+import type { RailPair } from './case/situation.js'
 import { wanting } from './example.js'
 import { clear, type Judgement, stop, type Text, unknown } from './judgement.js'
-import { kindText, railText } from './railText.js'
-import type { RailPair } from './situation.js'
+import { kindText, railText } from './matching/railText.js'
 import { pairTopic } from './topic.js'
 import { ratingPlate } from './words.js'
 

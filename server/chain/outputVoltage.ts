@@ -8,15 +8,14 @@ import { usbFixedVoltages, usbNoLimiter } from '../tables/usbPower.js'
 import { listed, say } from '../words/phrase.js'
 import { decimal, percent } from '../words/quantity.js'
 import { underPower } from './action.js'
+import type { DeviceRail, PairSituation, RailPair } from './case/situation.js'
 import { voltageNotHeld } from './charging.js'
-import { compareVoltage } from './comparedVoltage.js'
 import { wanting } from './example.js'
 import { type Judgement, stop, type Text, together, unknown } from './judgement.js'
-import { measuredOf, strayReading } from './measuredOutput.js'
-import { toleranceOf } from './outputTolerance.js'
-import { railText } from './railText.js'
-import type { DeviceRail, PairSituation, RailPair } from './situation.js'
-import { pairTopic } from './topic.js'
+import { compareVoltage } from './matching/comparedVoltage.js'
+import { measuredOf, strayReading } from './matching/measuredOutput.js'
+import { toleranceOf } from './matching/outputTolerance.js'
+import { railText } from './matching/railText.js'
 import {
   atFullLoad,
   implausible,
@@ -24,7 +23,8 @@ import {
   judgeUnregulated,
   regulationNotKnown,
   regulationOpen,
-} from './unregulatedOutput.js'
+} from './matching/unregulatedOutput.js'
+import { pairTopic } from './topic.js'
 import { ratingPlate } from './words.js'
 
 /** Whether each rail of the machine gets the voltage it wants. */

@@ -1,10 +1,10 @@
 import { atMost } from '../physics/tolerance.js'
 import { say } from '../words/phrase.js'
 import { amperes } from '../words/quantity.js'
+import type { PairSituation } from './case/situation.js'
 import { hazardsOf, hazardTitle, judgeHazard } from './hazardFinding.js'
 import type { Judgement } from './judgement.js'
-import { ratedA } from './matchRails.js'
-import type { PairSituation } from './situation.js'
+import { ratedA } from './matching/matchRails.js'
 
 const figure = /(\d+(?:[.,]\d+)?)\s*(m)?[AА]/iu
 

@@ -1,11 +1,11 @@
 import { commonPractice, fromMemory } from '../tables/source.js'
 import { say } from '../words/phrase.js'
 import { underPower } from './action.js'
+import type { Polarity } from './case/request.js'
+import type { PairSituation } from './case/situation.js'
 import { dcInvolved } from './dcInvolved.js'
 import { hazardsOf, judgeHazard } from './hazardFinding.js'
 import { clear, stop, type Text, unknown } from './judgement.js'
-import type { Polarity } from './request.js'
-import type { PairSituation } from './situation.js'
 import { pairTopic } from './topic.js'
 import { measuredThere, ratingPlate } from './words.js'
 

@@ -1,8 +1,8 @@
 import { inletByName } from '../tables/inlets.js'
 import type { Source } from '../tables/source.js'
 import { type Phrase, say } from '../words/phrase.js'
-import type { ProtectionClass } from './request.js'
-import type { PreparedSupply } from './situation.js'
+import type { ProtectionClass } from './case/request.js'
+import type { PreparedSupply } from './case/situation.js'
 import { ratingPlate } from './words.js'
 
 export interface KnownClass {

@@ -1,5 +1,5 @@
-import type { Converter } from './request.js'
-import type { Mains, Reach } from './situation.js'
+import type { Converter } from './case/request.js'
+import type { Mains, Reach } from './case/situation.js'
 
 /**
  * What reaches the supply: the mains, or a converter's output with the mains' percentage band and the mains' frequency,

@@ -1,9 +1,9 @@
 import { frequencyMatch, speedFollowsFrequency } from '../tables/thresholds.js'
 import { listed, say } from '../words/phrase.js'
 import { decimal, hertz, percent } from '../words/quantity.js'
+import type { MainsSituation } from './case/situation.js'
 import { caution, clear } from './judgement.js'
 import { acPairs } from './machineFrequency.js'
-import type { MainsSituation } from './situation.js'
 import { mainsTopic } from './topic.js'
 import { ratingPlate } from './words.js'
 

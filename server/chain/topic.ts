@@ -1,9 +1,9 @@
 import type { Words } from '../words/phrase.js'
+import type { MainsSituation, PairSituation } from './case/situation.js'
 import type { LinkKey } from './chainLinks.js'
 import type { ExampleChanges } from './example.js'
 import type { Outcome } from './finding.js'
 import type { Judgement } from './judgement.js'
-import type { MainsSituation, PairSituation } from './situation.js'
 
 /** What makes a topic come to an outcome, with an example that does; or why it never does. */
 export type OutcomeRule = { rule: Words; example: ExampleChanges } | { never: Words }

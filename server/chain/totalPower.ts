@@ -3,8 +3,8 @@ import type { Source } from '../tables/source.js'
 import { measuredDemandHeadroom, plateDemandHeadroom, totalPowerAbove } from '../tables/thresholds.js'
 import { joined, type Phrase, say } from '../words/phrase.js'
 import { decimal, watts } from '../words/quantity.js'
-import { ends } from './matchRails.js'
-import type { DeviceRail, PairSituation, PreparedSupply } from './situation.js'
+import type { DeviceRail, PairSituation, PreparedSupply } from './case/situation.js'
+import { ends } from './matching/matchRails.js'
 import { ratingPlate } from './words.js'
 
 /** What all outputs give together against what all rails of the machine take. */

@@ -1,7 +1,7 @@
 import { type Phrase, say } from '../words/phrase.js'
 import { type Action, buying, byQualified, nearWiring } from './action.js'
+import type { MainsSituation } from './case/situation.js'
 import { isCaptive } from './protectionClass.js'
-import type { MainsSituation } from './situation.js'
 
 /**
  * To have another cord: a whole set is bought; one that is led into the unit is changed by qualified hands, and nothing is bought.

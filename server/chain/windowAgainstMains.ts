@@ -1,9 +1,9 @@
 import { atMost } from '../physics/tolerance.js'
 import { plateNominalFor } from '../tables/plateNominals.js'
 import { nominalMatch, voltageCautionBelow, voltageStopAbove, voltageStopBelow } from '../tables/thresholds.js'
+import type { VoltageWindow } from './case/request.js'
 import type { Outcome } from './finding.js'
-import type { VoltageWindow } from './request.js'
-import { testedTop } from './testedTop.js'
+import { testedTop } from './matching/testedTop.js'
 
 /** How a plate's window stands to the mains. */
 export type WindowFit =

@@ -1,7 +1,7 @@
 import { commonPractice, type Source } from '../tables/source.js'
 import { joined, type Phrase, say } from '../words/phrase.js'
 import { hertz, volts } from '../words/quantity.js'
-import type { Mains } from './situation.js'
+import type { Mains } from './case/situation.js'
 
 /** Stands in every action that touches mains wiring. */
 export const qualifiedHands =

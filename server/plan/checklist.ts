@@ -1,6 +1,6 @@
+import { isFor } from '../chain/case/plateWindow.js'
+import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/case/situation.js'
 import type { CheckResponse, Finding, Verdict } from '../chain/finding.js'
-import { isFor } from '../chain/plateWindow.js'
-import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/situation.js'
 import { mainsText } from '../chain/words.js'
 import { type Phrase, say, type Words } from '../words/phrase.js'
 import { millimetres, quantity, volts } from '../words/quantity.js'

@@ -1,4 +1,4 @@
-import type { Case } from '../chain/case.js'
+import type { Case } from '../chain/case/case.js'
 import type { CheckResponse } from '../chain/finding.js'
 import { unique } from '../words/unique.js'
 import type { FirstPowerPlan } from './firstPowerPlan.js'

@@ -1,6 +1,6 @@
 import type { Phrase } from '../words/phrase.js'
 import { prose } from '../words/prose.js'
-import { unbroken } from './unbroken.js'
+import { unbroken } from './parts/unbroken.js'
 
 /** One word of the trade, in two sentences of our own. */
 export interface Word {

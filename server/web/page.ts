@@ -2,9 +2,9 @@ import type { Request, Response } from 'express'
 import type { Words } from '../words/phrase.js'
 import { tell } from '../words/tell.js'
 import { decimalSign } from './decimalSign.js'
-import type { FormFault, FormState } from './forms/formState.js'
 import { glossary } from './glossary.js'
 import { onceForPage } from './once.js'
+import type { FormFault, FormState } from './parts/formState.js'
 
 export type NavName = 'check' | 'first-power' | 'fuse' | 'jobs' | 'shelf' | 'reference'
 

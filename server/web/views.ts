@@ -2,8 +2,8 @@ import { join } from 'node:path'
 import express, { type Express, type RequestHandler } from 'express'
 import { root } from '../root.js'
 import { language } from './language.js'
-import { day } from './viewModels/dates.js'
-import { outcomeWords } from './viewModels/verdictWords.js'
+import { day } from './parts/dates.js'
+import { outcomeWords } from './parts/verdictWords.js'
 
 /** Views, and the words all of them share; `now` tells the day that stands on paper. */
 export function setUpViews(app: Express, now: () => number = Date.now): void {

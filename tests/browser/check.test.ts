@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { examples } from '../../server/web/viewModels/examples.js'
+import { examples } from '../../server/web/parts/examples.js'
 import { withoutBrowser } from './browser.js'
 import { opened } from './opened.js'
 

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import sharp from 'sharp'
-import { examples } from '../../server/web/viewModels/examples.js'
+import { examples } from '../../server/web/parts/examples.js'
 import { launch, run } from './browser.js'
 
 const save = (picture: Uint8Array, name: string, width?: number) =>

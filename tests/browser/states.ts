@@ -2,8 +2,8 @@ import type { Page } from 'playwright-core'
 import sharp from 'sharp'
 import { StorageFault } from '../../server/store/errors.js'
 import type { Store } from '../../server/store/store.js'
-import { mostTries } from '../../server/web/access.js'
-import { exampleRows, examples } from '../../server/web/viewModels/examples.js'
+import { mostTries } from '../../server/web/guards/access.js'
+import { exampleRows, examples } from '../../server/web/parts/examples.js'
 
 /** What a form sends: a text for each field, or a file. */
 type Sent = Record<string, string | { file: string; text: string }>

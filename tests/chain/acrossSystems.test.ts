@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { acrossSystems } from '../../server/chain/acrossSystems.js'
+import type { Mains } from '../../server/chain/case/situation.js'
 import { caution, clear, type Judgement, stop } from '../../server/chain/judgement.js'
-import type { Mains } from '../../server/chain/situation.js'
 import { tell } from '../../server/words/tell.js'
 
 const system = (voltageV: number): Mains => ({ voltageV, frequencyHz: 60, minV: null, maxV: null, sources: [] })

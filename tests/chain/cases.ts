@@ -1,5 +1,5 @@
+import type { CheckRequest } from '../../server/chain/case/request.js'
 import type { Outcome, ToldFinding, TopicName } from '../../server/chain/finding.js'
-import type { CheckRequest } from '../../server/chain/request.js'
 import { assess } from '../support/told.js'
 
 type Partly<T> = T extends (infer Item)[] ? Item[] : T extends object ? { [Key in keyof T]?: Partly<T[Key]> | null } : T

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import type { CheckRequest } from '../../server/chain/case/request.js'
 import type { Outcome } from '../../server/chain/finding.js'
-import type { CheckRequest } from '../../server/chain/request.js'
 import { changed, findingsOn, onlyFinding } from './cases.js'
 
 /** A 120 V supply of 60 VA (120 V × 0.5 A) behind a converter. */

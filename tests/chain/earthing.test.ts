@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import type { CheckRequest } from '../../server/chain/case/request.js'
 import type { Outcome } from '../../server/chain/finding.js'
-import type { CheckRequest } from '../../server/chain/request.js'
 import { changed, onlyFinding } from './cases.js'
 
 /** A class I supply with every link earthed: C14, three-core cord, CEE 7/7 in an F socket. */

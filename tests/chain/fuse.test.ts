@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import { prepareSite } from '../../server/chain/case/prepareSite.js'
+import { prepareSupply } from '../../server/chain/case/prepareSupply.js'
+import type { CheckRequest } from '../../server/chain/case/request.js'
 import { fuseQuestion } from '../../server/chain/fuse/question.js'
 import { fuseRequestOf } from '../../server/chain/fuse.js'
-import { prepareSite } from '../../server/chain/prepareSite.js'
-import { prepareSupply } from '../../server/chain/prepareSupply.js'
 import { reachOf } from '../../server/chain/reach.js'
-import type { CheckRequest } from '../../server/chain/request.js'
 import { readPlate } from '../../server/plate/readPlate.js'
 import { changed, findingsOn, onlyFinding } from './cases.js'
 

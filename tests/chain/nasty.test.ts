@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { CheckRequest } from '../../server/chain/request.js'
+import type { CheckRequest } from '../../server/chain/case/request.js'
 import { assess } from '../support/told.js'
 import { changed, onlyFinding, outcomesOn } from './cases.js'
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import type { Polarity } from '../../server/chain/case/request.js'
 import type { Outcome } from '../../server/chain/finding.js'
-import type { Polarity } from '../../server/chain/request.js'
 import { changed, findingsOn, onlyFinding } from './cases.js'
 
 const P = 'centre-positive'

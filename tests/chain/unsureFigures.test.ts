@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { CheckRequest } from '../../server/chain/request.js'
+import type { CheckRequest } from '../../server/chain/case/request.js'
 import { assess } from '../support/told.js'
 
 /** A case without any conflict but for what its plates leave in doubt. */

@@ -1,11 +1,11 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { mostTries, mostTriesOfAll } from '../../server/web/access.js'
-import { largestPhoto } from '../../server/web/photoImage.js'
-import { mostInAMinute } from '../../server/web/rateLimits.js'
-import { largestFile } from '../../server/web/routes/exchangeApi.js'
-import { sessionS } from '../../server/web/session.js'
+import { largestFile } from '../../server/web/calls/exchangeApi.js'
+import { mostTries, mostTriesOfAll } from '../../server/web/guards/access.js'
+import { mostInAMinute } from '../../server/web/guards/rateLimits.js'
+import { sessionS } from '../../server/web/guards/session.js'
+import { largestPhoto } from '../../server/web/parts/photoImage.js'
 
 const top = join(import.meta.dirname, '../..')
 const read = (path: string): string => readFileSync(join(top, path), 'utf8')
@@ -63,7 +63,7 @@ describe('docs/security.md', () => {
       expect(page).toContain(claim)
     expect(page).toContain(`${mostTriesOfAll * 24} tries a day`)
     const [, n, r, p] = /scrypt \(N (\d+), r (\d+), p (\d+)\)/.exec(page) ?? []
-    expect(read('server/web/access.ts')).toContain(`{ N: 2 ** ${Math.log2(Number(n))}, r: ${r}, p: ${p},`)
+    expect(read('server/web/guards/access.ts')).toContain(`{ N: 2 ** ${Math.log2(Number(n))}, r: ${r}, p: ${p},`)
     expect(page).toContain(`for up to ${Number(/stopWithinMs = (\d+)/.exec(read('server/main.ts'))?.[1]) / 1000} s`)
   })
 })

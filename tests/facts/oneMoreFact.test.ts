@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import { cellsOf, itemOf } from '../../server/bench/shelf/shelfCells.js'
 import { checkValues } from '../../server/facts/address.js'
 import { type CheckRequest, checkSchema } from '../../server/facts/check.js'
-import { cellsOf, itemOf } from '../../server/shelf/shelfCells.js'
-import { checkAddress } from '../../server/web/forms/checkAddress.js'
-import { readCheckAddress } from '../../server/web/forms/checkForm.js'
-import { factSection } from '../../server/web/viewModels/factFields.js'
+import { checkAddress } from '../../server/web/pages/check/address.js'
+import { readCheckAddress } from '../../server/web/pages/check/form.js'
+import { factSection } from '../../server/web/parts/factFields.js'
 import { tell } from '../../server/words/tell.js'
 
 /** A fact that is told in its row and in its topic alone; everything else that has to know it is derived. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import type { ReadingLimits } from '../../server/bench/jobs/job.js'
+import { inUnit, readingFinding } from '../../server/bench/jobs/readingFinding.js'
 import type { TopicName } from '../../server/chain/finding.js'
-import type { ReadingLimits } from '../../server/jobs/job.js'
-import { inUnit, readingFinding } from '../../server/jobs/readingFinding.js'
 
 const limits = (unit: string, low: number | null, high: number | null, stopIf: string | null = null): ReadingLimits =>
   ({ text: 'Measure.', unit, low, high, stopIf }) as ReadingLimits

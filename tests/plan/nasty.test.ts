@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { prepareCase } from '../../server/chain/case.js'
-import type { CheckRequest } from '../../server/chain/request.js'
+import { prepareCase } from '../../server/chain/case/case.js'
+import type { CheckRequest } from '../../server/chain/case/request.js'
 import type { FirstPowerOptions } from '../../server/plan/planFirstPower.js'
 import { changed, matching, outcomesOn } from '../chain/cases.js'
 import { assess, composeChecklist, planFirstPower } from '../support/told.js'

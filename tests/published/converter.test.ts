@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { prepareSite } from '../../server/chain/prepareSite.js'
-import { prepareSupply } from '../../server/chain/prepareSupply.js'
-import type { Supply } from '../../server/chain/request.js'
+import { prepareSite } from '../../server/chain/case/prepareSite.js'
+import { prepareSupply } from '../../server/chain/case/prepareSupply.js'
+import type { Supply } from '../../server/chain/case/request.js'
 import { readPlate } from '../../server/plate/readPlate.js'
 import { chooseConverter } from '../support/told.js'
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { prepareSite } from '../../server/chain/case/prepareSite.js'
 import type { Outcome } from '../../server/chain/finding.js'
-import { prepareSite } from '../../server/chain/prepareSite.js'
-import { testedTop } from '../../server/chain/testedTop.js'
+import { testedTop } from '../../server/chain/matching/testedTop.js'
 import { outcomeOf, windowAgainstMains } from '../../server/chain/windowAgainstMains.js'
 
 describe('what a plate was tested up to', () => {

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { CsvRefused, fromCsv, longestLine, mostRows, toCsv } from '../../server/shelf/csv.js'
-import { type Cells, cellsOf, columns, itemOf, sayTheSame } from '../../server/shelf/shelfCells.js'
-import type { ShelfDevice, ShelfItem, ShelfSupply } from '../../server/shelf/shelfItem.js'
+import { CsvRefused, fromCsv, longestLine, mostRows, toCsv } from '../../server/bench/shelf/csv.js'
+import { type Cells, cellsOf, columns, itemOf, sayTheSame } from '../../server/bench/shelf/shelfCells.js'
+import type { ShelfDevice, ShelfItem, ShelfSupply } from '../../server/bench/shelf/shelfItem.js'
 
 const bytes = (text: string): Uint8Array => Buffer.from(text)
 const refusal = (file: Uint8Array): CsvRefused => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { neutralised, restored } from '../../server/shelf/formulaCell.js'
+import { neutralised, restored } from '../../server/bench/shelf/formulaCell.js'
 
 describe('a cell that a spreadsheet would run', () => {
   it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '\n=1', '＝1', "'=1", "''=1"])(

@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { prepareSite } from '../../server/chain/prepareSite.js'
-import type { Device, Supply } from '../../server/chain/request.js'
-import { byBest, pairing, supplySide } from '../../server/shelf/matches.js'
-import { matrixRow } from '../../server/shelf/matrix.js'
-import { deviceReady, supplyReady } from '../../server/shelf/prepared.js'
+import { byBest, pairing, supplySide } from '../../server/bench/shelf/matches.js'
+import { matrixRow } from '../../server/bench/shelf/matrix.js'
+import { deviceReady, supplyReady } from '../../server/bench/shelf/prepared.js'
+import { prepareSite } from '../../server/chain/case/prepareSite.js'
+import type { Device, Supply } from '../../server/chain/case/request.js'
 
 const kind = fc.constantFrom('dc' as const, 'ac' as const, null)
 const voltageV = fc.constantFrom(5, 9, 12, -12, 12.5, 19)

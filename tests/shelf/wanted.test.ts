@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { prepareSite } from '../../server/chain/prepareSite.js'
-import type { Device } from '../../server/chain/request.js'
-import { deviceReady } from '../../server/shelf/prepared.js'
-import { wantedFor } from '../../server/shelf/wanted.js'
+import { deviceReady } from '../../server/bench/shelf/prepared.js'
+import { wantedFor } from '../../server/bench/shelf/wanted.js'
+import { prepareSite } from '../../server/chain/case/prepareSite.js'
+import type { Device } from '../../server/chain/case/request.js'
 import { tell } from '../../server/words/tell.js'
 
 const of = (device: Device, country?: string) => tell(wantedFor(deviceReady(device), prepareSite({ country })))

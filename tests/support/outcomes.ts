@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Device, Supply } from '../../server/chain/request.js'
+import type { Device, Supply } from '../../server/chain/case/request.js'
 import { rulesVersion } from '../../server/web/dataVersion.js'
 import { judgedAndPlanned } from '../../server/web/judge.js'
 

@@ -8,9 +8,9 @@ import { beforeAll, describe, expect, it, vi } from 'vitest'
 import { createApp } from '../../server/app.js'
 import { readConfig } from '../../server/config.js'
 import { accessSalt, accessSaltFile } from '../../server/store/accessSalt.js'
-import { mostTries, mostTriesOfAll } from '../../server/web/access.js'
 import type { Context } from '../../server/web/context.js'
-import { newSession, sessionHolds, sessionS } from '../../server/web/session.js'
+import { mostTries, mostTriesOfAll } from '../../server/web/guards/access.js'
+import { newSession, sessionHolds, sessionS } from '../../server/web/guards/session.js'
 
 // a key is stretched for each app, and the machine may be busy with others
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 })

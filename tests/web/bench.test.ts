@@ -3,9 +3,9 @@ import fc from 'fast-check'
 import { pino } from 'pino'
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
+import { benchRoutes } from '../../server/web/calls/bench.js'
 import type { Context } from '../../server/web/context.js'
 import { handleErrors } from '../../server/web/errorPages.js'
-import { benchRoutes } from '../../server/web/routes/bench.js'
 
 // the calls alone: neither store nor clock is touched by them
 const app = express()

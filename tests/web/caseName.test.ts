@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { caseName } from '../../server/web/caseName.js'
+import { caseName } from '../../server/web/parts/caseName.js'
 
 const named = (device: string | null, supply: string | null = null) =>
   caseName({ device: { label: device }, supply: { label: supply } })

@@ -5,8 +5,8 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { createApp } from '../../server/app.js'
 import { readConfig } from '../../server/config.js'
 import type { Context } from '../../server/web/context.js'
-import { checkNames } from '../../server/web/forms/checkForm.js'
-import { examples } from '../../server/web/viewModels/examples.js'
+import { checkNames } from '../../server/web/pages/check/form.js'
+import { examples } from '../../server/web/parts/examples.js'
 
 // a check keeps nothing, so these pages need no store
 const app = createApp({ config: readConfig({}), logger: pino({ level: 'silent' }), now: () => 0 } as unknown as Context)

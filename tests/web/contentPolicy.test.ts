@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import request from 'supertest'
 import { describe, expect, it, vi } from 'vitest'
-import { examples } from '../../server/web/viewModels/examples.js'
+import { examples } from '../../server/web/parts/examples.js'
 import { testApp } from './testApp.js'
 
 vi.setConfig({ testTimeout: 60_000 })

@@ -1,4 +1,4 @@
-import type { CheckRequest } from '../../server/chain/request.js'
+import type { CheckRequest } from '../../server/chain/case/request.js'
 
 /** A supply and a machine between which nothing is in conflict. */
 export const matching: CheckRequest = {

@@ -1,8 +1,8 @@
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
-import { firstPowerQuery, readFirstPowerForm } from '../../server/web/forms/firstPowerForm.js'
-import { examples } from '../../server/web/viewModels/examples.js'
-import { firstPowerView } from '../../server/web/viewModels/firstPowerView.js'
+import { firstPowerQuery, readFirstPowerForm } from '../../server/web/pages/firstPower/form.js'
+import { firstPowerView } from '../../server/web/pages/firstPower/view.js'
+import { examples } from '../../server/web/parts/examples.js'
 import { testApp } from './testApp.js'
 
 const { app } = testApp()

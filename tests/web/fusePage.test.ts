@@ -1,6 +1,6 @@
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
-import { fuseFields } from '../../server/web/forms/fuseForm.js'
+import { fuseFields } from '../../server/web/pages/fuse/form.js'
 import { testApp } from './testApp.js'
 
 const { app } = testApp()

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import sharp from 'sharp'
 import request from 'supertest'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import { checkAddress } from '../../server/web/forms/checkAddress.js'
+import { checkAddress } from '../../server/web/pages/check/address.js'
 import { matching, open, reversed } from './exampleChecks.js'
 import { type TestApp, testApp } from './testApp.js'
 

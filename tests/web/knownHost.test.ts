@@ -1,7 +1,7 @@
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
 import { readConfig } from '../../server/config.js'
-import { hostName } from '../../server/web/knownHost.js'
+import { hostName } from '../../server/web/guards/knownHost.js'
 import { testApp } from './testApp.js'
 
 const passphrase = 'three dry lamps'

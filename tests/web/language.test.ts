@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import request from 'supertest'
 import { describe, expect, it, vi } from 'vitest'
 import { language } from '../../server/web/language.js'
-import { exampleRows } from '../../server/web/viewModels/examples.js'
+import { exampleRows } from '../../server/web/parts/examples.js'
 import { testApp } from './testApp.js'
 
 // the machine that runs the tests may be busy with others

@@ -1,6 +1,6 @@
 import request from 'supertest'
 import { beforeAll, describe, expect, it, vi } from 'vitest'
-import type { Device, Supply } from '../../server/chain/request.js'
+import type { Device, Supply } from '../../server/chain/case/request.js'
 import { matching, reversed } from './exampleChecks.js'
 import { type TestApp, testApp } from './testApp.js'
 

@@ -2,7 +2,7 @@ import { join } from 'node:path'
 import pug from 'pug'
 import { describe, expect, it } from 'vitest'
 import { outcomes } from '../../server/chain/finding.js'
-import { outcomeWords } from '../../server/web/viewModels/verdictWords.js'
+import { outcomeWords } from '../../server/web/parts/verdictWords.js'
 
 const views = join(import.meta.dirname, '../../views')
 

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import sharp from 'sharp'
 import request from 'supertest'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import { exampleRows, examples } from '../../server/web/viewModels/examples.js'
+import { exampleRows, examples } from '../../server/web/parts/examples.js'
 import { matching } from './exampleChecks.js'
 import { type TestApp, testApp } from './testApp.js'
 

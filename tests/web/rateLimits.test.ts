@@ -6,9 +6,9 @@ import { createApp } from '../../server/app.js'
 import { readConfig } from '../../server/config.js'
 import type { Context } from '../../server/web/context.js'
 import { handleErrors } from '../../server/web/errorPages.js'
-import { isHeavy, mostInAMinute, rateLimits } from '../../server/web/rateLimits.js'
+import { isHeavy, mostInAMinute, rateLimits } from '../../server/web/guards/rateLimits.js'
+import { clientKey, WindowCount } from '../../server/web/guards/windowCount.js'
 import { setUpViews } from '../../server/web/views.js'
-import { clientKey, WindowCount } from '../../server/web/windowCount.js'
 
 vi.setConfig({ testTimeout: 60_000 })
 

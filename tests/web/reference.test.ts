@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { parse } from 'csv-parse/sync'
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
-import { tables } from '../../server/web/viewModels/reference/tables.js'
+import { tables } from '../../server/web/pages/reference/tables.js'
 import { testApp } from './testApp.js'
 
 const { app } = testApp()
@@ -29,7 +29,7 @@ describe('the tables of the reference', () => {
 
   it('leave out no file of data: each is read by one of them', () => {
     const folder = join(import.meta.dirname, '../../server')
-    const views = join(folder, 'web/viewModels/reference')
+    const views = join(folder, 'web/pages/reference')
     const read = [
       ...readdirSync(views).map((name) => readFileSync(join(views, name), 'utf8')),
       readFileSync(join(folder, 'tables/index.ts'), 'utf8'),

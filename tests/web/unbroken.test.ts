@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { unbroken } from '../../server/web/unbroken.js'
+import { unbroken } from '../../server/web/parts/unbroken.js'
 
 describe('a number and its unit in hand-written text', () => {
   it.each([

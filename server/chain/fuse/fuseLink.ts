@@ -18,7 +18,7 @@ import {
 } from '../../tables/fuseRatings.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
 import { amperes, volts } from '../../words/quantity.js'
-import { isFor } from '../plateWindow.js'
+import { isFor } from '../case/plateWindow.js'
 import type { FuseRequest } from './fuseRequest.js'
 
 /** A link with everything that was read of it. */

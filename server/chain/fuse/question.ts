@@ -1,9 +1,9 @@
 import { readPlate } from '../../plate/readPlate.js'
+import { prepareSite } from '../case/prepareSite.js'
+import { prepareSupply } from '../case/prepareSupply.js'
+import type { CheckRequest } from '../case/request.js'
 import { fuseRequestOf } from '../fuse.js'
-import { prepareSite } from '../prepareSite.js'
-import { prepareSupply } from '../prepareSupply.js'
 import { reachOf } from '../reach.js'
-import type { CheckRequest } from '../request.js'
 import type { FuseRequest } from './fuseRequest.js'
 
 /**

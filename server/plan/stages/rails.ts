@@ -1,5 +1,5 @@
-import { overWindow, windowsInUse } from '../../chain/plateWindow.js'
-import type { DeviceRail, Rail } from '../../chain/situation.js'
+import { overWindow, windowsInUse } from '../../chain/case/plateWindow.js'
+import type { DeviceRail, Rail } from '../../chain/case/situation.js'
 import { ratedWindingV, transformerSizeVA } from '../../physics/adaptorTransformer.js'
 import { largestRise, otherTolerance, unregulatedBand } from '../../tables/dummyLoad.js'
 import { nominalMatch } from '../../tables/thresholds.js'

@@ -1,5 +1,5 @@
+import type { PreparedSupply } from '../../chain/case/situation.js'
 import { inputPower, outputPowerW } from '../../chain/inputPower.js'
-import type { PreparedSupply } from '../../chain/situation.js'
 import { inputFromOutputW } from '../../physics/apparentPower.js'
 import { idlePower, idleTransformer, leastFigures } from '../../tables/firstPower.js'
 import { assuredShare } from '../../tables/seriesLamp.js'

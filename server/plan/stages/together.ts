@@ -1,6 +1,6 @@
+import type { DeviceRail } from '../../chain/case/situation.js'
 import type { TopicName } from '../../chain/finding.js'
 import { pairTopics } from '../../chain/index.js'
-import type { DeviceRail } from '../../chain/situation.js'
 import { inputFromOutputW } from '../../physics/apparentPower.js'
 import { flashOver, settleTimes } from '../../tables/firstPower.js'
 import { standardWattages } from '../../tables/lamps.js'

@@ -1,4 +1,4 @@
-import type { DcPlug } from '../../chain/request.js'
+import type { DcPlug } from '../../chain/case/request.js'
 import { joined, type Phrase, say, type Words } from '../../words/phrase.js'
 import { millimetres } from '../../words/quantity.js'
 

@@ -1,12 +1,12 @@
+import type { CheckRequest } from '../../chain/case/request.js'
 import { chainLinks, type LinkKey } from '../../chain/chainLinks.js'
 import { byWorst, type CheckResponse, type Outcome } from '../../chain/finding.js'
 import { topics } from '../../chain/index.js'
-import { kindText } from '../../chain/railText.js'
-import type { CheckRequest } from '../../chain/request.js'
+import { kindText } from '../../chain/matching/railText.js'
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
 import { joined, say, type Words } from '../../words/phrase.js'
 import { amperes, hertz, millimetres, voltAmperes, volts } from '../../words/quantity.js'
-import { countryName } from '../viewModels/countryNames.js'
+import { countryName } from '../parts/countryNames.js'
 
 export interface ChainLink {
   key: LinkKey

@@ -1,6 +1,6 @@
-import type { Assessment, Job, LogEntry, Part, Reading } from '../../jobs/job.js'
-import type { JobSummary } from '../../jobs/jobDraft.js'
-import { goesOn, type StandingState, standing, type Wait } from '../../jobs/standing.js'
+import type { Assessment, Job, LogEntry, Part, Reading } from '../../bench/jobs/job.js'
+import type { JobSummary } from '../../bench/jobs/jobDraft.js'
+import { goesOn, type StandingState, standing, type Wait } from '../../bench/jobs/standing.js'
 import type { Kept, Photo, Row } from '../../store/store.js'
 import { isoTime, stampJson } from './stamp.js'
 

@@ -1,4 +1,4 @@
-import type { ShelfDevice, ShelfSupply } from '../../shelf/shelfItem.js'
+import type { ShelfDevice, ShelfSupply } from '../../bench/shelf/shelfItem.js'
 import type { Kept } from '../../store/store.js'
 import { stampJson } from './stamp.js'
 

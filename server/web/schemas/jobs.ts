@@ -1,7 +1,7 @@
 import { z } from 'zod'
+import { partStates } from '../../bench/jobs/job.js'
+import { standingStates } from '../../bench/jobs/standing.js'
 import { checkSchema } from '../../facts/check.js'
-import { partStates } from '../../jobs/job.js'
-import { standingStates } from '../../jobs/standing.js'
 import { line, listQuerySchema, nameSchema, noteSchema, versionSchema, words } from './record.js'
 
 const finite = z.number().min(-1e12).max(1e12)

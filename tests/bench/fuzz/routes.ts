@@ -1,10 +1,10 @@
 import type { Express } from 'express'
 import fc from 'fast-check'
-import { checkNames } from '../../../server/web/forms/checkForm.js'
-import { firstPowerNames } from '../../../server/web/forms/firstPowerForm.js'
-import { fuseFields } from '../../../server/web/forms/fuseForm.js'
 import { operations } from '../../../server/web/openapi.js'
-import { groups } from '../../../server/web/viewModels/reference/tables.js'
+import { checkNames } from '../../../server/web/pages/check/form.js'
+import { firstPowerNames } from '../../../server/web/pages/firstPower/form.js'
+import { fuseFields } from '../../../server/web/pages/fuse/form.js'
+import { groups } from '../../../server/web/pages/reference/tables.js'
 import { bodiesOf, boxes } from './shapes.js'
 
 export type Fields = Record<string, string>

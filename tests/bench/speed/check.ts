@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { examples } from '../../../server/web/viewModels/examples.js'
+import { examples } from '../../../server/web/parts/examples.js'
 import { startServer } from '../serverProcess.js'
 import { load } from './load.js'
 import { figure, type Measured, median, type Part } from './measured.js'

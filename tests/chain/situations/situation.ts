@@ -1,5 +1,5 @@
+import type { CheckRequest } from '../../../server/chain/case/request.js'
 import type { Outcome, TopicName } from '../../../server/chain/finding.js'
-import type { CheckRequest } from '../../../server/chain/request.js'
 import { changed } from '../cases.js'
 
 type Changes = Parameters<typeof changed>[0]

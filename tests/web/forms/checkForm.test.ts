@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { CheckRequest } from '../../../server/chain/request.js'
+import type { CheckRequest } from '../../../server/chain/case/request.js'
 import { checkValues } from '../../../server/facts/address.js'
 import { labelOf } from '../../../server/facts/boxes.js'
-import { checkAddress } from '../../../server/web/forms/checkAddress.js'
-import { addressOf, checkNames, readCheckAddress, readCheckForm } from '../../../server/web/forms/checkForm.js'
+import { checkAddress } from '../../../server/web/pages/check/address.js'
+import { addressOf, checkNames, readCheckAddress, readCheckForm } from '../../../server/web/pages/check/form.js'
 import { tell } from '../../../server/words/tell.js'
 
 const parameters = (address: string): Record<string, string> =>

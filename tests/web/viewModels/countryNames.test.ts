@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { countryCode, countryName, countryNames } from '../../../server/web/viewModels/countryNames.js'
+import { countryCode, countryName, countryNames } from '../../../server/web/parts/countryNames.js'
 
 describe('the names of countries', () => {
   // ISO 3166-1, from memory

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import type { CheckRequest } from '../../../server/chain/request.js'
-import { onward } from '../../../server/web/viewModels/onward.js'
+import type { CheckRequest } from '../../../server/chain/case/request.js'
+import { onward } from '../../../server/web/pages/check/onward.js'
 import { assess } from '../../support/told.js'
 
 const ways = (check: CheckRequest) => onward(check, assess(check), 'in=230')

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { type LabelReading, nothingRead } from '../../../server/plate/labelReading.js'
-import { plateFields, plateValues, readingView } from '../../../server/web/viewModels/readingView.js'
+import { plateFields, plateValues, readingView } from '../../../server/web/pages/check/readingView.js'
 import type { Words } from '../../../server/words/phrase.js'
 import { tell } from '../../../server/words/tell.js'
 

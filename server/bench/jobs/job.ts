@@ -1,0 +1,87 @@
+import type { CheckRequest } from '../../chain/case/request.js'
+import type { ToldCheck, ToldFinding } from '../../chain/finding.js'
+import type { Step } from '../../plan/firstPowerPlan.js'
+import type { Told } from '../../words/tell.js'
+
+/** One judgement of a check, with the version of the tables and rules that made it. */
+export interface Assessment extends ToldCheck {
+  dataVersion: string
+  /** milliseconds since 1970, as all times here */
+  judgedAt: number
+}
+
+/** What a reading is held against: a step of the plan, as far as readings need it. */
+export type ReadingLimits = Pick<Told<Step>, 'key' | 'text' | 'unit' | 'low' | 'high' | 'stopIf'>
+
+export interface Reading {
+  id: string
+  key: string
+  value: number
+  /** as it was given: a reading in mA stays one */
+  unit: string
+  at: number
+  finding: ToldFinding
+}
+
+export const partStates = ['wanted', 'ordered', 'arrived', 'fitted'] as const
+
+export type PartState = (typeof partStates)[number]
+
+export interface Part {
+  id: string
+  /** the version of the job that changed this part last */
+  version: number
+  name: string
+  state: PartState
+  note: string | null
+  /** when it came into this state */
+  since: number
+}
+
+export interface LogEntry {
+  id: string
+  at: number
+  text: string
+}
+
+/** What was seen when the machine first had power; every field is what a person wrote, or null. */
+export interface Observations {
+  lamps: string | null
+  display: string | null
+  sounds: string | null
+  smells: string | null
+  moved: string | null
+  /** the current drawn [A] */
+  drawnA: number | null
+  /** whether it did its work */
+  works: 'yes' | 'partly' | 'no' | null
+  note: string | null
+}
+
+export const noObservations: Observations = {
+  lamps: null,
+  display: null,
+  sounds: null,
+  smells: null,
+  moved: null,
+  drawnA: null,
+  works: null,
+  note: null,
+}
+
+/** One machine on the bench: everything that is kept of it, photos aside. */
+export interface Job {
+  name: string
+  check: CheckRequest
+  /** the plan as it was sent or worked out when the check was judged */
+  plan: unknown
+  /** what readings are held against; from the plan */
+  limits: ReadingLimits[]
+  assessment: Assessment
+  /** earlier judgements, the oldest first */
+  earlier: Assessment[]
+  readings: Reading[]
+  observations: Observations
+  parts: Part[]
+  log: LogEntry[]
+}

@@ -1,0 +1,102 @@
+import type { ToldFinding } from '../../chain/finding.js'
+import type { Assessment, Job, Reading } from './job.js'
+
+/** In the order in which they stand in the list: what can go on first, what is done last. */
+export const standingStates = [
+  'under-way',
+  'ready',
+  'find-out',
+  'waits-for-parts',
+  'out-of-limits',
+  'must-change',
+  'finished',
+] as const
+
+export type StandingState = (typeof standingStates)[number]
+
+/** Whether work can go on in this state. */
+export const goesOn = (state: StandingState): boolean => state === 'under-way' || state === 'ready'
+
+export interface Wait {
+  for: 'reading' | 'change' | 'part' | 'fact'
+  text: string
+  /** milliseconds since 1970 */
+  since: number
+}
+
+/** Where a job stands: never set by hand, always what the check, the readings, the parts and the observations say. */
+export interface Standing {
+  state: StandingState
+  waits: Wait[]
+  since: number
+}
+
+/** The last reading of each key, in the order of their keys' first reading. */
+export function latestReadings(readings: readonly Reading[]): Reading[] {
+  return [...new Map(readings.map((reading) => [reading.key, reading])).values()]
+}
+
+const has = (assessment: Assessment, { topic, outcome }: ToldFinding): boolean =>
+  assessment.findings.some((other) => other.topic === topic && other.outcome === outcome)
+
+/** Since when a finding stands: the first of the unbroken run of judgements that had it. */
+function since(finding: ToldFinding, { assessment, earlier }: Pick<Job, 'assessment' | 'earlier'>): number {
+  let at = assessment.judgedAt
+  for (const before of [...earlier].reverse()) {
+    if (!has(before, finding)) break
+    at = before.judgedAt
+  }
+  return at
+}
+
+type Judged = Pick<Job, 'assessment' | 'earlier' | 'readings' | 'parts' | 'observations' | 'limits'>
+
+const stateOf: Record<Wait['for'], StandingState> = {
+  reading: 'out-of-limits',
+  change: 'must-change',
+  part: 'waits-for-parts',
+  fact: 'find-out',
+}
+
+/** The words of the step that a reading belongs to. */
+const stepOf = ({ limits }: Judged, key: string): string => {
+  const step = limits.find((line) => line.key === key)
+  return step ? ` at “${step.text.replace(/\.$/, '')}”` : ''
+}
+
+/** Derives where a job stands. It can go on only where nothing is waited for. */
+export function standing(job: Judged): Standing {
+  const waits: Wait[] = [
+    ...latestReadings(job.readings)
+      .filter(({ finding }) => finding.outcome === 'stop')
+      .map(({ key, finding, at }) => ({
+        for: 'reading' as const,
+        text: `The cause of a reading${stepOf(job, key)}: ${finding.title}`,
+        since: at,
+      })),
+    ...job.assessment.findings
+      .filter(({ outcome }) => outcome === 'stop')
+      .map((finding) => ({ for: 'change' as const, text: finding.title, since: since(finding, job) })),
+    ...job.parts
+      .filter(({ state }) => state === 'wanted' || state === 'ordered')
+      .map(({ name, state, since: at }) => ({ for: 'part' as const, text: `${name} (${state})`, since: at })),
+    ...job.assessment.findings
+      .filter(({ outcome }) => outcome === 'unknown')
+      .map((finding) => ({ for: 'fact' as const, text: finding.title, since: since(finding, job) })),
+  ]
+  const first = waits[0]
+  if (first)
+    return {
+      state: stateOf[first.for],
+      waits,
+      since: Math.min(...waits.filter((wait) => wait.for === first.for).map((wait) => wait.since)),
+    }
+  const latest = Math.max(
+    job.assessment.judgedAt,
+    ...job.parts.map((part) => part.since),
+    ...job.readings.map(({ at }) => at),
+  )
+  const finished = job.observations.works === 'yes' && job.parts.every(({ state }) => state === 'fitted')
+  if (finished) return { state: 'finished', waits, since: latest }
+  return { state: job.readings.length > 0 ? 'under-way' : 'ready', waits, since: latest }
+}

@@ -1,0 +1,51 @@
+import { judgePair, judgeSupplySide, mainsRatioOf, verdictOf } from '../../chain/assessPrepared.js'
+import type { PreparedDevice, PreparedSite, PreparedSupply } from '../../chain/case/situation.js'
+import { byWorst, type Finding, outcomes, type TopicName, type Verdict } from '../../chain/finding.js'
+import { type Judged, toFinding } from '../../chain/judgement.js'
+import { silenced } from '../../chain/silenced.js'
+
+/**
+ * A shelf keeps supplies and machines, not the cord of the day: what asks for the cord set is left to the check of the
+ * pair that is chosen.
+ */
+const ofTheCord: ReadonlySet<TopicName> = new Set(['socket', 'cord', 'inlet'])
+
+/** What stands between the wall and a supply, whatever machine it feeds. */
+export interface SupplySide {
+  judged: Judged[]
+  mainsRatio: number | null
+}
+
+export const supplySide = (site: PreparedSite, supply: PreparedSupply): SupplySide => ({
+  judged: judgeSupplySide(site, supply).filter(({ topic }) => !ofTheCord.has(topic)),
+  mainsRatio: mainsRatioOf(site, supply),
+})
+
+export interface Pairing {
+  verdict: Verdict
+  /** the worst finding; of equals the one about the pair, since what the wall asks is the same for all */
+  against: Finding | null
+  /** how many findings there are of each outcome, in the order of `outcomes` */
+  counts: number[]
+}
+
+/** Judges one supply for one machine. */
+export function pairing(side: SupplySide, supply: PreparedSupply, device: PreparedDevice): Pairing {
+  const judged = [...judgePair(supply, device, side.mainsRatio), ...side.judged]
+  const [worst] = silenced(judged.map((one) => toFinding(one.topic, one))).toSorted(byWorst)
+  return {
+    verdict: verdictOf(judged),
+    against: worst === undefined || worst.outcome === 'clear' ? null : worst,
+    counts: outcomes.map((outcome) => judged.filter((judgement) => judgement.outcome === outcome).length),
+  }
+}
+
+/** Best first: fewer stops, then fewer unknowns, then fewer cautions. */
+export function byBest(one: Pairing, other: Pairing): number {
+  for (const index of outcomes.keys()) {
+    // more that is clear is better, more of anything else is worse
+    const difference = ((one.counts[index] ?? 0) - (other.counts[index] ?? 0)) * (outcomes[index] === 'clear' ? -1 : 1)
+    if (difference !== 0) return difference
+  }
+  return 0
+}

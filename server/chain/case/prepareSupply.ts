@@ -1,0 +1,132 @@
+import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
+import { openPhrases } from '../../plate/openPhrases.js'
+import { dcPlugByName, dcPlugsBySize } from '../../tables/dcPlugs.js'
+import { plateLimits } from '../../tables/plateLimits.js'
+import { extraLowVoltageMostV } from '../../tables/thresholds.js'
+import { knownReading } from './knownReading.js'
+import { supplyContradictions } from './plateAgainstEntry.js'
+import { mayBePositions, plateSays, saysClassZero, saysElectronicTransformer, saysSetsItself } from './plateSays.js'
+import type { DcPlug, Output, Readings, Supply, VoltageWindow } from './request.js'
+import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
+
+/** Reads a plate's text; `server/plate` has the one that is used. */
+export type ReadPlate = (text: string, of: 'supply' | 'device') => LabelReading
+
+/**
+ * What is known of a supply: what its plate says, with the fields that were filled in by hand in front of it.
+ * Made once per supply; nothing later reads text again.
+ *
+ * @param readings  which doubtful figures a person confirmed, and which unread phrases do not matter
+ */
+export function prepareSupply(supply: Supply, read: ReadPlate, readings?: Readings): PreparedSupply {
+  const reading = readLabel(supply.label, 'supply', read)
+  const { known, doubts } = knownReading(reading, 'supply', readings?.confirmed)
+  const prepared = prepareBy(supply, known)
+  const proposed = doubts.length > 0 ? { situation: prepareBy(supply, reading), doubts } : null
+  return { ...prepared, reading, openPhrases: openPhrases(reading, readings?.dismissed ?? []), proposed }
+}
+
+function prepareBy(supply: Supply, reading: LabelReading | null): PreparedSupply {
+  const input = supply.input
+  const printed = reading?.input ?? null
+  // a mains voltage entered by hand corrects a plate that was read as one for a car
+  const entered = input?.voltages ?? []
+  const technology = supply.technology
+  const windows = once((entered.length > 0 ? entered : (printed?.voltages ?? [])).map(upright))
+  const says = plateSays(supply.label, windows)
+  const printedRails = (reading?.outputs ?? []).map(fromLabel)
+  const prepared: PreparedSupply = {
+    facts: supply,
+    reading,
+    openPhrases: [],
+    input: {
+      kind:
+        entered.some(({ max }) => max > extraLowVoltageMostV.value) && printed?.kind === 'dc'
+          ? null
+          : (printed?.kind ?? null),
+      windows,
+      frequenciesHz: input?.frequenciesHz?.length ? input.frequenciesHz : (printed?.frequenciesHz ?? []),
+      currentA: input?.currentA ?? printed?.currentA ?? null,
+      powerVA: input?.powerVA ?? printed?.powerVA ?? null,
+      powerW: input?.powerW ?? printed?.powerW ?? null,
+      selectorV: input?.selectorV ?? null,
+      threePhase: saysThreePhase(supply.label),
+      setsItself: saysSetsItself(supply.label),
+    },
+    technology: technology == null || technology === 'unknown' ? says.technology : technology,
+    regulated: supply.regulated ?? says.regulated,
+    protectionClass: supply.protectionClass ?? reading?.protectionClass ?? null,
+    classTwoDrawn: supply.label != null && doubleSquare.test(supply.label),
+    classZero: supply.protectionClass == null && saysClassZero(supply.label),
+    inlet: supply.inlet?.trim() || null,
+    rails: supply.outputs?.length ? supply.outputs.map(asRail) : printedRails,
+    railsMayBePositions: !supply.outputs?.length && mayBePositions(supply.label, printedRails),
+    chopped: saysElectronicTransformer(supply.label),
+    outputsTotalW: supply.outputsTotalW ?? reading?.outputsTotalW ?? null,
+    plug: preparePlug(supply.plug, reading),
+    lead: supply.lead ?? null,
+    fuse: { fitted: supply.fuse?.trim() || null, prescribed: reading?.fuse ?? null },
+    measured: supply.measured ?? {},
+    contradictions: [],
+    proposed: null,
+  }
+  return { ...prepared, contradictions: supplyContradictions(prepared, reading, says, printedRails) }
+}
+
+/** IEC 60417-5172 as it is typed. */
+const doubleSquare = /[⧈回▣]/
+
+/** The same window printed twice is no selector. */
+const once = (windows: readonly VoltageWindow[]): VoltageWindow[] =>
+  windows.filter(
+    ({ min, max }, index) => windows.findIndex((other) => other.min === min && other.max === max) === index,
+  )
+
+export const readLabel = (
+  text: string | null | undefined,
+  of: 'supply' | 'device',
+  read: ReadPlate,
+): LabelReading | null => (text?.trim() ? read(text, of) : null)
+
+export const upright = ({ min, max }: { min: number; max: number }) => ({
+  min: Math.min(min, max),
+  max: Math.max(min, max),
+})
+
+const asRail = ({ currentA = null, powerW = null, ...output }: Output): Rail => ({
+  ...output,
+  voltageMaxV: null,
+  currentA,
+  powerW,
+})
+
+/** A printed rail; VA of an output count as its watts, which is exact for the heating value of its current. */
+export const fromLabel = ({ kind, voltageV, voltageMaxV, currentA, powerVA, powerW }: LabelRail): Rail => ({
+  kind,
+  voltageV,
+  voltageMaxV,
+  currentA,
+  powerW: powerW ?? powerVA,
+})
+
+/** A plug or jack with the sizes its name stands for, and what its plate prints, where the fields leave them open. */
+export function preparePlug(plug: DcPlug | null | undefined, reading: LabelReading | null): PreparedPlug {
+  const printed = reading?.plug ?? null
+  const name = plug?.name?.trim() || printed?.name || null
+  const row = name ? dcPlugByName(name) : undefined
+  const outerMm = plug?.outerMm ?? row?.outerMm ?? printed?.outerMm ?? null
+  const innerMm = plug?.innerMm ?? row?.innerMm ?? printed?.innerMm ?? null
+  return {
+    outerMm,
+    innerMm,
+    polarity: plug?.polarity ?? reading?.polarity ?? null,
+    name,
+    rows: row ? [row] : outerMm === null || innerMm === null ? [] : dcPlugsBySize(outerMm, innerMm),
+  }
+}
+
+// "3~", "3N~ 400 V", "3 PH", words; neither "0.3~0.4 A" nor "3 ~ 12 V"
+const threePhase =
+  /(?:^|[^\d.,])3\s?(?:N\s?)?(?:[~∼](?!\s?\d{1,2}(?:\D|$))|PH\b|[- ]?phase)|three[- ]phase|drehstrom|triphas|trif[aá]s/i
+const saysThreePhase = (label: string | null | undefined): boolean =>
+  label != null && threePhase.test(label.slice(0, plateLimits.mostCharacters.value))

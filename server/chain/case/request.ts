@@ -1,0 +1,15 @@
+export type {
+  CheckRequest,
+  Converter,
+  Cord,
+  DcPlug,
+  Device,
+  DeviceInput,
+  Lead,
+  Measured,
+  Output,
+  Readings,
+  Site,
+  Supply,
+} from '../../facts/check.js'
+export type { Polarity, ProtectionClass, VoltageWindow } from '../../plate/labelReading.js'

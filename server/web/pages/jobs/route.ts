@@ -1,0 +1,447 @@
+import { parse as parseQuery } from 'node:querystring'
+import { type Request, type Response, Router } from 'express'
+import { detailsMark } from '../../../bench/jobs/detailsMark.js'
+import { type Job, type Observations, partStates } from '../../../bench/jobs/job.js'
+import {
+  addLog,
+  addPart,
+  addReading,
+  changePart,
+  judgeAgain,
+  patchJob,
+  removePart,
+  Unfit,
+} from '../../../bench/jobs/jobChange.js'
+import { jobDraft } from '../../../bench/jobs/jobDraft.js'
+import { newJob } from '../../../bench/jobs/newJob.js'
+import { direction, findingChanges } from '../../../bench/jobs/rejudge.js'
+import { standingStates } from '../../../bench/jobs/standing.js'
+import { prepareCase } from '../../../chain/case/case.js'
+import { isLoopback } from '../../../config.js'
+import { figures } from '../../../facts/address.js'
+import { checkSchema } from '../../../facts/check.js'
+import type { FirstPowerOptions } from '../../../plan/planFirstPower.js'
+import { Full, Stale, StorageFault } from '../../../store/errors.js'
+import type { Kept, Photo } from '../../../store/store.js'
+import type { Context } from '../../context.js'
+import { dataVersion } from '../../dataVersion.js'
+import { NotFound, Unprocessable } from '../../errors.js'
+import { judged, judgedAndPlanned } from '../../judge.js'
+import { entryId, onceField } from '../../once.js'
+import { head, show } from '../../page.js'
+import { parse } from '../../parse.js'
+import { caseName } from '../../parts/caseName.js'
+import { day } from '../../parts/dates.js'
+import { faultsOf } from '../../parts/faultsOf.js'
+import { type FormFault, FormReader } from '../../parts/formState.js'
+import { keepPhoto, mostPhotos, photoForm } from '../../parts/keepPhoto.js'
+import { pageNumber } from '../../parts/pager.js'
+import { deletedPhoto } from '../../parts/photoViews.js'
+import { sharing } from '../../parts/sharing.js'
+import { verdictWords } from '../../parts/verdictWords.js'
+import { logSchema, newJobSchema, observationsSchema, partSchema } from '../../schemas/jobs.js'
+import { type CheckForm, readCheckAddress, readCheckForm } from '../check/form.js'
+import { readFirstPowerForm } from '../firstPower/form.js'
+import { jobsView } from './listView.js'
+import { phoneAddress } from './phoneAddress.js'
+import { type ChangedField, detailLabels, detailsForm, type JobFormName, jobView } from './view.js'
+
+type Sent = Record<string, unknown>
+
+/** What a form brings: the address of a check or of a first power-up in one field, or the fields of a check. */
+function askedOf({
+  once: _once,
+  ...body
+}: Sent): Pick<CheckForm, 'faults' | 'request'> & { given?: FirstPowerOptions } {
+  if (typeof body.plan !== 'string')
+    return typeof body.check === 'string' ? readCheckAddress(body.check) : readCheckForm(body)
+  const { check, faults, options } = readFirstPowerForm(parseQuery(body.plan))
+  return { faults, request: check.request, given: options }
+}
+
+const labelled =
+  (labels: Record<string, string>) =>
+  (name: string): string =>
+    labels[name] ?? name
+
+const versionOf = (sent: unknown): number => {
+  if (typeof sent !== 'string' || !/^[1-9]\d{0,9}$/.test(sent))
+    throw new Unprocessable([
+      { path: 'version', message: 'The form has no version; open the page again and send it from there.' },
+    ])
+  return Number(sent)
+}
+
+const observationNames: Record<keyof Observations, string> = {
+  lamps: 'lamps',
+  display: 'display',
+  sounds: 'sounds',
+  smells: 'smells',
+  moved: 'moved',
+  drawnA: 'drawn',
+  works: 'works',
+  note: 'note',
+}
+
+/** The jobs as pages: every change is a form of its own that works without script. */
+export function jobsPageRoutes(context: Context): Router {
+  const { store, now, config, lan } = context
+  const router = Router()
+  const id = (request: Request): string => String(request.params.id)
+  const sent = (request: Request): Sent => (request.body ?? {}) as Sent
+  const keepTogether = sharing<Photo>()
+
+  /** the id of what a form adds: the same for the same form sent again, so that it is added once */
+  const newEntry = (request: Request, form: JobFormName, { state }: FormReader, file?: Uint8Array): string =>
+    entryId(onceField(request), id(request), form, JSON.stringify(state.values), ...(file ? [file] : []))
+
+  interface Changing {
+    form: JobFormName
+    /** which part the form stands at; absent where it adds one */
+    partId?: string
+    read: FormReader
+    /** names of the form's boxes, the main one first */
+    boxes: string[]
+    work: () => Promise<unknown>
+    section: string
+  }
+
+  interface Refused {
+    form?: JobFormName
+    partId?: string | undefined
+    read?: FormReader
+    faults?: FormFault[]
+    changed?: ChangedField[]
+    notSaved?: string
+    status: number
+  }
+
+  const page = async (request: Request, response: Response, refused?: Refused): Promise<void> => {
+    const kept = await store.get<Job>('job', id(request))
+    const { form, partId, read } = refused ?? {}
+    const typedPart = partId !== undefined && read ? { id: partId, form: read.state } : null
+    const forms = form && read && !typedPart ? { [form]: read.state } : {}
+    const inPart = (fault: FormFault): FormFault => ({ ...fault, name: `${fault.name}-${partId}` })
+    const model = jobView({
+      kept,
+      photos: await store.photos(kept.id),
+      deletedPhoto: deletedPhoto(request.query.photo),
+      now: now(),
+      dataVersion: dataVersion(),
+      shared: !isLoopback(config.host),
+      phone: phoneAddress({
+        listensOn: config.host,
+        protocol: request.protocol,
+        host: request.get('Host'),
+        lan: lan(),
+        path: `/jobs/${kept.id}`,
+      }),
+      forms,
+      typedPart,
+      faults: typedPart ? refused?.faults?.map(inPart) : refused?.faults,
+      changed: refused?.changed,
+      notSaved: refused?.notSaved ?? null,
+    })
+    show(request, response, { view: 'job', model, status: refused?.status })
+  }
+
+  /** Does the change of a form; what is wrong with it, or with the disk, becomes the same page with what was typed. */
+  const changing = async (
+    request: Request,
+    response: Response,
+    { form, partId, read, boxes, work, section }: Changing,
+  ): Promise<void> => {
+    const again = (refused: Omit<Refused, 'form' | 'read'>) =>
+      page(request, response, { form, partId, read, ...refused })
+    if (read.faults.length > 0) return again({ faults: read.faults, status: 422 })
+    try {
+      await work()
+    } catch (error) {
+      if (error instanceof StorageFault) return again({ notSaved: error.message, status: error.status })
+      if (error instanceof Unprocessable || error instanceof Unfit || error instanceof Full) {
+        for (const fault of faultsOf(error, boxes[0] ?? '', boxes)) read.fault(fault.name, fault.message)
+        return again({ faults: read.faults, status: 422 })
+      }
+      throw error
+    }
+    response.redirect(303, `/jobs/${id(request)}#${section}`)
+  }
+
+  const change = (request: Request, version: number | null, next: (job: Job, version: number) => Job) =>
+    store.change<Job>('job', id(request), version, (kept) => {
+      const job = next(kept.body, kept.version + 1)
+      return job === kept.body ? null : jobDraft(job)
+    })
+
+  router.get('/jobs', async (request, response) => {
+    const { search, state, page: number, deleted } = request.query
+    const model = await jobsView(store, {
+      search: typeof search === 'string' ? search.trim().slice(0, 200) : '',
+      state: standingStates.find((name) => name === state) ?? null,
+      number: pageNumber(number),
+      deleted: typeof deleted === 'string' && /^[\w-]{16,64}$/.test(deleted) ? deleted : null,
+      now: now(),
+    })
+    show(request, response, { view: 'jobs', model })
+  })
+
+  router.post('/jobs', async (request, response) => {
+    const form = askedOf(sent(request))
+    if (form.faults.length > 0)
+      throw new Unprocessable(form.faults.map(({ name, message }) => ({ path: name, message })))
+    if (!form.request)
+      throw new Unprocessable([
+        { path: 'check', message: 'Nothing was entered; enter a check first, then keep it as a job.' },
+      ])
+    // the same form as a check sent as JSON, so that a job goes out and in again unchanged
+    const check = parse(checkSchema, form.request)
+    const name = caseName(check) ?? `Job of ${day(now()).text}`
+    const { once: _once, ...asked } = sent(request)
+    const entry = entryId(onceField(request), 'job', JSON.stringify(asked))
+    const job = newJob({ name, ...judgedAndPlanned(check, null, now(), form.given) })
+    const kept = await store.add('job', jobDraft(job), entry)
+    response.redirect(303, `/jobs/${kept.id}`)
+  })
+
+  router.get('/jobs/:id', (request, response) => page(request, response))
+
+  router.post('/jobs/:id', async (request, response) => {
+    const body = sent(request)
+    const read = new FormReader(body, Object.keys(detailLabels), labelled(detailLabels))
+    const seen = typeof body.seen === 'string' ? body.seen : ''
+    const drawnA = read.number('drawn', { label: 'Current drawn', unit: 'A', min: 0, max: 1000 })
+    if (read.text('name') === null) read.fault('name', 'Enter the name of the job.')
+    const works = read.choice('works', ['yes', 'partly', 'no'], 'Did it do its work')
+    const work = async (): Promise<void> => {
+      const { name } = parse(newJobSchema.pick({ name: true }), { name: read.text('name') })
+      const observations = parse(observationsSchema, {
+        ...Object.fromEntries(Object.entries(observationNames).map(([field, box]) => [field, read.text(box)])),
+        drawnA,
+        works,
+      })
+      await store.change<Job>('job', id(request), null, (kept) => {
+        const job = patchJob(kept.body, { name, observations })
+        // sent again, or nothing new: as good as done
+        if (detailsMark(job) === detailsMark(kept.body)) return null
+        if (detailsMark(kept.body) !== seen) throw new Stale(kept)
+        return jobDraft(job)
+      })
+    }
+    try {
+      await changing(request, response, {
+        form: 'details',
+        read,
+        boxes: Object.keys(detailLabels),
+        work,
+        section: 'observed',
+      })
+    } catch (error) {
+      if (!(error instanceof Stale)) throw error
+      const kept = detailsForm((error.current as unknown as Kept<Job>).body).values
+      const changed = Object.entries(detailLabels)
+        .map(([name, label]) => {
+          const typed = name === 'drawn' ? (drawnA === null ? '' : figures(drawnA)) : (read.text(name) ?? '')
+          return { label, kept: kept[name] ?? '', typed }
+        })
+        .filter((field) => field.kept !== field.typed)
+      await page(request, response, { form: 'details', read, changed, status: 409 })
+    }
+  })
+
+  router.post('/jobs/:id/readings', async (request, response) => {
+    const read = new FormReader(
+      sent(request),
+      ['key', 'value', 'what', 'unit'],
+      labelled({
+        key: 'Step',
+        value: 'Value read',
+        what: 'What was read',
+        unit: 'Unit',
+      }),
+    )
+    const job = (await store.get<Job>('job', id(request))).body
+    const key = read.text('key')
+    const step = key === null ? null : (job.limits.find((limits) => limits.key === key) ?? null)
+    if (key !== null && !step?.unit) read.fault('key', 'Step must be one of the steps listed.')
+    const unit = step?.unit ?? read.text('unit')
+    const what = read.text('what')
+    if (key === null && what === null) read.fault('what', 'Enter what was read, or choose a step.')
+    if (key === null && unit === null) read.fault('unit', 'Enter the unit, such as V or A.')
+    const value = read.number('value', {
+      label: 'Value read',
+      ...(step?.unit ? { unit: step.unit } : {}),
+      required: true,
+    })
+    const entry = newEntry(request, 'reading', read)
+    const given = { key: key ?? what ?? '', value: value ?? 0, unit: unit ?? '' }
+    const work = () => change(request, null, (current) => addReading(current, given, { id: entry, at: now() }))
+    await changing(request, response, {
+      form: 'reading',
+      read,
+      boxes: ['value', 'key', 'what', 'unit'],
+      work,
+      section: 'readings',
+    })
+  })
+
+  router.post('/jobs/:id/parts', async (request, response) => {
+    const read = new FormReader(
+      sent(request),
+      ['part', 'state', 'partnote'],
+      labelled({
+        part: 'Part',
+        state: 'State',
+        partnote: 'Note',
+      }),
+    )
+    if (read.text('part') === null) read.fault('part', 'Enter the part.')
+    const state = read.choice('state', partStates, 'State')
+    const work = async (): Promise<void> => {
+      const given = parse(partSchema, {
+        name: read.text('part'),
+        state: state ?? 'wanted',
+        note: read.text('partnote'),
+      })
+      await change(request, null, (job, version) =>
+        addPart(job, given, { id: newEntry(request, 'part', read), at: now(), version }),
+      )
+    }
+    await changing(request, response, {
+      form: 'part',
+      read,
+      boxes: ['part', 'state', 'partnote'],
+      work,
+      section: 'parts',
+    })
+  })
+
+  router.post('/jobs/:id/parts/:partId', async (request, response) => {
+    const body = sent(request)
+    const read = new FormReader(body, ['state', 'note'], labelled({ state: 'State', note: 'Note' }))
+    const version = versionOf(body.version)
+    const partId = String(request.params.partId)
+    const state = read.choice('state', partStates, 'State') ?? undefined
+    const work = async (): Promise<void> => {
+      const { note } = parse(partSchema.pick({ note: true }), { note: read.text('note') })
+      await change(request, null, (job, next) =>
+        changePart(job, partId, { state, note: note ?? null, version }, { at: now(), version: next }),
+      )
+    }
+    try {
+      await changing(request, response, {
+        form: 'part',
+        partId,
+        read,
+        boxes: ['note', 'state'],
+        work,
+        section: 'parts',
+      })
+    } catch (error) {
+      if (!(error instanceof Stale)) throw error
+      const part = error.current as unknown as Job['parts'][number]
+      // sent again after an answer that was lost: as good as done
+      if (part.state === state && (part.note ?? '') === (read.text('note') ?? '')) {
+        response.redirect(303, `/jobs/${id(request)}#parts`)
+        return
+      }
+      const changed = [
+        { label: `State of ${part.name}`, kept: part.state, typed: state ?? '' },
+        { label: `Note on ${part.name}`, kept: part.note ?? '', typed: read.text('note') ?? '' },
+      ]
+      // the form names the version it was compared with, so that it can be saved again
+      await page(request, response, { form: 'part', partId, read, changed, status: 409 })
+    }
+  })
+
+  router.post('/jobs/:id/parts/:partId/delete', async (request, response) => {
+    await change(request, null, (job) => removePart(job, String(request.params.partId)))
+    response.redirect(303, `/jobs/${id(request)}#parts`)
+  })
+
+  router.post('/jobs/:id/log', async (request, response) => {
+    const read = new FormReader(sent(request), ['text'], labelled({ text: 'What was done' }))
+    if (read.text('text') === null) read.fault('text', 'Enter what was done.')
+    const work = async (): Promise<void> => {
+      const { text } = parse(logSchema, { text: read.text('text') })
+      await change(request, null, (job) => addLog(job, text, { id: newEntry(request, 'log', read), at: now() }))
+    }
+    await changing(request, response, { form: 'log', read, boxes: ['text'], work, section: 'log' })
+  })
+
+  router.post('/jobs/:id/photos', (request, response, next) => {
+    photoForm(request, response, (fault?: unknown) => {
+      const read = new FormReader(
+        sent(request),
+        ['photo', 'caption'],
+        labelled({ photo: 'Photo', caption: 'What it shows' }),
+      )
+      if (fault instanceof Unprocessable) read.fault('photo', fault.message)
+      else if (!request.file || request.file.size === 0) read.fault('photo', 'Choose a photo.')
+      const caption = read.text('caption') ?? ''
+      const work = async (): Promise<void> => {
+        await store.get('job', id(request))
+        const bytes = request.file?.buffer ?? Buffer.alloc(0)
+        const entry = newEntry(request, 'photo', read, bytes)
+        await keepTogether(entry, () => keepPhoto(context, id(request), caption.slice(0, 200), bytes, entry))
+      }
+      changing(request, response, { form: 'photo', read, boxes: ['photo', 'caption'], work, section: 'photos' }).catch(
+        next,
+      )
+    })
+  })
+  router.post('/jobs/:id/photos/:photoId/delete', async (request, response) => {
+    const photo = await store.photo(String(request.params.photoId))
+    if (photo.owner !== id(request)) throw new NotFound()
+    await store.removePhoto(photo.id)
+    response.redirect(303, `/jobs/${id(request)}?photo=${photo.id}#photos`)
+  })
+  router.post('/jobs/:id/photos/:photoId/restore', async (request, response) => {
+    await store.restorePhoto(String(request.params.photoId), mostPhotos)
+    response.redirect(303, `/jobs/${id(request)}#photos`)
+  })
+
+  /** @param meanwhile  whether the job was changed since this page was last shown */
+  const rejudgePage = async (request: Request, response: Response, meanwhile: boolean): Promise<void> => {
+    const { body, version } = await store.get<Job>('job', id(request))
+    const again = judged(prepareCase(body.check), now())
+    const words = { worse: 'judged worse now', better: 'judged better now', other: 'changed' } as const
+    const changes = findingChanges(body.assessment.findings, again.findings).map((entry) => ({
+      ...entry,
+      topic: entry.topic.replaceAll('-', ' '),
+      word: words[direction(entry)],
+    }))
+    const model = {
+      page: head(`Judge again: ${body.name}`, 'jobs'),
+      id: id(request),
+      name: body.name,
+      version,
+      meanwhile,
+      before: { title: verdictWords[body.assessment.verdict].title, dataVersion: body.assessment.dataVersion },
+      after: { title: verdictWords[again.verdict].title, dataVersion: again.dataVersion },
+      changes,
+    }
+    show(request, response, { view: 'rejudge', model, ...(meanwhile ? { status: 409 } : {}) })
+  }
+  router.get('/jobs/:id/rejudge', (request, response) => rejudgePage(request, response, false))
+  router.post('/jobs/:id/rejudge', async (request, response) => {
+    const version = versionOf(sent(request).version)
+    try {
+      await change(request, version, (job) => judgeAgain(job, judged(prepareCase(job.check), now())))
+    } catch (error) {
+      if (!(error instanceof Stale)) throw error
+      await rejudgePage(request, response, true)
+      return
+    }
+    response.redirect(303, `/jobs/${id(request)}#check`)
+  })
+
+  router.post('/jobs/:id/delete', async (request, response) => {
+    await store.remove('job', id(request), null)
+    response.redirect(303, `/jobs?deleted=${id(request)}`)
+  })
+  router.post('/jobs/:id/restore', async (request, response) => {
+    await store.restore('job', id(request))
+    response.redirect(303, `/jobs/${id(request)}`)
+  })
+  return router
+}

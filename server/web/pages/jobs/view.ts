@@ -1,0 +1,319 @@
+import { detailsMark } from '../../../bench/jobs/detailsMark.js'
+import type { Job, Reading, ReadingLimits } from '../../../bench/jobs/job.js'
+import { partStates } from '../../../bench/jobs/job.js'
+import { limitsText, readingText } from '../../../bench/jobs/readingFinding.js'
+import { latestReadings, standing } from '../../../bench/jobs/standing.js'
+import type { Outcome, ToldFinding } from '../../../chain/finding.js'
+import { figures } from '../../../facts/address.js'
+import type { FirstPowerOptions } from '../../../plan/planFirstPower.js'
+import type { Kept, Photo } from '../../../store/store.js'
+import type { Phrase, Words } from '../../../words/phrase.js'
+import { amperes } from '../../../words/quantity.js'
+import { head, type PageHead } from '../../page.js'
+import { day, lasting, type Moment, moment } from '../../parts/dates.js'
+import type { FormFault, FormState } from '../../parts/formState.js'
+import { mostPhotos } from '../../parts/keepPhoto.js'
+import { type PhotoView, photoViews } from '../../parts/photoViews.js'
+import { tally, verdictWords } from '../../parts/verdictWords.js'
+import { firstPowerSchema } from '../../schemas/bench.js'
+import { checkAddress } from '../check/address.js'
+import { firstPowerQuery, firstPowerValues } from '../firstPower/form.js'
+import { type Qr, qr } from './qr.js'
+import { partWords, standingWords } from './standingWords.js'
+
+interface StepLine {
+  key: string
+  text: string
+  expected: Phrase
+  /** `word` stands in place of the outcome's own; null leaves it */
+  last: { text: Phrase; at: Moment; outcome: Outcome; word: string | null } | null
+}
+
+interface PartLine {
+  id: string
+  version: number
+  name: string
+  stateText: string
+  note: string
+  form: FormState
+  since: Moment
+  lasting: string
+}
+
+/** What someone else kept meanwhile, beside what was typed here. */
+export interface ChangedField {
+  label: string
+  kept: string
+  typed: string
+}
+
+/** The forms of the page, by name; each holds what was typed where it was refused. */
+export interface JobForms {
+  details: FormState
+  reading: FormState
+  part: FormState
+  log: FormState
+  photo: FormState
+}
+
+export type JobFormName = keyof JobForms
+
+export interface JobPage {
+  page: PageHead
+  id: string
+  /** what the name and the observations were when the page was made */
+  seen: string
+  name: string
+  /** where the server can be reached over a network: how a phone opens this job */
+  phone: { address: string | null; code: Qr | null } | null
+  standing: {
+    outcome: Outcome | null
+    title: string
+    text: string
+    waits: { text: string; since: Moment; lasting: string }[]
+  }
+  verdict: { outcome: Outcome; title: string; text: string }
+  tally: Phrase
+  findings: ToldFinding[]
+  judged: {
+    at: Moment
+    dataVersion: string /** the tables or rules changed since */
+    outdated: boolean
+    earlier: number
+  }
+  /** the check, and the plan with its lamps, to be opened again */
+  address: string
+  firstPower: string
+  choices: {
+    steps: { value: string; label: string }[]
+    parts: { value: string; label: string }[]
+    works: { value: string; label: string }[]
+    captions: { value: string; label: string }[]
+  }
+  steps: StepLine[]
+  readings: { text: Phrase; word: string | null; key: string; at: Moment; finding: ToldFinding }[]
+  parts: PartLine[]
+  log: { text: string; at: Moment }[]
+  photos: PhotoView[]
+  /** a photo that was just deleted and can be brought back */
+  deletedPhoto: string | null
+  roomForPhotos: boolean
+  /** what was seen at first power, for paper, where the form is left out */
+  observed: { label: string; value: Words }[]
+  forms: JobForms
+  changed: ChangedField[]
+  /** a fault of the place where records are kept, or null */
+  notSaved: string | null
+}
+
+const stageWords: Record<string, string> = {
+  before: 'Before',
+  look: 'Look',
+  gate: 'Before any power',
+  'supply-alone': 'Supply alone',
+  'dummy-load': 'Dummy load',
+  'bench-supply': 'Bench supply',
+  together: 'Together',
+  full: 'Full mains',
+}
+
+/** A step with the stage its key begins with: several stages have a step of the same words. */
+function stepText({ key, text: words }: ReadingLimits): string {
+  const stage = stageWords[key.split('.')[0] ?? '']
+  return stage === undefined ? words : `${stage}: ${words}`
+}
+
+/** What the outcome of a reading is called; null for the usual word. */
+const readingWord = ({ finding }: Reading): string | null =>
+  ({ clear: 'Within its limits', unknown: 'No limit known', caution: null, stop: null })[finding.outcome]
+
+const emptyForm = (values: Record<string, string> = {}): FormState => ({ values, errors: {}, shown: {}, read: {} })
+
+const text = (value: string | null): string => value ?? ''
+
+/** The form of name and observations as they are kept. */
+export const detailsForm = ({ name, observations }: Job): FormState => ({
+  ...emptyForm({
+    name,
+    lamps: text(observations.lamps),
+    display: text(observations.display),
+    sounds: text(observations.sounds),
+    smells: text(observations.smells),
+    moved: text(observations.moved),
+    drawn: observations.drawnA === null ? '' : figures(observations.drawnA),
+    works: text(observations.works),
+    note: text(observations.note),
+  }),
+  filled: true,
+})
+
+export const detailLabels: Record<string, string> = {
+  name: 'Name of the job',
+  lamps: 'Lamps',
+  display: 'Display',
+  sounds: 'Sounds',
+  smells: 'Smells',
+  moved: 'What moved',
+  drawn: 'Current drawn',
+  works: 'Did it do its work',
+  note: 'Anything else seen',
+}
+
+export interface JobShown {
+  kept: Kept<Job>
+  photos: Photo[]
+  deletedPhoto: string | null
+  now: number
+  dataVersion: string
+  /** whether the server can be reached over a network */
+  shared: boolean
+  /** the address of the job for a phone on that network; null where none is known */
+  phone: string | null
+  /** forms with what was typed, where one was refused */
+  forms?: Partial<JobForms>
+  /** the form of one part with what was typed, where that was refused */
+  typedPart?: { id: string; form: FormState } | null
+  faults?: FormFault[]
+  changed?: ChangedField[]
+  notSaved?: string | null
+}
+
+/** What a job's plan was given besides the check; an empty one where it was planned without, or elsewhere. */
+function givenOf({ plan }: Job): FirstPowerOptions {
+  const { given } = (plan ?? {}) as { given?: unknown }
+  return firstPowerSchema.omit({ check: true }).safeParse(given ?? {}).data ?? {}
+}
+
+function addressesOf(job: Job): { address: string; firstPower: string } {
+  try {
+    const address = checkAddress(job.check)
+    const given = firstPowerQuery(firstPowerValues(givenOf(job)))
+    return { address, firstPower: `/first-power${address.slice(1)}${given === '' ? '' : `&${given}`}` }
+  } catch (error) {
+    // a check sent as JSON may have more rails than the form has rows
+    if (error instanceof RangeError) return { address: '/', firstPower: '/first-power' }
+    throw error
+  }
+}
+
+const worksChoices = [
+  { value: 'yes', label: 'Yes' },
+  { value: 'partly', label: 'In part' },
+  { value: 'no', label: 'No' },
+]
+
+function observed({ observations: seen }: Job): JobPage['observed'] {
+  const typed = {
+    Lamps: seen.lamps,
+    Display: seen.display,
+    Sounds: seen.sounds,
+    Smells: seen.smells,
+    'What moved': seen.moved,
+  }
+  const lines = [
+    ...Object.entries(typed).map(([label, value]) => ({ label, value })),
+    { label: 'Current drawn', value: seen.drawnA === null ? null : amperes(seen.drawnA) },
+    { label: 'Anything else seen', value: seen.note },
+    {
+      label: 'Did it do its work?',
+      value: worksChoices.find(({ value }) => value === seen.works)?.label ?? 'Not seen yet',
+    },
+  ]
+  return lines.flatMap(({ value, ...line }) => (value === null ? [] : [{ ...line, value }]))
+}
+
+/** Everything the page of one job shows. */
+export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, phone, ...typed }: JobShown): JobPage {
+  const job = kept.body
+  const { state, waits } = standing(job)
+  const last = new Map(latestReadings(job.readings).map((reading) => [reading.key, reading]))
+  const readable = job.limits.filter(({ unit }) => unit !== null)
+  const line = (reading: Reading | undefined): StepLine['last'] =>
+    reading
+      ? {
+          text: readingText(reading.value, reading.unit),
+          at: moment(reading.at),
+          outcome: reading.finding.outcome,
+          word: readingWord(reading),
+        }
+      : null
+  return {
+    page: head(job.name, 'jobs', typed.faults ?? []),
+    id: kept.id,
+    seen: detailsMark(job),
+    phone: shared ? { address: phone, code: phone === null ? null : qr(phone) } : null,
+    name: job.name,
+    standing: {
+      ...standingWords[state],
+      waits: waits.map((wait) => ({
+        text: wait.text,
+        since: day(wait.since),
+        lasting: lasting(wait.since, now),
+      })),
+    },
+    observed: observed(job),
+    verdict: verdictWords[job.assessment.verdict],
+    tally: tally(job.assessment.findings),
+    findings: job.assessment.findings,
+    judged: {
+      at: moment(job.assessment.judgedAt),
+      dataVersion: job.assessment.dataVersion,
+      outdated: job.assessment.dataVersion !== dataVersion,
+      earlier: job.earlier.length,
+    },
+    ...addressesOf(job),
+    choices: {
+      steps: readable.map((step) => ({ value: step.key, label: `${stepText(step)} (${step.unit})` })),
+      parts: partStates.map((value) => ({ value, label: partWords[value] })),
+      works: worksChoices,
+      captions: [
+        { value: 'supply plate', label: 'The supply’s plate' },
+        { value: 'machine plate', label: 'The machine’s plate' },
+        { value: 'inside', label: 'Inside' },
+        { value: 'outside', label: 'Outside' },
+      ],
+    },
+    steps: readable.map((step) => ({
+      key: step.key,
+      text: stepText(step),
+      expected: limitsText(step),
+      last: line(last.get(step.key)),
+    })),
+    readings: job.readings.toReversed().map((reading) => {
+      const step = job.limits.find(({ key }) => key === reading.key)
+      return {
+        text: readingText(reading.value, reading.unit),
+        word: readingWord(reading),
+        key: step?.text.replace(/\.$/, '') ?? reading.key,
+        at: moment(reading.at),
+        finding: reading.finding,
+      }
+    }),
+    parts: job.parts.map((part) => ({
+      id: part.id,
+      version: part.version,
+      name: part.name,
+      stateText: partWords[part.state],
+      note: text(part.note),
+      form:
+        typed.typedPart?.id === part.id
+          ? typed.typedPart.form
+          : emptyForm({ state: part.state, note: text(part.note) }),
+      since: day(part.since),
+      lasting: lasting(part.since, now),
+    })),
+    log: job.log.toReversed().map((entry) => ({ text: entry.text, at: moment(entry.at) })),
+    photos: photoViews(photos, { supply: job.check.supply.label, machine: job.check.device.label }),
+    deletedPhoto,
+    roomForPhotos: photos.length < mostPhotos,
+    forms: {
+      details: typed.forms?.details ?? detailsForm(job),
+      reading: typed.forms?.reading ?? emptyForm(),
+      part: typed.forms?.part ?? emptyForm({ state: 'wanted' }),
+      log: typed.forms?.log ?? emptyForm(),
+      photo: typed.forms?.photo ?? emptyForm({ caption: 'supply plate' }),
+    },
+    changed: typed.changed ?? [],
+    notSaved: typed.notSaved ?? null,
+  }
+}
