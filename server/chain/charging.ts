@@ -62,7 +62,7 @@ function currentSource(situation: PairSituation, hazard: PrintedHazard): Judgeme
 }
 
 /** An LED driver that says it holds its voltage, and nowhere that it holds a current. */
-const holdsVoltage = ({ reading }: PreparedSupply): boolean =>
+export const holdsVoltage = ({ reading }: PreparedSupply): boolean =>
   (reading?.hazards ?? []).some(({ meaning }) => meaning === 'constant voltage') &&
   !(reading?.hazards ?? []).some(({ meaning, words }) => meaning === constantCurrent && !/LED/i.test(words))
 

@@ -122,13 +122,48 @@ describe('the gates before any power', () => {
   })
 })
 
-describe('a supply whose output is not isolated', () => {
-  it.each(['NOT ISOLATED FROM MAINS', 'AUTOTRANSFORMER'])('is probed by nobody: %s', (words) => {
-    const live = changed({ supply: { label: `${matching.supply.label ?? ''} ${words}` } })
-    const plan = planOf(live)
-    const keys = plan.stages.flatMap(({ steps }) => steps.map(({ key }) => key))
-    expect(keys.filter((key) => /off-load|supply-alone\.polarity|^dummy-load|^together/.test(key))).toEqual([])
-    expect(plan.gates.some(({ key }) => key === 'gate.isolation')).toBe(false)
+describe('what is no supply, by its plate', () => {
+  const plate = (words: string) => `INPUT 230V~ 50Hz 0.2A OUTPUT 12V DC 2A ${words}`
+  it.each([
+    { words: 'NOT ISOLATED FROM MAINS', reason: /not isolated from the mains/ },
+    { words: 'AUTOTRANSFORMER', reason: /not isolated from the mains/ },
+    { words: 'HOT CHASSIS', reason: /not isolated from the mains/ },
+    { words: 'BATTERY CHARGER', reason: /charger for batteries/ },
+    { words: 'LADEGERÄT', reason: /charger for batteries/ },
+    { words: 'HALOGEN TRANSFORMER', reason: /halogen lamps/ },
+    { words: 'TRANSFORMATEUR ÉLECTRONIQUE', reason: /halogen lamps/ },
+    { words: 'ELECTRONIC TRANSFORMER', reason: /halogen lamps/ },
+    { words: 'LED DRIVER CONSTANT CURRENT', reason: /constant current/ },
+    { words: 'SHAVERS ONLY', reason: /shavers/ },
+  ])('is put on no mains, on the bench or on paper: $words', ({ words, reason }) => {
+    const check = changed({ supply: { label: plate(words) } })
+    const plan = planOf(check)
+    for (const name of ['supply-alone', 'dummy-load', 'together'])
+      expect(plan.stages.find((stage) => stage.name === name)?.leftOut).toMatch(reason)
+    const steps = [...plan.gates, ...plan.stages.flatMap((stage) => stage.steps)]
+    const lines = listOf(check).stages.flatMap((stage) => stage.lines)
+    expect([...steps, ...lines].filter(({ power }) => power === 'mains').map(({ key }) => key)).toEqual([])
+  })
+  it.each(['USB CHARGER OUTPUT 5V DC 2A', 'LED DRIVER CONSTANT VOLTAGE OUTPUT 12V DC 2A', 'SWITCHING POWER SUPPLY'])(
+    'is not said of a supply like any other: %s',
+    (words) => {
+      expect(stageOf(changed({ supply: { label: words } }), 'supply-alone')?.leftOut).toBeNull()
+    },
+  )
+  it('is not tested for the isolation that its plate denies', () => {
+    expect(gate(changed({ supply: { label: plate('NOT ISOLATED FROM MAINS') } }), 'gate.isolation')).toBeUndefined()
+  })
+})
+
+describe('what is open between supply and machine', () => {
+  it.each([
+    { words: 'POSITIVE EARTH', of: 'the pole on its case' },
+    { words: 'UNFILTERED', of: 'smoothing' },
+    { words: 'BELL TRANSFORMER', of: 'what gives what it likes with little load' },
+  ])('keeps the machine off its supply: $words, $of', ({ words }) => {
+    const check = changed({ supply: { label: `INPUT 230V~ 50Hz 0.2A OUTPUT 12V DC 2A ${words}` } })
+    expect(stageOf(check, 'together')?.leftOut).toMatch(/Find out first/)
+    expect(stageOf(check, 'supply-alone')?.leftOut).toBeNull()
   })
 })
 

@@ -242,10 +242,11 @@ describe('the first power-up plan', () => {
       bulkF: 47e-6,
       bulkRatedV: 450,
     })
-    const figures = stage(old, 'supply-alone').figures
-    expect(flat(figures.find(({ label }) => label === 'Reforming, out of circuit')?.value)).toContain(
-      '5 steps to 450 V',
-    )
+    const steps = old.gates.filter(({ key }) => /^gate\.reform-\d/.test(key))
+    // five equal steps: the last one is the rated voltage
+    expect(steps).toHaveLength(5)
+    expect(flat(steps.at(-1)?.text)).toContain('450 V')
+    expect(JSON.stringify(old.stages)).not.toMatch(/reform/i)
     expect(plan.missing.join(' ')).toMatch(/Years without power/)
   })
 

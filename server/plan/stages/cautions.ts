@@ -57,15 +57,6 @@ export const lethalCapacitor: Caution = {
   electric: true,
 }
 
-/** Before a supply whose output is joined to the mains is powered. */
-export const liveOutput: Caution = {
-  signal: 'DANGER',
-  hazard: say`The output of this supply is not isolated: every contact of its plug is at mains potential.`,
-  consequence: say`Touching it, or a meter lead on it, kills.`,
-  avoid: say`Nobody but a qualified person measures on it or connects anything to it.`,
-  electric: true,
-}
-
 /** Before each reach inside. */
 export const storedCharge: Caution = {
   signal: 'WARNING',

@@ -6,7 +6,7 @@ import { duration, ohms, percent, plain, volts, watts } from '../../words/quanti
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { type BehindLamp, behindLamp, lampText } from './behindLamp.js'
 import { hotLoad, noIsolation, storedCharge, withoutLamp } from './cautions.js'
-import { outputIsLive, type PlanFacts } from './facts.js'
+import type { PlanFacts } from './facts.js'
 import { outletOf } from './outlet.js'
 import type { RailPlan } from './rails.js'
 import { figure, step } from './step.js'
@@ -34,7 +34,6 @@ export function dummyLoadStage(facts: PlanFacts, rails: readonly RailPlan[]): Fi
     )
   const leftOut =
     mainsBlockedToo(facts) ??
-    (facts.notIsolated ? outputIsLive : null) ??
     (loaded.length === 0
       ? say`The supply’s outputs with their currents are not known: read its plate, then a load can be worked out.`
       : null)

@@ -5,12 +5,12 @@ import type { CheckResponse, Finding, TopicName } from '../../chain/finding.js'
 import { protectionClassOf } from '../../chain/protectionClass.js'
 import { reachOf } from '../../chain/reach.js'
 import { leastFigures, plannedMains } from '../../tables/firstPower.js'
-import type { HazardMeaning } from '../../tables/hazardWords.js'
 import { extraLowVoltageMostV } from '../../tables/thresholds.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { watts } from '../../words/quantity.js'
 import { askWhatLamp, type LampChoice, type LampOnHand, lampChoice, mayBeTungsten } from '../firstPower/lampChoice.js'
 import { type LampSetup, lampsFault } from '../firstPower/lamps.js'
+import { isLive, noSupply, says } from './noSupply.js'
 import { type IdleFact, idlePowerOf, minimumOf, type PowerFact, ratedPower } from './supplyPower.js'
 
 /** What a person may add to a check for its first power-up. Unknown is null or absent. */
@@ -51,8 +51,10 @@ export interface PlanFacts {
   classI: boolean | null
   /** fed with a low DC voltage, not from the mains */
   fedLow: boolean
-  /** a plate says, or the check found, that the output is joined to the mains */
+  /** the output is joined to the mains */
   notIsolated: boolean
+  /** why this unit is put on no mains; null where it is a supply like any other */
+  noSupply: Phrase | null
   /** a picture tube is named */
   tube: boolean
   rated: PowerFact | null
@@ -65,9 +67,6 @@ export interface PlanFacts {
   loadLamp: LampUse | null
   missing: Phrase[]
 }
-
-/** Why nothing is put on an output that is joined to the mains. */
-export const outputIsLive = say`The output of this supply is not isolated from the mains: nobody but a qualified person measures on it, loads it or connects a machine to it.`
 
 /** The findings on these topics that are stops, or where `open` those that are unknown too. */
 export function standing(facts: PlanFacts, topics: readonly TopicName[], open: boolean): Finding[] {
@@ -113,22 +112,12 @@ export function factsOf(of: Case, assessment: CheckResponse, options: FirstPower
     ...base,
     classI: known ? known.protectionClass === 'I' : null,
     fedLow: kind === 'dc' && windows.length > 0 && windows.every(({ max }) => max <= extraLowVoltageMostV.value),
-    notIsolated:
-      says(supply, liveOutputs) ||
-      assessment.findings.some(({ topic, outcome }) => topic === 'isolation' && outcome === 'stop'),
+    notIsolated: isLive(supply, assessment.findings),
+    noSupply: noSupply(supply, assessment.findings),
     tube: says(supply, ['picture tube']) || says(device, ['picture tube']),
     ...lamps,
   }
 }
-
-const liveOutputs: readonly HazardMeaning[] = [
-  'not isolated from the mains, live chassis',
-  'autotransformer as a supply',
-]
-
-/** Whether a plate carries words of one of these meanings. */
-const says = ({ reading }: PreparedSupply | PreparedDevice, meanings: readonly HazardMeaning[]): boolean =>
-  (reading?.hazards ?? []).some(({ meaning }) => meanings.includes(meaning))
 
 function withUsableRails<Of extends { rails: readonly Rail[] }>(of: Of): Of {
   const rails = of.rails
@@ -158,7 +147,10 @@ function reachKnown({ systems }: PreparedSite, check: CheckRequest, missing: Phr
   return null
 }
 
-type Base = Omit<PlanFacts, 'classI' | 'fedLow' | 'notIsolated' | 'tube' | 'choice' | 'firstLamp' | 'loadLamp'>
+type Base = Omit<
+  PlanFacts,
+  'classI' | 'fedLow' | 'notIsolated' | 'noSupply' | 'tube' | 'choice' | 'firstLamp' | 'loadLamp'
+>
 
 function lampsFor(base: Base): Pick<PlanFacts, 'choice' | 'firstLamp' | 'loadLamp'> {
   const { reach, rated, idle, minimumV, options, missing } = base

@@ -20,7 +20,12 @@ export function reforming({ options, reach }: PlanFacts): { answer: ReformAnswer
 /** Reforming as steps, each with what may still leak at its end; where only the years are known, the capacitor is asked for. */
 export function reformGates(facts: PlanFacts): Step[] {
   const { yearsUnused, bulkF, bulkRatedV } = facts.options
-  if (yearsUnused == null) return []
+  if (yearsUnused == null) {
+    facts.missing.push(say`Years without power: capacitors that stood long are reformed first.`)
+    return []
+  }
+  if (bulkF == null || bulkRatedV == null)
+    facts.missing.push(say`Value and rated voltage of the largest capacitor: the reforming steps hang on them.`)
   const found = reforming(facts)
   if (!found || bulkF == null || bulkRatedV == null)
     return yearsUnused > reformingNeed.highVoltageYears

@@ -2,13 +2,12 @@ import type { Finding, TopicName } from '../../chain/finding.js'
 import { mainsTopics } from '../../chain/index.js'
 import { flashOver, reservoirPerWatt, resultsFromMeter, settleTimes } from '../../tables/firstPower.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
-import { amperes, duration, farads, volts, watts } from '../../words/quantity.js'
+import { amperes, farads, volts, watts } from '../../words/quantity.js'
 import type { LampTransient } from '../firstPower/transient.js'
 import type { Figure, FirstPowerStage } from '../firstPowerPlan.js'
 import { type BehindLamp, firstSeconds, idleBehind, lampText, reservoirOf } from './behindLamp.js'
 import { type LampUse, type PlanFacts, standing } from './facts.js'
 import type { RailPlan } from './rails.js'
-import { reforming } from './reformGates.js'
 import { figure } from './step.js'
 import { supplyAloneSteps } from './supplyAloneSteps.js'
 
@@ -48,6 +47,7 @@ function mainsBlocked(facts: PlanFacts): Phrase | null {
     return say`This supply is fed with a low DC voltage, not from the mains: the lamp has no place in front of it. Feed it from a current-limited bench supply.`
   const found = keptOff(facts)
   if (found.length > 0) return say`The supply does not meet the mains as things stand. ${because(found)}`
+  if (facts.noSupply) return facts.noSupply
   if (windows.length === 0)
     return say`The input voltage of the supply is not known: read its plate before it meets any mains. A lamp does not make a wrong voltage right.`
   if (!facts.reach) return say`The mains at the place is not known as one voltage and one frequency: have it measured.`
@@ -66,7 +66,7 @@ export function supplyAlone(facts: PlanFacts, rails: readonly RailPlan[]): First
     name: 'supply-alone',
     title: say`The supply alone, behind the lamp`,
     leftOut,
-    figures: leftOut === null ? [...lampFigures(facts, lamp, idle, transient), ...reformFigures(facts)] : [],
+    figures: leftOut === null ? lampFigures(facts, lamp, idle, transient) : [],
     steps: leftOut === null ? supplyAloneSteps(facts, rails, lamp, idle, transient?.seen ?? null) : [],
     sources:
       leftOut === null
@@ -144,28 +144,4 @@ function lampFigures(
       ),
     )
   return figures
-}
-
-/** Whether its capacitors want reforming before they meet their voltage; the steps stand among the gates. */
-function reformFigures(facts: PlanFacts): Figure[] {
-  const { yearsUnused, bulkF, bulkRatedV } = facts.options
-  if (yearsUnused == null) facts.missing.push(say`Years without power: capacitors that stood long are reformed first.`)
-  else if (bulkF == null || bulkRatedV == null)
-    facts.missing.push(say`Value and rated voltage of the largest capacitor: the reforming steps hang on them.`)
-  const answer = reforming(facts)?.answer
-  if (!answer) return []
-  const words = {
-    'check-leakage': say`measure its leakage`,
-    reform: say`reform it first`,
-    'plan-to-replace': say`reform it first, and plan to replace it`,
-  }
-  const last = answer.stages.at(-1)
-  return [
-    figure(say`Reservoir capacitor`, words[answer.need], answer.working.at(-1) ?? say``),
-    figure(
-      say`Reforming, out of circuit`,
-      say`${answer.stages.length} steps to ${volts(last?.voltageV ?? 0)}, ${duration(answer.stages.reduce((sum, stage) => sum + stage.holdS, 0))} in all, at most ${amperes(answer.acceptLeakageA, 3, 'down')} at the end`,
-      answer.working[1] ?? say``,
-    ),
-  ]
 }

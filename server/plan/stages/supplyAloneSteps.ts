@@ -4,7 +4,7 @@ import { joined, type Phrase, say } from '../../words/phrase.js'
 import { duration, volts } from '../../words/quantity.js'
 import type { Step } from '../firstPowerPlan.js'
 import { type BehindLamp, lampText, seenAs } from './behindLamp.js'
-import { lampWiring, liveOutput, noConverter, noIsolation, storedCharge } from './cautions.js'
+import { lampWiring, noConverter, noIsolation, storedCharge } from './cautions.js'
 import type { LampUse, PlanFacts } from './facts.js'
 import { leastLoads } from './leastLoads.js'
 import type { RailPlan } from './rails.js'
@@ -83,8 +83,6 @@ export function supplyAloneSteps(
   idle: BehindLamp | null,
   seen: Phrase | null,
 ): Step[] {
-  // nobody probes an output that is joined to the mains
-  const probed = facts.notIsolated ? [] : rails
   const loaded = leastLoads(facts, rails).length > 0
   const lampHigh = idle?.lampV == null ? null : atMost(idle.lampV)
   const wait = duration(flashOver.atLeastS)
@@ -94,7 +92,7 @@ export function supplyAloneSteps(
       expect: seen ?? say`a flash, then ${idle ? seenAs(idle.glow) : say`darker`}`,
       stopIf: say`the lamp is still bright after ${wait}, gets brighter, or anything hums, smells or smokes: switch off and unplug`,
       power: 'mains',
-      caution: facts.notIsolated ? liveOutput : noIsolation,
+      caution: noIsolation,
     }),
     step(
       'supply-alone.lamp-volts',
@@ -114,7 +112,7 @@ export function supplyAloneSteps(
         power: 'mains',
       },
     ),
-    ...probed.map((plan, index) =>
+    ...rails.map((plan, index) =>
       step(
         `supply-alone.off-load-${index + 1}`,
         loaded ? say`Read ${plan.name}, with only the least load.` : say`Read ${plan.name}, with nothing connected.`,
@@ -132,7 +130,7 @@ export function supplyAloneSteps(
         },
       ),
     ),
-    ...(probed.some(({ rail }) => rail.kind === 'dc')
+    ...(rails.some(({ rail }) => rail.kind === 'dc')
       ? [
           step(
             'supply-alone.polarity',
@@ -160,15 +158,9 @@ export function supplyAloneSteps(
       stopIf: say`it has risen: something warms up`,
       power: 'mains',
     }),
-    step(
-      'supply-alone.off',
-      facts.notIsolated
-        ? say`Switch off, unplug, and wait; the output is touched by nobody.`
-        : say`Switch off, unplug, wait, and read the output until it has fallen.`,
-      {
-        expect: facts.notIsolated ? null : say`towards 0\u00a0V`,
-        caution: storedCharge,
-      },
-    ),
+    step('supply-alone.off', say`Switch off, unplug, wait, and read the output until it has fallen.`, {
+      expect: say`towards 0\u00a0V`,
+      caution: storedCharge,
+    }),
   ]
 }

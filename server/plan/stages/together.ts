@@ -12,14 +12,22 @@ import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { type BehindLamp, behindLamp, lampText, seenAs } from './behindLamp.js'
 import { readsShort } from './benchStage.js'
 import { noIsolation, oldBatteries, reversed, storedCharge } from './cautions.js'
-import { outputIsLive, type PlanFacts, standing } from './facts.js'
+import { type PlanFacts, standing } from './facts.js'
 import { type RailPlan, toleranceOf } from './rails.js'
 import { atMost, figure, stepOn } from './step.js'
 import { because, mainsBlockedToo } from './supplyAlone.js'
 
 const step = stepOn('machine')
 
-const mustFit: readonly TopicName[] = ['output-kind', 'output-voltage', 'polarity']
+/** What must be known before the two are joined; of the rest none may stop. */
+const mustFit: readonly TopicName[] = [
+  'isolation',
+  'charging',
+  'hazard-words',
+  'output-kind',
+  'output-voltage',
+  'polarity',
+]
 /** Every other topic between the supply and the machine. */
 const mustNotStop = pairTopics.map(({ name }) => name).filter((name) => !mustFit.includes(name))
 
@@ -37,7 +45,7 @@ export function demand(facts: PlanFacts): { powerW: number; working: Phrase } | 
 }
 
 function whyNot(facts: PlanFacts, found: BehindLamp | null): Phrase | null {
-  const blocked = mainsBlockedToo(facts) ?? (facts.notIsolated ? outputIsLive : null)
+  const blocked = mainsBlockedToo(facts)
   if (blocked !== null) return blocked
   const open = [...standing(facts, mustFit, true), ...standing(facts, mustNotStop, false)]
   if (open.length > 0) return say`Supply and machine are not joined as things stand. ${because(open)}`
