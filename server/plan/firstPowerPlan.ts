@@ -59,6 +59,8 @@ export interface FirstPowerStage {
   title: Words
   /** null where the stage applies; else why it is left out */
   leftOut: Words | null
+  /** gates that must have their result before it; null where none is open */
+  waits: Words | null
   figures: Figure[]
   steps: Step[]
   sources: Source[]

@@ -33,5 +33,5 @@ const broughtUp = (step: OldStep): ToldStep => ({
 export const keptPlan = (plan: ToldPlan, gates: () => FirstPowerPlan['gates']): FirstPowerPlan => ({
   ...plan,
   gates: (plan.gates as ToldPlan['gates'] | undefined) ?? gates(),
-  stages: plan.stages.map((stage) => ({ ...stage, steps: stage.steps.map(broughtUp) })),
+  stages: plan.stages.map((stage) => ({ ...stage, waits: stage.waits ?? null, steps: stage.steps.map(broughtUp) })),
 })

@@ -2,6 +2,7 @@ import type { Case } from '../chain/case/case.js'
 import type { CheckResponse } from '../chain/finding.js'
 import { unique } from '../words/unique.js'
 import type { FirstPowerPlan } from './firstPowerPlan.js'
+import { behindGates } from './gateResults.js'
 import { gatesOf } from './gates.js'
 import { benchStage } from './stages/benchStage.js'
 import { dummyLoadStage } from './stages/dummyLoadStage.js'
@@ -29,13 +30,14 @@ export function planFirstPower(of: Case, assessment: CheckResponse, options: Fir
 export function planOf(facts: PlanFacts): FirstPowerPlan {
   const rails = railPlans(facts)
   const stages = [supplyAlone(facts, rails), dummyLoadStage(facts, rails), benchStage(facts), together(facts, rails)]
+  const gates = gatesOf(facts, rails)
   const { reach, firstLamp, loadLamp } = facts
   return {
     mains: reach && { voltageV: reach.voltageV, frequencyHz: reach.frequencyHz },
     through: reach?.through ?? null,
     lamps: [firstLamp, loadLamp === firstLamp ? null : loadLamp].filter((lamp) => lamp !== null),
-    gates: gatesOf(facts, rails),
+    gates,
     missing: unique(facts.missing),
-    stages,
+    stages: behindGates(stages, gates, facts.options.gateResults ?? []),
   }
 }

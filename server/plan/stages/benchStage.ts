@@ -24,6 +24,7 @@ export function benchStage(facts: PlanFacts): FirstPowerStage {
     name: 'bench-supply',
     title: say`The machine alone, on a current-limited bench supply`,
     leftOut,
+    waits: null,
     figures: leftOut === null && answer ? figures(answer) : [],
     steps: leftOut === null && answer ? steps(facts, answer) : [],
     sources: leftOut === null && answer ? answer.sources : [],

@@ -41,6 +41,7 @@ export function dummyLoadStage(facts: PlanFacts, rails: readonly RailPlan[]): Fi
     name: 'dummy-load',
     title: say`The supply into a dummy load`,
     leftOut,
+    waits: null,
     figures: leftOut === null ? figures(facts, loaded) : [],
     steps: leftOut === null ? steps(facts, loaded) : [],
     sources:

@@ -10,6 +10,7 @@ import { type Phrase, say } from '../../words/phrase.js'
 import { watts } from '../../words/quantity.js'
 import { askWhatLamp, type LampChoice, type LampOnHand, lampChoice, mayBeTungsten } from '../firstPower/lampChoice.js'
 import { type LampSetup, lampsFault } from '../firstPower/lamps.js'
+import type { GateResult } from '../gateResults.js'
 import { isLive, noSupply, says } from './noSupply.js'
 import { type IdleFact, idlePowerOf, minimumOf, type PowerFact, ratedPower } from './supplyPower.js'
 
@@ -27,6 +28,8 @@ export interface FirstPowerOptions {
   measuredOhm?: number | null
   /** what the machine does with its input */
   machineInput?: 'constant-power' | 'plain' | 'unknown' | null
+  /** what came of the gates; the last of each counts */
+  gateResults?: readonly GateResult[] | null
 }
 
 export interface LampUse {

@@ -66,6 +66,7 @@ export function supplyAlone(facts: PlanFacts, rails: readonly RailPlan[]): First
     name: 'supply-alone',
     title: say`The supply alone, behind the lamp`,
     leftOut,
+    waits: null,
     figures: leftOut === null ? lampFigures(facts, lamp, idle, transient) : [],
     steps: leftOut === null ? supplyAloneSteps(facts, rails, lamp, idle, transient?.seen ?? null) : [],
     sources:

@@ -84,6 +84,7 @@ export function together(facts: PlanFacts, rails: readonly RailPlan[]): FirstPow
     name: 'together',
     title: say`Supply and machine together, behind the lamp`,
     leftOut,
+    waits: null,
     figures: leftOut === null ? figures(facts, need, found) : [],
     steps: leftOut === null ? steps(facts, found, rails) : [],
     sources:

@@ -312,6 +312,7 @@ export const firstPowerAnswer = z.object({
       name: z.enum(stageNames),
       title: text,
       leftOut: text.nullable(),
+      waits: text.nullable(),
       figures: z.array(z.object({ label: text, value: text, working: text })),
       steps: z.array(step),
       sources: z.array(sourceAnswer),

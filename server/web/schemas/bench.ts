@@ -153,4 +153,15 @@ export const firstPowerSchema = z.strictObject({
   yearsUnused: z.number().min(0).max(150).nullish(),
   measuredOhm: z.number().min(0).max(1e12).nullish(),
   machineInput: z.enum(['constant-power', 'plain', 'unknown']).nullish(),
+  gateResults: z
+    .array(
+      z.strictObject({
+        key: z.string().min(1).max(120),
+        value: z.number().min(0).max(1e12).nullish(),
+        passed: z.boolean().nullish(),
+        testedBy: z.string().max(200).nullish(),
+      }),
+    )
+    .max(60)
+    .nullish(),
 })

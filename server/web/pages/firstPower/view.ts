@@ -62,6 +62,8 @@ interface StageView {
   number: number
   title: Words
   leftOut: Words | null
+  /** gates that are open before it */
+  waits: Words | null
   /** what the folded stage holds, with its numbers */
   gist: Words
   figures: Figure[]
@@ -270,6 +272,7 @@ function stageViews(facts: PlanFacts, plan: FirstPowerPlan): StageView[] {
     number: at + 1,
     title: stage.title,
     leftOut: stage.leftOut,
+    waits: stage.waits,
     gist: gistOf(stage, facts),
     figures: stage.figures,
     steps: stage.steps.map(stepView),

@@ -1,0 +1,71 @@
+import { listed, type Phrase, say } from '../words/phrase.js'
+import { decimal, quantity } from '../words/quantity.js'
+import type { FirstPowerStage, StageName, Step } from './firstPowerPlan.js'
+
+/** What came of a gate, and who found it. */
+export interface GateResult {
+  key: string
+  /** as read [unit of the gate] */
+  value?: number | null
+  /** what was seen, where nothing is read or no limit is known */
+  passed?: boolean | null
+  testedBy?: string | null
+}
+
+export type GateState = 'passed' | 'failed' | 'open'
+
+/**
+ * Where a gate stands. One that is for qualified hands stays open until it is known who tested; a reading outside its limits fails
+ * whatever was said of it.
+ */
+export function gateState(
+  gate: Pick<Step, 'unit' | 'low' | 'high' | 'who'>,
+  result: GateResult | undefined,
+): GateState {
+  if (!result) return 'open'
+  const { value = null, passed = null, testedBy = null } = result
+  if (passed === false || (value !== null && outside(gate, value))) return 'failed'
+  if (gate.who === 'qualified' && !testedBy?.trim()) return 'open'
+  const limited = gate.low !== null || gate.high !== null
+  return limited ? (value === null ? 'open' : 'passed') : passed === true ? 'passed' : 'open'
+}
+
+const outside = ({ low, high }: Pick<Step, 'low' | 'high'>, value: number): boolean =>
+  (low !== null && !(value >= low)) || (high !== null && !(value <= high))
+
+/** A gate on the machine holds what powers the machine; every other holds what meets the mains. */
+const holds = ({ link }: Step, stage: StageName): boolean =>
+  stage === 'together' || (link === 'machine') === (stage === 'bench-supply')
+
+/** The stages with what their gates make of them: one that failed leaves its stages out, one without a result makes them wait. */
+export const behindGates = (
+  stages: readonly FirstPowerStage[],
+  gates: readonly Step[],
+  results: readonly GateResult[],
+): FirstPowerStage[] =>
+  stages.map((stage) => {
+    if (stage.leftOut !== null) return stage
+    const held = gates.flatMap((gate, index) => {
+      const result = results.findLast(({ key }) => key === gate.key)
+      return holds(gate, stage.name) ? [{ gate, result, number: index + 1, state: gateState(gate, result) }] : []
+    })
+    const failed = held.filter(({ state }) => state === 'failed')
+    if (failed.length > 0)
+      return {
+        ...stage,
+        leftOut: say`A gate failed: ${listed(failed.map(({ gate, result }) => failedText(gate, result?.value ?? null)))}. Nothing of this stage is done before its cause is found and mended, and the gate passed.`,
+        figures: [],
+        steps: [],
+        sources: [],
+      }
+    const open = held.filter(({ state }) => state === 'open').map(({ number }) => decimal(number))
+    return { ...stage, waits: open.length === 0 ? null : waitsFor(open) }
+  })
+
+const waitsFor = (open: readonly Phrase[]): Phrase =>
+  open.length === 1
+    ? say`Waits for gate ${listed(open)}: it has no result yet, or nobody who tested.`
+    : say`Waits for gates ${listed(open)}: they have no result yet, or nobody who tested.`
+
+const failedText = ({ text, unit }: Step, value: number | null): Phrase =>
+  value === null || unit === null ? say`“${text}”` : say`“${text}”, ${quantity(value, unit)} read`

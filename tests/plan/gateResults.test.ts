@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest'
+import { prepareCase } from '../../server/chain/case.js'
+import { type GateResult, gateState } from '../../server/plan/gateResults.js'
+import { changed, matching } from '../chain/cases.js'
+import { assess, planFirstPower } from '../support/told.js'
+
+const lamps = { lampsOnHand: [{ ratedV: 230, ratedW: 60, count: 1 }] }
+const plan = (gateResults: GateResult[], check = matching) =>
+  planFirstPower(prepareCase(check), assess(check), { ...lamps, gateResults })
+const stage = (name: string, gateResults: GateResult[], check = matching) =>
+  plan(gateResults, check).stages.find((one) => one.name === name)
+
+/** Every gate with a result within its limits, and who tested. */
+const allPassed = (check = matching): GateResult[] =>
+  plan([], check).gates.map(({ key, low, high }) => ({
+    key,
+    passed: true,
+    value: low ?? high,
+    testedBy: 'the tester',
+  }))
+
+const ofYou = { unit: 'Ω', low: 100, high: null, who: 'you' as const }
+const ofOthers = { ...ofYou, who: 'qualified' as const }
+const seen = { unit: null, low: null, high: null, who: 'you' as const }
+
+describe('a gate', () => {
+  it.each([
+    { state: 'open', gate: ofYou, result: undefined, why: 'without a result' },
+    { state: 'open', gate: ofYou, result: {}, why: 'with a limit and no reading' },
+    { state: 'open', gate: ofYou, result: { passed: true }, why: 'with a limit and a tick alone' },
+    { state: 'passed', gate: ofYou, result: { value: 100 }, why: 'at its limit' },
+    { state: 'failed', gate: ofYou, result: { value: 99.9 }, why: 'just below it' },
+    { state: 'failed', gate: ofYou, result: { value: 99.9, passed: true }, why: 'below it, whatever was said' },
+    { state: 'failed', gate: ofYou, result: { value: Number.NaN }, why: 'with no number' },
+    { state: 'failed', gate: { ...ofYou, low: null, high: 5 }, result: { value: 5.1 }, why: 'above a highest' },
+    { state: 'passed', gate: { ...ofYou, low: null, high: 5 }, result: { value: 5 }, why: 'at a highest' },
+    { state: 'open', gate: ofOthers, result: { value: 200 }, why: 'of qualified hands, by nobody' },
+    { state: 'open', gate: ofOthers, result: { value: 200, testedBy: ' ' }, why: 'of qualified hands, by a blank' },
+    { state: 'passed', gate: ofOthers, result: { value: 200, testedBy: 'T.' }, why: 'of qualified hands, by someone' },
+    { state: 'failed', gate: ofOthers, result: { value: 20 }, why: 'of qualified hands, below, by nobody' },
+    { state: 'passed', gate: seen, result: { passed: true }, why: 'that is seen' },
+    { state: 'open', gate: seen, result: { value: 3 }, why: 'that is seen, with a number no limit judges' },
+    { state: 'failed', gate: seen, result: { passed: false }, why: 'that is seen to fail' },
+  ])('$why is $state', ({ state, gate, result }) => {
+    expect(gateState(gate, result && { key: 'gate.one', ...result })).toBe(state)
+  })
+})
+
+describe('the stages behind the gates', () => {
+  it('wait, and say for which, while one has no result', () => {
+    for (const name of ['supply-alone', 'dummy-load', 'bench-supply', 'together'])
+      expect(stage(name, [])?.waits).toMatch(/^Waits for gates \d/)
+    const numbers = plan([]).gates.map((_, index) => `${index + 1}`)
+    expect(stage('together', [])?.waits?.match(/\d+/g)).toEqual(numbers)
+  })
+  it('wait for nothing once each has passed', () => {
+    for (const { waits, leftOut } of plan(allPassed()).stages) expect([waits, leftOut]).toEqual([null, null])
+  })
+  it.each(['gate.isolation', 'gate.live-neutral', 'gate.paper-capacitors', 'look.cord'])(
+    'on the mains are left out where %s fails; the machine alone is not',
+    (key) => {
+      const results = [...allPassed(), { key, passed: false, value: 1 }]
+      for (const name of ['supply-alone', 'dummy-load', 'together']) {
+        expect(stage(name, results)?.leftOut).toMatch(/A gate failed/)
+        expect(stage(name, results)?.steps).toEqual([])
+      }
+      expect(stage('bench-supply', results)?.leftOut).toBeNull()
+    },
+  )
+  it.each(['look.batteries', 'look.inside'])(
+    'of the machine are left out where %s fails; the supply alone is not',
+    (key) => {
+      const results = [...allPassed(), { key, passed: false }]
+      for (const name of ['bench-supply', 'together']) expect(stage(name, results)?.leftOut).toMatch(/A gate failed/)
+      for (const name of ['supply-alone', 'dummy-load']) expect(stage(name, results)?.leftOut).toBeNull()
+    },
+  )
+  it('say what was read: an insulation of 0.5 MΩ where 2 MΩ is the least', () => {
+    const results = [...allPassed(), { key: 'gate.isolation', value: 5e5, testedBy: 'the tester' }]
+    expect(stage('supply-alone', results)?.leftOut?.replaceAll('\u00a0', ' ')).toMatch(/500 kΩ read/)
+  })
+  it('go by the last result of each: mended and measured anew', () => {
+    const failed = { key: 'gate.isolation', value: 5e5, testedBy: 'the tester' }
+    expect(stage('supply-alone', [...allPassed(), failed, { ...failed, value: 5e6 }])?.leftOut).toBeNull()
+  })
+  it('keep the reason they had where they are left out already', () => {
+    const check = changed({ supply: { input: { voltages: [{ min: 120, max: 120 }] } } })
+    expect(stage('supply-alone', [], check)).toMatchObject({ waits: null })
+    expect(stage('supply-alone', [], check)?.leftOut).toMatch(/as things stand/)
+  })
+})
