@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { prepareCase } from '../../server/chain/case.js'
+import { prepareCase } from '../../server/chain/case/case.js'
 import { type GateResult, gateState } from '../../server/plan/gateResults.js'
 import { changed, matching } from '../chain/cases.js'
 import { assess, planFirstPower } from '../support/told.js'

@@ -1,6 +1,6 @@
+import type { PreparedDevice, PreparedSupply } from '../../chain/case/situation.js'
 import { holdsVoltage } from '../../chain/charging.js'
 import type { Finding } from '../../chain/finding.js'
-import type { PreparedDevice, PreparedSupply } from '../../chain/situation.js'
 import type { HazardMeaning } from '../../tables/hazardWords.js'
 import { type Phrase, say } from '../../words/phrase.js'
 
