@@ -39,3 +39,11 @@ export function entryId(once: string | null, ...sent: (string | Uint8Array)[]): 
   for (const part of sent) hash.update(`\n${part.length} `).update(part)
   return hash.digest('base64url').slice(0, 22)
 }
+
+/** The id of what a call adds: the same for the same call sent again with its key, so that it is added once. */
+export const newEntry = (request: Request, ...sent: unknown[]): string =>
+  entryId(
+    onceHeader(request),
+    request.path,
+    ...sent.map((part) => (part instanceof Uint8Array || typeof part === 'string' ? part : JSON.stringify(part))),
+  )

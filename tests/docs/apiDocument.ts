@@ -1,4 +1,5 @@
-import { openApiDocument, operations } from '../../server/web/openapi.js'
+import { calls } from '../../server/web/calls/index.js'
+import { openApiDocument } from '../../server/web/openapi.js'
 
 interface Shape {
   type?: string | string[]
@@ -63,20 +64,11 @@ type Described = Record<
 
 /** docs/api.md as the schemas give it now. */
 export function apiDocument(): string {
-  const document = openApiDocument()
+  const document = openApiDocument(calls)
   const paths = document.paths as Described
   const { schemas } = document.components as { schemas: Record<string, Shape> }
-  const groups = [...new Set(operations.map(({ group }) => group))]
-  const call = ({
-    method,
-    path,
-    summary,
-    query,
-    answer,
-    status,
-    file,
-    once,
-  }: (typeof operations)[number]): string[] => {
+  const groups = [...new Set(calls.map(({ group }) => group))]
+  const call = ({ method, path, summary, query, answer, status, file, once }: (typeof calls)[number]): string[] => {
     const at = paths[path.replace(/:(\w+)/g, '{$1}')]?.[method]
     const answered = at?.responses[String(status ?? 200)]?.content?.['application/json']?.schema
     return [
@@ -94,7 +86,7 @@ export function apiDocument(): string {
         : []),
       ...(once ? ['Honours the header `Idempotency-Key`.', ''] : []),
       ...(file
-        ? [`Takes a file: \`${file}\`.`, '']
+        ? [`Takes a file: \`${file.type}\`.`, '']
         : fields(at?.requestBody?.content['application/json']?.schema, 'Takes')),
       ...(answer === 'csv'
         ? ['Answers CSV.', '']
@@ -127,7 +119,7 @@ export function apiDocument(): string {
     ...groups.flatMap((group) => [
       `## ${group}`,
       '',
-      ...operations.filter((operation) => operation.group === group).flatMap(call),
+      ...calls.filter((operation) => operation.group === group).flatMap(call),
     ]),
     '## Shapes',
     '',

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { largestFile } from '../../server/web/calls/exchangeApi.js'
+import { largestFile } from '../../server/web/calls/exchange.js'
 import { mostTries, mostTriesOfAll } from '../../server/web/guards/access.js'
 import { mostInAMinute } from '../../server/web/guards/rateLimits.js'
 import { sessionS } from '../../server/web/guards/session.js'

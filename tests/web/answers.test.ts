@@ -1,7 +1,7 @@
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
 import type { z } from 'zod'
-import { operations } from '../../server/web/openapi.js'
+import { calls } from '../../server/web/calls/index.js'
 import { testApp } from './testApp.js'
 
 const mains = { voltageV: 230, frequencyHz: 50 }
@@ -37,12 +37,12 @@ const samples: Record<string, object> = {
   '/api/insulation': { scheme: 'VDE 0701-0702', protectionClass: 'I', earthOhm: 0.2, insulationMOhm: 20 },
 }
 
-const posts = operations.filter(({ method, path }) => method === 'post' && path in samples)
+const posts = calls.filter(({ method, path }) => method === 'post' && path in samples)
 
 describe('the answers hold what is described of them', () => {
   it('for every call that works something out', () => {
     expect(posts.map(({ path }) => path).sort()).toEqual(Object.keys(samples).sort())
-    const untold = operations.filter(
+    const untold = calls.filter(
       ({ method, path, group }) =>
         method === 'post' && ['Check', 'Fuse', 'First power'].includes(group) && !(path in samples),
     )
@@ -59,7 +59,7 @@ describe('the answers hold what is described of them', () => {
   it('for kept records', async () => {
     const { app } = testApp()
     const of = (method: string, path: string): z.ZodType =>
-      operations.find((operation) => operation.method === method && operation.path === path)?.answer as z.ZodType
+      calls.find((operation) => operation.method === method && operation.path === path)?.answer as z.ZodType
     const faults = (schema: z.ZodType, body: unknown) => schema.safeParse(body).error?.issues ?? []
     const kept = await request(app).post('/api/shelf/supplies').send({ name: 'Brick from the blue box', supply })
     expect(kept.status).toBe(201)

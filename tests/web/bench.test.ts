@@ -1,17 +1,16 @@
-import express, { Router } from 'express'
+import express from 'express'
 import fc from 'fast-check'
 import { pino } from 'pino'
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
-import { benchRoutes } from '../../server/web/calls/bench.js'
+import { routesOf } from '../../server/web/calls/call.js'
+import { firstPowerCalls } from '../../server/web/calls/firstPower.js'
 import type { Context } from '../../server/web/context.js'
 import { handleErrors } from '../../server/web/errorPages.js'
 
 // the calls alone: neither store nor clock is touched by them
-const app = express()
-  .use(express.json())
-  .use(Router().use(benchRoutes()))
-  .use(handleErrors({ logger: pino({ level: 'silent' }) } as Context))
+const context = { logger: pino({ level: 'silent' }) } as Context
+const app = express().use(express.json()).use(routesOf(firstPowerCalls, context)).use(handleErrors(context))
 
 const post = (path: string, body: object) => request(app).post(path).send(body)
 

@@ -1,17 +1,27 @@
-import { Router } from 'express'
 import { reviewFuse } from '../../chain/fuse/review.js'
 import { readFuseMarking } from '../../plate/fuseMarking.js'
-import { tell } from '../../words/tell.js'
-import { parse } from '../parse.js'
+import { fuseAnswer, fuseMarkingAnswer } from '../schemas/answers.js'
 import { fuseMarkingRequest, fuseRequest } from '../schemas/fuse.js'
+import { type Call, call } from './call.js'
 
-export function fuseRoutes(): Router {
-  const router = Router()
-  router.post('/api/fuse', (request, response) => {
-    response.json(tell(reviewFuse(parse(fuseRequest, request.body))))
-  })
-  router.post('/api/fuse/marking', (request, response) => {
-    response.json(readFuseMarking(parse(fuseMarkingRequest, request.body).text))
-  })
-  return router
-}
+/** Fuse-links: their marking, and whether one may stay. */
+export const fuseCalls: readonly Call[] = [
+  call({
+    method: 'post',
+    path: '/api/fuse',
+    group: 'Fuse',
+    summary: 'Review a fuse-link',
+    body: fuseRequest,
+    answer: fuseAnswer,
+    run: reviewFuse,
+  }),
+  call({
+    method: 'post',
+    path: '/api/fuse/marking',
+    group: 'Fuse',
+    summary: 'Read a marking',
+    body: fuseMarkingRequest,
+    answer: fuseMarkingAnswer,
+    run: ({ text }) => readFuseMarking(text),
+  }),
+]

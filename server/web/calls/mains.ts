@@ -1,8 +1,9 @@
-import { Router } from 'express'
+import { z } from 'zod'
 import { countries, type MainsCountry, mainsOf } from '../../tables/mains.js'
 import { NotFound } from '../errors.js'
+import { mainsCountryAnswer } from '../schemas/answers.js'
+import { type Call, call } from './call.js'
 
-/** A country's mains as the API gives it. */
 const asJson = ({ country, name, systems, sockets, notes, sources }: MainsCountry) => ({
   country,
   name,
@@ -18,18 +19,28 @@ const asJson = ({ country, name, systems, sockets, notes, sources }: MainsCountr
   sources,
 })
 
-export function mainsRoutes(): Router {
-  const router = Router()
-  router.get('/api/mains', (_request, response) => {
-    response.json(countries.map(asJson))
-  })
-  router.get('/api/mains/:country', (request, response) => {
-    const found = mainsOf(request.params.country)
-    if (!found)
+/** The mains of each country. */
+export const mainsCalls: readonly Call[] = [
+  call({
+    method: 'get',
+    path: '/api/mains',
+    group: 'Mains',
+    summary: 'All countries',
+    answer: z.array(mainsCountryAnswer),
+    run: () => countries.map(asJson),
+  }),
+  call({
+    method: 'get',
+    path: '/api/mains/:country',
+    group: 'Mains',
+    summary: 'One country',
+    answer: mainsCountryAnswer,
+    run(_body, { named }) {
+      const found = mainsOf(named('country'))
+      if (found) return asJson(found)
       throw new NotFound(
-        `No country is listed under "${request.params.country.slice(0, 20)}"; give two letters of ISO 3166-1, such as SE or JP. /api/mains lists all.`,
+        `No country is listed under "${named('country').slice(0, 20)}"; give two letters of ISO 3166-1, such as SE or JP. /api/mains lists all.`,
       )
-    response.json(asJson(found))
-  })
-  return router
-}
+    },
+  }),
+]

@@ -402,3 +402,6 @@ export const errorAnswer = z
     }),
   })
   .meta({ id: 'Error' })
+
+/** An answer whose shape is told in words: what would change, a file, a description. */
+export const whatChanges = z.looseObject({})

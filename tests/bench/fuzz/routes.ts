@@ -1,6 +1,6 @@
 import type { Express } from 'express'
 import fc from 'fast-check'
-import { operations } from '../../../server/web/openapi.js'
+import { calls as entries } from '../../../server/web/calls/index.js'
 import { checkNames } from '../../../server/web/pages/check/form.js'
 import { firstPowerNames } from '../../../server/web/pages/firstPower/form.js'
 import { fuseFields } from '../../../server/web/pages/fuse/form.js'
@@ -190,12 +190,12 @@ const pages: Record<string, Kind> = {
 }
 
 const calls: Record<string, Kind> = Object.fromEntries(
-  operations.map((operation): [string, Kind] => {
+  entries.map((operation): [string, Kind] => {
     const kind: Kind = {}
     if (operation.body) kind.json = bodiesOf(operation.body)
-    if (operation.file === 'multipart/form-data') kind.file = 'photo'
-    if (operation.file === 'text/csv') kind.raw = 'csv'
-    if (operation.file === 'application/json') kind.raw = 'records'
+    if (operation.file?.type === 'multipart/form-data') kind.file = 'photo'
+    if (operation.file?.type === 'text/csv') kind.raw = 'csv'
+    if (operation.file?.type === 'application/json') kind.raw = 'records'
     if (operation.query) {
       const fields: Record<string, fc.Arbitrary<string>> = {
         search,

@@ -1,6 +1,6 @@
 import { Router } from 'express'
-import { StorageFault } from '../../store/errors.js'
-import type { Context } from '../context.js'
+import { StorageFault } from '../store/errors.js'
+import type { Context } from './context.js'
 
 /** A database server that takes longer than this to answer is not there [ms]. */
 const patienceMs = 2000
