@@ -2,10 +2,12 @@ import { isFor } from '../chain/case/plateWindow.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/case/situation.js'
 import type { CheckResponse, Finding, Verdict } from '../chain/finding.js'
 import { mainsText } from '../chain/words.js'
+import { plugOuterMost } from '../tables/thresholds.js'
 import { type Phrase, say, type Words } from '../words/phrase.js'
 import { millimetres, quantity, volts } from '../words/quantity.js'
 import { isSame } from '../words/unique.js'
 import type { Caution, FirstPowerPlan, FirstPowerStage, Step } from './firstPowerPlan.js'
+import { mainsBand } from './stages/facts.js'
 import { outletOf } from './stages/outlet.js'
 import { step } from './stages/step.js'
 
@@ -100,14 +102,13 @@ function mainsLine({ site, plan }: ChecklistFacts): ChecklistLine[] {
   const [system, ...others] = site.systems
   if (!system || others.length > 0 || system.voltageV === null) return []
   const { minV, maxV } = system
-  const band = minV !== null && maxV !== null ? say`${volts(minV)} to ${volts(maxV)}` : null
+  const limits = mainsBand({ voltageV: system.voltageV, minV, maxV })
   return [
     line('before.mains-volts', say`Have the voltage at the socket measured and write it down.`, {
-      expect: band ? say`${mainsText(system)}: ${band}` : mainsText(system),
+      expect: say`${mainsText(system)}: ${volts(limits.low)} to ${volts(limits.high)}`,
       unit: 'V',
-      low: minV,
-      high: maxV,
-      stopIf: band ? say`outside this band` : null,
+      ...limits,
+      stopIf: say`outside this band`,
       link: 'source',
       who: 'qualified',
       power: 'mains',
@@ -126,9 +127,7 @@ function selectorLine({ supply, plan }: ChecklistFacts): ChecklistLine[] {
       expect: only
         ? say`the position for ${volts(only.min)}${only.max > only.min ? say` to ${volts(only.max)}` : say``}`
         : say`the position for this mains; ask before you go on`,
-      unit: 'V',
-      low: only?.min ?? null,
-      high: only?.max ?? null,
+      ...(only ? { unit: 'V', low: only.min, high: only.max } : { writes: true as const }),
       stopIf: say`it is set to anything else`,
     }),
   ]
@@ -168,6 +167,9 @@ function plugLine({ supply: { plug } }: ChecklistFacts): ChecklistLine[] {
     line('before.plug-size', say`Plug on the lead: measure its outer diameter with a caliper.`, {
       expect: say`${millimetres(plug.outerMm)}${bore}`,
       unit: 'mm',
+      low: plug.outerMm - plugOuterMost.value,
+      high: plug.outerMm + plugOuterMost.value,
+      stopIf: say`it is another size than was entered`,
     }),
   ]
 }
@@ -206,19 +208,32 @@ function watchLines(stage: string, facts: ChecklistFacts): ChecklistLine[] {
       ...seen,
       stopIf: say`anything smells burnt, smokes, or burns the hand`,
     }),
-    drawnLine(stage, facts),
+    ...drawnLines(stage, facts),
   ]
 }
 
-function drawnLine(stage: string, { device }: ChecklistFacts): ChecklistLine {
-  const [rail, ...others] = device.rails
-  const demandA = rail && others.length === 0 ? rail.currentA : null
-  return line(`${stage}.drawn`, say`Current the machine draws, once it is steady.`, {
-    expect: rail && demandA !== null ? say`not above ${quantity(demandA, 'A')} at ${volts(rail.voltageV)}` : null,
-    unit: 'A',
-    high: demandA,
-    link: 'machine',
-    power: 'mains',
+/** What each rail draws: no more than the machine’s plate says, else than the supply may give; where neither is known it is written down. */
+function drawnLines(stage: string, { device, supply }: ChecklistFacts): ChecklistLine[] {
+  const several = device.rails.length > 1
+  return device.rails.map(({ voltageV, currentA }, index) => {
+    const most = currentA ?? supply.rails.find((rail) => rail.voltageV === voltageV)?.currentA ?? null
+    return line(
+      `${stage}.drawn${index === 0 ? '' : `-${index + 1}`}`,
+      say`Current the machine draws${several ? say` at ${volts(voltageV)}` : say``}, once it is steady.`,
+      {
+        ...(most === null
+          ? { writes: true as const }
+          : {
+              expect: say`not above ${quantity(most, 'A')} at ${volts(voltageV)}`,
+              unit: 'A',
+              low: -most,
+              high: most,
+            }),
+        stopIf: say`it is more, or climbs`,
+        link: 'machine',
+        power: 'mains',
+      },
+    )
   })
 }
 
@@ -275,8 +290,7 @@ function planStages(facts: ChecklistFacts): ChecklistStage[] {
   return facts.plan.stages
     .filter(({ leftOut }) => leftOut === null)
     .flatMap((stage): ChecklistStage[] => {
-      // batteries are out since the second stage, and nothing has put them back
-      const steps = stage.steps.filter(({ killer }) => killer !== 'batteries').map(asLine)
+      const steps = stage.steps.map(asLine)
       const split = steps.findIndex(({ lampOut }) => lampOut)
       const behindLamp = split < 0 ? steps : steps.slice(0, split)
       const direct = split < 0 ? [] : steps.slice(split)
@@ -349,7 +363,7 @@ function fullMains(facts: ChecklistFacts): ChecklistStage[] {
           writes: true,
           stopIf: say`anything crackles, smells burnt or smokes`,
         }),
-        drawnLine('full', facts),
+        ...drawnLines('full', facts),
         line('full.warm', say`After 10 min: unplug, feel the supply’s case with the back of your hand.`, {
           expect: say`warm`,
           stopIf: say`too hot to keep the hand there`,

@@ -3,6 +3,7 @@ import type { Link } from '../facts/fact.js'
 import type { Source } from '../tables/source.js'
 import type { Words } from '../words/phrase.js'
 import type { Told } from '../words/tell.js'
+import type { Limits } from './limits.js'
 
 /** Signal words with their ANSI Z535.4 meanings: will kill, could kill, minor injury, property only. */
 export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE'
@@ -18,7 +19,7 @@ export interface Caution {
 }
 
 /** One action a line, read and done, with the value to read and when to stop. */
-export interface Step {
+export interface Step extends Limits {
   /** stable name under which a reading is kept: "supply-alone.lamp-volts" */
   key: string
   text: Words
@@ -28,16 +29,12 @@ export interface Step {
   expect: Words | null
   /** unit of the reading, "V" or "A" or "Ω" …; null where it is a tick only */
   unit: string | null
-  low: number | null
-  high: number | null
   stopIf: Words | null
   /** `qualified`: a licensed electrician or other qualified person */
   who: Hands
   /** what stands under power while it is done; `low-voltage` is a bench source, whatever it is set to */
   power: Power
   caution: Caution | null
-  /** what is asked again wherever it may have changed; the paper asks for batteries once */
-  killer?: 'batteries'
   /** on the first line of what is done without the lamp: the pause before full mains comes here */
   lampOut?: true
 }

@@ -1,6 +1,7 @@
 import { listed, type Phrase, say } from '../words/phrase.js'
 import { decimal, quantity } from '../words/quantity.js'
 import type { FirstPowerStage, StageName, Step } from './firstPowerPlan.js'
+import { heldAgainst, type Limits } from './limits.js'
 
 /** What came of a gate, and who found it. */
 export interface GateResult {
@@ -18,10 +19,7 @@ export type GateState = 'passed' | 'failed' | 'open'
  * Where a gate stands. One that is for qualified hands stays open until it is known who tested; a reading outside its limits fails
  * whatever was said of it.
  */
-export function gateState(
-  gate: Pick<Step, 'unit' | 'low' | 'high' | 'who'>,
-  result: GateResult | undefined,
-): GateState {
+export function gateState(gate: Pick<Step, keyof Limits | 'unit' | 'who'>, result: GateResult | undefined): GateState {
   if (!result) return 'open'
   const { value = null, passed = null, testedBy = null } = result
   if (passed === false || (value !== null && outside(gate, value))) return 'failed'
@@ -30,8 +28,8 @@ export function gateState(
   return limited ? (value === null ? 'open' : 'passed') : passed === true ? 'passed' : 'open'
 }
 
-const outside = ({ low, high }: Pick<Step, 'low' | 'high'>, value: number): boolean =>
-  (low !== null && !(value >= low)) || (high !== null && !(value <= high))
+const outside = (gate: Limits, value: number): boolean =>
+  !['within', 'no limit', 'nothing before'].includes(heldAgainst(value, gate, null).as)
 
 /** A gate on the machine holds what powers the machine; every other holds what meets the mains. */
 const holds = ({ link }: Step, stage: StageName): boolean =>

@@ -1,17 +1,17 @@
 import { primaryOhm } from '../physics/primaryResistance.js'
-import { plugPinLimit } from '../tables/capacitors.js'
 import { coldInput } from '../tables/firstPower.js'
 import { isolationInsulation, safetyLimits } from '../tables/safetyTestLimits.js'
 import { regulationFor } from '../tables/transformerRegulation.js'
 import { joined, type Phrase, say } from '../words/phrase.js'
-import { amperes, ohms, plain, volts, watts } from '../words/quantity.js'
+import { amperes, ohms, plain, watts } from '../words/quantity.js'
 import type { Step } from './firstPowerPlan.js'
-import { cleanPaper, oldBatteries, pictureTube, storedCharge } from './stages/cautions.js'
+import type { Limits } from './limits.js'
+import { cleanPaper, oldBatteries, pictureTube } from './stages/cautions.js'
 import type { PlanFacts } from './stages/facts.js'
 import { type LeastLoad, leastLoads } from './stages/leastLoads.js'
 import type { RailPlan } from './stages/rails.js'
 import { reformGates } from './stages/reformGates.js'
-import { step, stepOn } from './stages/step.js'
+import { beforeReach, step, stepOn } from './stages/step.js'
 
 const onMachine = stepOn('machine')
 const open = say`no result is written here: a gate without one stays open, have it tested by a qualified person`
@@ -36,7 +36,6 @@ const looking: readonly Step[] = [
     'look.batteries',
     say`Take out every battery and back-up cell of the machine; look at the places they sat in.`,
     {
-      killer: 'batteries',
       expect: say`dry, no crust, no green or white on contacts and board`,
       stopIf: say`anything has leaked: clean and mend before power`,
       caution: oldBatteries,
@@ -54,12 +53,7 @@ const looking: readonly Step[] = [
   onMachine(
     'look.discharge',
     say`Before each reach inside the machine: unplug, wait, measure across the large capacitors.`,
-    {
-      expect: say`below ${volts(plugPinLimit.limitV)}, then as near 0\u00a0V as can be`,
-      unit: 'V',
-      stopIf: say`it does not fall`,
-      caution: storedCharge,
-    },
+    beforeReach,
   ),
   onMachine('look.inside', say`Look inside the machine: capacitors, board, connectors, moving parts, foam and belts.`, {
     expect: say`no bulges, no crust, no burnt spot, moves by hand where it should`,
@@ -98,12 +92,12 @@ const replaced: readonly Step[] = [
 
 /** Live to neutral and each to earth, cold, at the plug. */
 function coldResistance(facts: PlanFacts): Step[] {
-  const { expect, low, high, stopIf } = betweenPoles(facts)
+  const { stopIf, ...expected } = betweenPoles(facts)
   return [
     step(
       'gate.live-neutral',
       say`Plug out, switch on: measure the resistance between the live and the neutral pin of the plug, both ways round, until it stops rising.`,
-      { link: 'inlet', expect, unit: 'Ω', low, high, stopIf: say`${stopIf}; or ${open}` },
+      { link: 'inlet', unit: 'Ω', ...expected, stopIf: say`${stopIf}; or ${open}` },
     ),
     ...(facts.classI === false
       ? []
@@ -123,27 +117,28 @@ function coldResistance(facts: PlanFacts): Step[] {
   ]
 }
 
-interface Expected {
+interface Expected extends Limits {
   expect: Phrase
-  low: number | null
-  high: number | null
   stopIf: Phrase
 }
 
 function betweenPoles({ technology, supply, rated }: PlanFacts): Expected {
-  const shorted = say`it stays at a few ohms: a shorted rectifier, suppressor or winding`
+  const shorted = say`a shorted rectifier, suppressor or winding`
   if (technology === 'switch-mode')
     return {
       expect: say`a kick while a capacitor charges, then ${ohms(coldInput.rectifierOhm)} or more`,
       low: coldInput.rectifierOhm,
       high: null,
-      stopIf: shorted,
+      stopIf: say`it stays below that: ${shorted}`,
     }
   const [window, ...others] = supply.input.windows
   const ratedVA = supply.input.powerVA ?? rated?.powerW ?? null
   const regulation = ratedVA === null ? undefined : regulationFor(ratedVA)
+  const low =
+    window && ratedVA !== null && regulation
+      ? primaryOhm(window.min, ratedVA, regulation.low) / coldInput.spread
+      : coldInput.fewOhm
   if (technology === 'transformer' && window && others.length === 0 && ratedVA !== null && regulation) {
-    const low = primaryOhm(window.min, ratedVA, regulation.low) / coldInput.spread
     const high = primaryOhm(window.max, ratedVA, regulation.high) * coldInput.spread
     return {
       expect: say`the winding: ${ohms(low, 2, 'down')} to ${ohms(high, 2, 'up')} (estimate from its size)`,
@@ -152,11 +147,13 @@ function betweenPoles({ technology, supply, rated }: PlanFacts): Expected {
       stopIf: say`it is far less: shorted turns; or open: a fuse-link, switch or thermal link, which is never bridged`,
     }
   }
+  const few = Math.min(low, coldInput.fewOhm)
   return {
     expect: say`of a transformer its winding, some ohms to a kilohm by its size; of a rectifier ${ohms(coldInput.rectifierOhm)} or more after a kick`,
-    low: null,
+    low: few,
     high: null,
-    stopIf: shorted,
+    strict: true,
+    stopIf: say`it stays at ${ohms(few, 2)} or less: ${shorted}`,
   }
 }
 
@@ -166,6 +163,13 @@ const leastOf = (of: 'I' | 'II'): number =>
       test === 'insulation' && general && limit !== null && classes.includes(of) ? [limit] : [],
     ),
   )
+
+/** The largest earth resistance of the schemes for equipment in use, with their longest cords [Ω]. */
+const mostEarthOhm = Math.max(
+  ...safetyLimits.flatMap(({ test, general, limit, stepped }) =>
+    test === 'earth-resistance' && general && limit !== null ? [stepped?.mostOhm ?? limit] : [],
+  ),
+)
 
 const byTester = say`By a person qualified for it, with an insulation tester at 500\u00a0V DC, or 250\u00a0V where surge suppressors join the poles to earth`
 
@@ -207,8 +211,10 @@ const earth = ({ classI }: PlanFacts): Step[] =>
     ? [
         step('before.earth', say`Have the earth proved from the plug’s earth contact to bare metal of the supply.`, {
           link: 'inlet',
-          expect: say`within the limit of the scheme the tester works to`,
+          expect: say`within the limit of the scheme the tester works to, ${ohms(mostEarthOhm)} at most in any`,
           unit: 'Ω',
+          low: 0,
+          high: mostEarthOhm,
           stopIf: say`the limit is passed, there is no earth to prove, or ${open}`,
           who: 'qualified',
         }),

@@ -14,15 +14,13 @@ const oldPower: readonly (readonly [RegExp, Power])[] = [
 ]
 
 type ToldStep = ToldPlan['stages'][number]['steps'][number]
-type OldStep = Omit<ToldStep, 'link' | 'power' | 'who' | 'killer'> &
-  Partial<Pick<Step, 'link' | 'power' | 'killer'>> & { who: string }
+type OldStep = Omit<ToldStep, 'link' | 'power' | 'who'> & Partial<Pick<Step, 'link' | 'power'>> & { who: string }
 
 const broughtUp = (step: OldStep): ToldStep => ({
   ...step,
   link: step.link ?? (step.key.startsWith('bench-supply.') ? 'machine' : 'supply'),
   who: oldHands[step.who] ?? (step.who === 'qualified' ? 'qualified' : 'you'),
   power: step.power ?? oldPower.find(([keys]) => keys.test(step.key))?.[1] ?? 'none',
-  ...(step.key.endsWith('.batteries') && { killer: 'batteries' as const }),
 })
 
 /**

@@ -1,5 +1,5 @@
 import { frozen } from './frozen.js'
-import { commonPractice, published } from './source.js'
+import { commonPractice, fromMemory, published } from './source.js'
 
 /** What an unloaded supply takes at most, where nobody measured it: share of its rating, and never less than a floor. */
 export const idlePower = frozen({
@@ -27,6 +27,8 @@ export const idleTransformer = frozen({
 export const coldInput = frozen({
   /** live to neutral of a rectifier input, once its capacitor is charged [Ω] */
   rectifierOhm: 100_000,
+  /** a few ohms, whatever the kind of input: a short until explained [Ω] */
+  fewOhm: 5,
   /** each pole to earth [Ω] */
   toEarthOhm: 1_000_000,
   /** how far a winding may lie from its estimate, either way [1] */
@@ -89,6 +91,34 @@ export const plannedSwitchOn = frozen({
   source: commonPractice(
     'Project rule: the switch-on that is worked out with a plan',
     '0.1 µF to 0.1 F holds every reservoir capacitor of the trade; a filament and a capacitor settle well within two seconds',
+  ),
+})
+
+/** Most of the mains that may stand on a lamp whose own figure is not worked out [1]. */
+export const lampShareUnknown = frozen({
+  value: 0.5,
+  source: commonPractice(
+    'Project rule: at most half of the mains on a lamp of which no figure is worked out',
+    'what takes so much that a lamp drops half of the mains is no healthy idle supply, and what is behind it starves; with the ratings of lamp and supply the limit is worked out',
+  ),
+})
+
+/** Voltages that meters and leads are marked for, of the category for what is plugged into a socket [V]. */
+export const meterMarks = frozen({
+  category: 'CAT\u00a0II',
+  voltagesV: frozen([300, 600, 1000]),
+  source: fromMemory(
+    'IEC 61010-2-033 and IEC 61010-031',
+    'measurement category II is for circuits joined to a socket-outlet; usual marks are 300 V, 600 V and 1000 V to earth',
+  ),
+})
+
+/** What may be left of an output before it counts as fallen [1]. */
+export const fallenShare = frozen({
+  value: 0.1,
+  source: commonPractice(
+    'Project rule: an output has fallen when a tenth of its voltage is left',
+    'what is connected to it then meets no more than a tenth of what it is made for',
   ),
 })
 

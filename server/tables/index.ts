@@ -34,6 +34,7 @@ import { ratingTestsTable } from './ratingTests.js'
 import { windingTable } from './rectifiers.js'
 import { safetyLimitsTable } from './safetyTestLimits.js'
 import { socketsTable } from './socketFaces.js'
+import { stopWordsTable } from './stopWords.js'
 import type { Table } from './table.js'
 import { allowedRiseTable, regulationTable } from './transformerRegulation.js'
 import { usbTable } from './usbPower.js'
@@ -95,6 +96,7 @@ export const groups = frozen({
     heatCapacityTable,
     lampExponentsTable,
     benchStepsTable,
+    stopWordsTable,
     storageTable,
     reformingTable,
     leakageTable,

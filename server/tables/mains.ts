@@ -33,7 +33,7 @@ export interface Band {
   readonly sources: readonly Source[]
 }
 
-const usualBand = 0.1
+export const usualBand = 0.1
 /** Where no row decides. @public */
 export const usualBandSource = commonPractice(
   'Usual mains band',

@@ -110,11 +110,11 @@ describe('the first power-up plan', () => {
     expect(stepOf(plan, 'bench-supply.resistance-1')?.low).toBe(6)
   })
 
-  it('gives no lamp figure without lamps, asks for them, and names one to look for', () => {
+  it('gives without lamps no limit but half of the mains, asks for them, and names one to look for', () => {
     const bare = planFirstPower(prepareCase(check), found(), {})
     expect(bare.lamps).toEqual([])
     expect(bare.missing.join(' ')).toMatch(/lamps at hand/)
-    expect(stepOf(bare, 'supply-alone.lamp-volts')).toMatchObject({ low: null, high: null })
+    expect(stepOf(bare, 'supply-alone.lamp-volts')).toMatchObject({ low: 0, high: 115 })
     expect(stage(bare, 'supply-alone').figures.some(({ label }) => label === 'Lamp to look for')).toBe(true)
   })
 

@@ -156,8 +156,8 @@ function railStages(
     expect: expectation(stage, Math.abs(rail.voltageV)),
     stopIf:
       at === stages.length - 1
-        ? say`the current climbs, anything is too hot to touch for 3\u00a0s, smells or buzzes`
-        : say`the supply stays in current limit for more than about 1\u00a0s, or anything smells, buzzes or warms`,
+        ? say`the current reaches the limit or climbs, anything is too hot to touch for 3\u00a0s, smells or buzzes`
+        : say`the current reaches the limit, where the supply stays in current limit for more than about 1\u00a0s, or anything smells, buzzes or warms`,
   }))
 }
 
@@ -201,7 +201,7 @@ function cautionsFor(request: BenchSupplyRequest): Phrase[] {
       : [
           say`A converter in the input takes constant power: on a tight limit it can hang at a low voltage. Give it its full voltage at once, with the limit at two to three times its running current and a short on-time.`,
         ]),
-    say`Disconnect motors, drives, picture tubes and relays first: they draw 2 to 10 times their current when starting.`,
+    say`Disconnect motors, drives and relays first where they can be: they draw 2 to 10 times their current when starting. A picture tube and what feeds it stay as they are.`,
     ...(several
       ? [
           say`Several rails: find their order before any power. Memories that take −5\u00a0V, +5\u00a0V and +12\u00a0V need the negative one first and lose it last. Bring the rails up together from a tracking supply, or one by one only where the circuit allows it.`,

@@ -1,6 +1,6 @@
 import { stringAt } from '../../physics/lampString.js'
 import { quadratureLampV } from '../../physics/seriesLamp.js'
-import { plannedSwitchOn, reservoirPerWatt } from '../../tables/firstPower.js'
+import { lampShareUnknown, plannedSwitchOn, reservoirPerWatt } from '../../tables/firstPower.js'
 import { type GlowWord, glowRows } from '../../tables/glow.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { voltAmperes, volts, watts } from '../../words/quantity.js'
@@ -8,6 +8,7 @@ import { describeLamps, glowOf, lampsOf } from '../firstPower/lamps.js'
 import { type SeriesLampAnswer, seriesLamp } from '../firstPower/seriesLamp.js'
 import { type LampTransient, lampTransient } from '../firstPower/transient.js'
 import { type LampUse, type PlanFacts, setupOf } from './facts.js'
+import { atMost } from './step.js'
 
 /** What the lamp shows and leaves for a supply that takes a given power. */
 export interface BehindLamp {
@@ -21,6 +22,16 @@ export interface BehindLamp {
   glow: GlowWord
   starts: boolean | null
   working: Phrase
+}
+
+/**
+ * What may stand on the lamp: the figure worked out, rounded up as it is printed; where there is none, half of the mains.
+ *
+ * @param lampV  worked out [V]; null where it is not
+ */
+export function lampBand({ reach }: PlanFacts, lampV: number | null): { unit: 'V'; low: number; high: number } {
+  if (lampV === null && !reach) throw new RangeError('nothing goes behind a lamp on a mains that is not known')
+  return { unit: 'V', low: 0, high: atMost(lampV ?? lampShareUnknown.value * (reach?.voltageV ?? 0)) }
 }
 
 export const seenAs = (glow: GlowWord): string => glowRows.find((row) => row.glow === glow)?.seen ?? glow

@@ -3,10 +3,10 @@ import { joined, type Phrase, say } from '../../words/phrase.js'
 import { amperes, duration, ohms, percent, volts } from '../../words/quantity.js'
 import { type BenchSupplyAnswer, benchSupply, isHazardous, overVoltageWorking } from '../bench/benchSupply.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
-import { hazardousOutput, noMoreCurrent, oldBatteries, reversed, storedCharge } from './cautions.js'
+import { hazardousOutput, noMoreCurrent, oldBatteries, reversed } from './cautions.js'
 import type { PlanFacts } from './facts.js'
 import { toleranceOf } from './rails.js'
-import { figure, stepOn } from './step.js'
+import { beforeReach, figure, stepOn } from './step.js'
 
 const step = stepOn('machine')
 
@@ -125,7 +125,7 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
     step(
       'bench-supply.batteries',
       say`Machine unplugged, every battery and back-up cell out; motors and drives disconnected where they can be. A picture tube and what feeds it stay as they are.`,
-      { killer: 'batteries', caution: oldBatteries },
+      { caution: oldBatteries },
     ),
     ...answer.rails.map((rail, index) =>
       step(
@@ -162,21 +162,16 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
         {
           expect: volts(rail.overVoltageV),
           unit: 'V',
-          low: null,
+          low: 0,
           high: rail.overVoltageV,
+          stopIf: say`it cannot be set that low: nothing then ends a rising voltage`,
           power: 'low-voltage',
         },
       ),
     ),
-    step('bench-supply.polarity', say`Measure voltage and sign on the plug that will go into the machine.`, {
-      expect: polarityText(device.jack.polarity),
-      stopIf: say`sign, or pin, is not certain`,
-      link: 'plug',
-      power: 'low-voltage',
-      caution: reversed,
-    }),
-    ...Array.from({ length: count }, (_, index) => powerStep(answer, index)).map((each, index) =>
-      index === 0 && answer.rails.some(isHazardous) ? { ...each, caution: hazardousOutput } : each,
+    polarityStep(device.jack.polarity, answer),
+    ...Array.from({ length: count }, (_, index) => powerSteps(answer, index)).flatMap(([on, ...read], index) =>
+      index === 0 && answer.rails.some(isHazardous) ? [{ ...on, caution: hazardousOutput }, ...read] : [on, ...read],
     ),
     ...answer.rails.map((rail, index) => {
       const tolerance = toleranceOf(rail.voltageV, device.rails[index])
@@ -198,13 +193,7 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
     step(
       'bench-supply.off',
       say`Output off, plug out. Before you reach inside, wait and measure across the large capacitors.`,
-      {
-        expect: say`nearly 0\u00a0V`,
-        unit: 'V',
-        low: null,
-        high: null,
-        caution: storedCharge,
-      },
+      beforeReach,
     ),
   ]
 }
@@ -214,7 +203,34 @@ const polarityText = (polarity: 'centre-positive' | 'centre-negative' | null): P
 
 const polarityWords = { 'centre-positive': say`centre positive`, 'centre-negative': say`centre negative` } as const
 
-function powerStep(answer: BenchSupplyAnswer, index: number): Step {
+/** With one rail and a jack whose drawing is entered, the sign of the reading decides. */
+function polarityStep(polarity: 'centre-positive' | 'centre-negative' | null, { rails }: BenchSupplyAnswer): Step {
+  const [rail, ...others] = rails
+  const shared = { link: 'plug', power: 'low-voltage', caution: reversed } as const
+  if (polarity === null || !rail || others.length > 0)
+    return step('bench-supply.polarity', say`Measure voltage and sign on the plug that will go into the machine.`, {
+      expect: polarityText(polarity),
+      stopIf: say`sign, or pin, is not certain`,
+      ...shared,
+    })
+  const plus = polarity === 'centre-positive'
+  return step(
+    'bench-supply.polarity',
+    say`Measure voltage and sign on the plug that will go into the machine: black lead on the sleeve, red on the centre.`,
+    {
+      expect: say`${polarityText(polarity)}: ${plus ? say`above` : say`below`} 0\u00a0V`,
+      unit: 'V',
+      low: plus ? 0 : -rail.overVoltageV,
+      high: plus ? rail.overVoltageV : 0,
+      strict: true,
+      stopIf: say`the sign is the other one, or the machine’s pin is not certain`,
+      ...shared,
+    },
+  )
+}
+
+/** Output on, and what each rail draws then. A source that stands at its limit is limiting: the limit itself is outside. */
+function powerSteps(answer: BenchSupplyAnswer, index: number): [Step, ...Step[]] {
   const stages = answer.rails.flatMap((_, rail) => {
     const stage = answer.stages.filter((entry) => entry.rail === rail)[index]
     return stage ? [stage] : []
@@ -229,17 +245,31 @@ function powerStep(answer: BenchSupplyAnswer, index: number): Step {
     ),
     say`; `,
   )
-  return step(
+  const below = (limitA: number): Partial<Step> => ({
+    unit: 'A',
+    low: -limitA,
+    high: limitA,
+    strict: true,
+    stopIf: first.stopIf,
+    power: 'low-voltage',
+  })
+  const on = step(
     `bench-supply.step-${index + 1}`,
-    say`Set ${settings}. Output on for ${duration(first.holdS)}${several ? say`, all together or in their order` : say``}.`,
+    say`Set ${settings}. Output on for ${duration(first.holdS)}${several ? say`, all together or in their order` : say`, and read the current`}.`,
     {
+      ...(several ? { stopIf: first.stopIf, power: 'low-voltage' as const } : below(first.limitA)),
       expect: several ? say`each rail below its limit, each voltage steady` : first.expect,
-      unit: several ? null : 'A',
-      low: several ? null : 0,
-      high: several ? null : first.limitA,
-      stopIf: first.stopIf,
-      power: 'low-voltage',
       caution: index === 0 ? noMoreCurrent : null,
     },
   )
+  const read = several
+    ? stages.map((stage) =>
+        step(
+          `bench-supply.step-${index + 1}-rail-${stage.rail + 1}`,
+          say`Read the current of the ${volts(stage.railV)} rail at ${volts(stage.voltageV)}, before ${duration(first.holdS)} are over.`,
+          { ...below(stage.limitA), expect: say`below ${amperes(stage.limitA, 3)}` },
+        ),
+      )
+    : []
+  return [on, ...read]
 }

@@ -104,6 +104,14 @@ function steps(facts: PlanFacts, loaded: readonly Loaded[]): Step[] {
       say`Supply unplugged and its output fallen to nothing before anything is connected to it.`,
       { caution: storedCharge },
     ),
+    step(
+      'dummy-load.meter',
+      say`Plug out, set the meter: volts as the output gives them, a range above ${volts(Math.max(...loaded.map(({ plan }) => Math.abs(plan.rail.voltageV))))}; leads at the load, where they stay.`,
+      {
+        expect: say`clipped on, touching nothing else`,
+        stopIf: say`a lead could slip and bridge two contacts`,
+      },
+    ),
     ...loadPoints.fractions.flatMap((share, index) => pointSteps(facts, loaded, share, index, several)),
     step(
       'dummy-load.off',
@@ -142,16 +150,20 @@ function pointSteps(
       ...(direct ? { lampOut: true } : {}),
     }),
     !direct
-      ? step(`dummy-load.on-${name}`, say`Switch on behind ${lampText(facts.loadLamp)}, hands off.`, {
-          expect: say`a flash, then darker; the output comes up`,
-          stopIf: say`the lamp stays bright, or flashes again and again`,
-          power: 'mains',
-          // said once: the next points follow without a change of circuit
-          caution: index === 0 ? noIsolation : null,
-        })
+      ? step(
+          `dummy-load.on-${name}`,
+          say`Switch on behind ${lampText(facts.loadLamp)} at ${percent(share)} load, hands off.`,
+          {
+            expect: say`a flash, then darker; the output comes up`,
+            stopIf: say`the lamp stays bright, or flashes again and again`,
+            power: 'mains',
+            // said once: the next points follow without a change of circuit
+            caution: index === 0 ? noIsolation : null,
+          },
+        )
       : step(
           `dummy-load.on-${name}`,
-          say`Take the lamp out of the circuit, plug the supply into ${outletOf(facts.reach?.through ?? null)}, switch on, hands off.`,
+          say`Take the lamp out of the circuit, plug the supply into ${outletOf(facts.reach?.through ?? null)}, switch on at ${percent(share)} load, hands off.`,
           {
             expect: say`the output comes up; behind the lamp it could not`,
             stopIf: say`hum, smell, smoke, or a protective device opens: unplug`,
@@ -165,7 +177,7 @@ function pointSteps(
         ? [
             step(
               `dummy-load.rail-${number}-at-${name}`,
-              say`Read ${plan.name}, across its load, after ${duration(last ? settleTimes.loadS : settleTimes.aloneS)}.`,
+              say`Read ${plan.name}, across its ${percent(share)} load, after ${duration(last ? settleTimes.loadS : settleTimes.aloneS)}.`,
               {
                 expect: say`${volts(point.lowV, 4)} to ${volts(point.highV, 4)}`,
                 unit: 'V',

@@ -5,6 +5,7 @@ import type { CheckResponse, Finding, TopicName } from '../../chain/finding.js'
 import { protectionClassOf } from '../../chain/protectionClass.js'
 import { reachOf } from '../../chain/reach.js'
 import { leastFigures, plannedMains } from '../../tables/firstPower.js'
+import { usualBand } from '../../tables/mains.js'
 import { extraLowVoltageMostV } from '../../tables/thresholds.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { watts } from '../../words/quantity.js'
@@ -77,6 +78,20 @@ export function standing(facts: PlanFacts, topics: readonly TopicName[], open: b
     ({ topic, outcome }) => topics.includes(topic) && (outcome === 'stop' || (open && outcome === 'unknown')),
   )
 }
+
+/** The band of a mains: its own, else the one that counts where none is known [V]. */
+export const mainsBand = ({
+  voltageV,
+  minV,
+  maxV,
+}: {
+  voltageV: number
+  minV: number | null
+  maxV: number | null
+}): { low: number; high: number } => ({
+  low: minV ?? voltageV * (1 - usualBand),
+  high: maxV ?? voltageV * (1 + usualBand),
+})
 
 export function factsOf(of: Case, assessment: CheckResponse, options: FirstPowerOptions): PlanFacts {
   const { request: check } = of

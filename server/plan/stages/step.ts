@@ -1,5 +1,8 @@
-import type { Words } from '../../words/phrase.js'
+import { plugPinLimit } from '../../tables/capacitors.js'
+import { say, type Words } from '../../words/phrase.js'
+import { volts } from '../../words/quantity.js'
 import type { Figure, Step } from '../firstPowerPlan.js'
+import { storedCharge } from './cautions.js'
 
 /** One line of a stage; what is not given is not read, and done by the reader with nothing under power. */
 export const step = (key: string, text: Words, rest: Partial<Step> = {}): Step => {
@@ -25,6 +28,26 @@ export const stepOn =
   (link: Step['link']) =>
   (key: string, text: Words, rest: Partial<Step> = {}): Step =>
     step(key, text, { link, ...rest })
+
+/**
+ * What is left on parts that a hand comes near, in size: a sign does not make it less.
+ *
+ * @source lowest limit of IEC 60335-1, as in the table of touch limits
+ */
+export const fallenBelow = (limitV: number): Pick<Step, 'unit' | 'low' | 'high' | 'strict'> => ({
+  unit: 'V',
+  low: -limitV,
+  high: limitV,
+  strict: true,
+})
+
+/** Capacitors before each reach inside. */
+export const beforeReach: Partial<Step> = {
+  ...fallenBelow(plugPinLimit.limitV),
+  expect: say`below ${volts(plugPinLimit.limitV)}, then as near 0\u00a0V as can be`,
+  stopIf: say`it does not fall: nothing inside is touched`,
+  caution: storedCharge,
+}
 
 /** Limits are those that are printed: four digits. */
 const asShown = (limit: number | null): number | null => (limit === null ? null : Number(limit.toPrecision(4)))

@@ -1,14 +1,17 @@
 import { windowText } from '../../chain/words.js'
-import { flashOver, settleTimes } from '../../tables/firstPower.js'
+import { plugPinLimit } from '../../tables/capacitors.js'
+import { largestRise } from '../../tables/dummyLoad.js'
+import { fallenShare, flashOver, settleTimes } from '../../tables/firstPower.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
 import { duration, volts } from '../../words/quantity.js'
 import type { Step } from '../firstPowerPlan.js'
-import { type BehindLamp, lampText, seenAs } from './behindLamp.js'
+import { type BehindLamp, lampBand, lampText, seenAs } from './behindLamp.js'
 import { lampWiring, noConverter, noIsolation, storedCharge } from './cautions.js'
-import type { LampUse, PlanFacts } from './facts.js'
+import { type LampUse, mainsBand, type PlanFacts } from './facts.js'
 import { leastLoads } from './leastLoads.js'
+import { meterOnLamp } from './meterOnLamp.js'
 import type { RailPlan } from './rails.js'
-import { atMost, step } from './step.js'
+import { atMost, fallenBelow, step } from './step.js'
 
 /** What is done and looked at before the plug goes in. */
 function beforePower(facts: PlanFacts, lamp: LampUse | null, loaded: boolean): Step[] {
@@ -37,8 +40,7 @@ function beforePower(facts: PlanFacts, lamp: LampUse | null, loaded: boolean): S
             {
               expect: say`near ${volts(facts.reach.voltageV)}; the supply meets the wall socket at no time`,
               unit: 'V',
-              low: facts.reach.minV,
-              high: facts.reach.maxV,
+              ...mainsBand(facts.reach),
               stopIf: say`it reads outside, or the lamp circuit hangs on the wall socket`,
               link: 'converter',
               who: 'qualified',
@@ -85,9 +87,11 @@ export function supplyAloneSteps(
 ): Step[] {
   const loaded = leastLoads(facts, rails).length > 0
   const lampHigh = idle?.lampV == null ? null : atMost(idle.lampV)
+  const lampLimits = lampBand(facts, idle?.lampV ?? null)
   const wait = duration(flashOver.atLeastS)
   return [
     ...beforePower(facts, lamp, loaded),
+    meterOnLamp('supply-alone', facts),
     step('supply-alone.switch-on', say`Plug in, switch on, hands off, and watch the lamp for ${wait}.`, {
       expect: seen ?? say`a flash, then ${idle ? seenAs(idle.glow) : say`darker`}`,
       stopIf: say`the lamp is still bright after ${wait}, gets brighter, or anything hums, smells or smokes: switch off and unplug`,
@@ -96,33 +100,31 @@ export function supplyAloneSteps(
     }),
     step(
       'supply-alone.lamp-volts',
-      say`Read the voltage across the lamp, on insulated test sockets, with a true-rms meter made for mains.`,
+      say`Read the voltage across the lamp: leads untouched, a true-rms meter made for mains.`,
       {
         expect:
           lampHigh === null
-            ? say`the lower, the less the supply takes; a figure needs the lamp’s rating and the supply’s`
+            ? say`at most ${volts(lampLimits.high, 3, 'up')}, half of the mains; the figure of its own needs the ratings of lamp and supply`
             : say`at most ${volts(lampHigh, 3, 'up')}`,
-        unit: 'V',
-        low: lampHigh === null ? null : 0,
-        high: lampHigh,
-        stopIf:
-          lampHigh === null
-            ? say`it rises while you watch`
-            : say`it is above that and does not fall, or rises while you watch`,
+        ...lampLimits,
+        stopIf: say`it is above that and does not fall, or rises while you watch`,
         power: 'mains',
       },
     ),
+    step('supply-alone.hold', say`Leave it on for ${duration(settleTimes.aloneS)} and read the lamp again.`, {
+      expect: say`at most ${volts(lampLimits.high, 3, 'up')}, and no more than before`,
+      ...lampLimits,
+      notAbove: 'supply-alone.lamp-volts',
+      stopIf: say`it has risen: something warms up`,
+      power: 'mains',
+    }),
+    ...toTheOutput(rails),
     ...rails.map((plan, index) =>
       step(
         `supply-alone.off-load-${index + 1}`,
         loaded ? say`Read ${plan.name}, with only the least load.` : say`Read ${plan.name}, with nothing connected.`,
         {
-          expect: plan.offLoad
-            ? say`${volts(plan.offLoad.low, 4)} to ${volts(plan.offLoad.high, 4)}`
-            : say`write it down; whether it is regulated is not known`,
-          unit: 'V',
-          low: plan.offLoad?.low ?? null,
-          high: plan.offLoad?.high ?? null,
+          ...offLoadBand(plan),
           power: 'mains',
           stopIf: plan.unregulated
             ? say`it reads nothing, or is far outside: a high reading alone condemns nothing`
@@ -147,20 +149,74 @@ export function supplyAloneSteps(
           ),
         ]
       : []),
-    step('supply-alone.hold', say`Leave it on for ${duration(settleTimes.aloneS)} and read the lamp again.`, {
-      expect:
-        lampHigh === null
-          ? say`no more than before`
-          : say`at most ${volts(lampHigh, 3, 'up')}, and no more than before`,
-      unit: 'V',
-      low: lampHigh === null ? null : 0,
-      high: lampHigh,
-      stopIf: say`it has risen: something warms up`,
-      power: 'mains',
-    }),
     step('supply-alone.off', say`Switch off, unplug, wait, and read the output until it has fallen.`, {
-      expect: say`towards 0\u00a0V`,
+      ...fallen(rails),
       caution: storedCharge,
     }),
   ]
+}
+
+/** Between the lamp and the output the leads change places with nothing under power. */
+const toTheOutput = (rails: readonly RailPlan[]): Step[] =>
+  rails.length === 0
+    ? []
+    : [
+        step(
+          'supply-alone.meter-output',
+          say`Switch off, unplug. Then take the leads out of the lamp’s sockets; meter on ${kindsOf(rails)} volts, a range above ${volts(mostOf(rails), 3, 'up')}, leads on the output.`,
+          {
+            expect: say`black on the sleeve or the common, red on the centre or the pin`,
+            stopIf: say`the leads would touch each other, or bridge two contacts`,
+            caution: storedCharge,
+          },
+        ),
+        step('supply-alone.on-again', say`Plug in and switch on again, hands off; watch the lamp.`, {
+          expect: say`the same as the first time`,
+          stopIf: say`the lamp is brighter than the first time, or anything hums, smells or smokes: switch off and unplug`,
+          power: 'mains',
+        }),
+      ]
+
+const kindsOf = (rails: readonly RailPlan[]): Phrase => {
+  const ac = rails.some(({ rail }) => rail.kind === 'ac')
+  const dc = rails.some(({ rail }) => rail.kind !== 'ac')
+  return ac && dc ? say`DC or AC, as the output is,` : ac ? say`AC` : say`DC`
+}
+
+const mostOf = (rails: readonly RailPlan[]): number =>
+  Math.max(...rails.map((plan) => Math.max(...[offLoadBand(plan).low, offLoadBand(plan).high].map(Math.abs))))
+
+/** Where nothing tells how it is built: from the regulated band up to what the smallest unregulated ones rise to. */
+function offLoadBand({
+  rail,
+  tolerance,
+  offLoad,
+}: RailPlan): Pick<Step, 'expect' | 'unit'> & { low: number; high: number } {
+  if (offLoad)
+    return {
+      expect: say`${volts(offLoad.low, 4)} to ${volts(offLoad.high, 4)}`,
+      unit: 'V',
+      low: offLoad.low,
+      high: offLoad.high,
+    }
+  const ends = [rail.voltageV * (1 - tolerance), rail.voltageV * (1 + largestRise.rise)]
+  const [low, high] = [Math.min(...ends), Math.max(...ends)]
+  return {
+    expect: say`${volts(low, 4)} to ${volts(high, 4)}: near ${volts(rail.voltageV)} if it is regulated, up to twice that if not`,
+    unit: 'V',
+    low,
+    high,
+  }
+}
+
+/** What may be left on an output when it is switched off; nothing where no output is known. */
+function fallen(rails: readonly RailPlan[]): Partial<Step> {
+  if (rails.length === 0) return {}
+  const lowest = Math.min(...rails.map(({ rail }) => Math.abs(rail.voltageV)))
+  const limitV = Math.min(fallenShare.value * lowest, plugPinLimit.limitV)
+  return {
+    ...fallenBelow(limitV),
+    expect: say`below ${volts(limitV, 2, 'down')}, towards 0\u00a0V`,
+    stopIf: say`it does not fall: nothing is connected to it`,
+  }
 }

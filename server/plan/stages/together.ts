@@ -9,12 +9,13 @@ import { supplyEfficiency, voltageStopBelow } from '../../tables/thresholds.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { duration, volts, watts } from '../../words/quantity.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
-import { type BehindLamp, behindLamp, lampText, seenAs } from './behindLamp.js'
+import { type BehindLamp, behindLamp, lampBand, lampText, seenAs } from './behindLamp.js'
 import { readsShort } from './benchStage.js'
 import { noIsolation, oldBatteries, reversed, storedCharge } from './cautions.js'
 import { type PlanFacts, standing } from './facts.js'
+import { meterOnLamp } from './meterOnLamp.js'
 import { type RailPlan, toleranceOf } from './rails.js'
-import { atMost, figure, stepOn } from './step.js'
+import { beforeReach, figure, stepOn } from './step.js'
 import { because, mainsBlockedToo } from './supplyAlone.js'
 
 const step = stepOn('machine')
@@ -168,13 +169,13 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
   const { device } = facts
   const wait = duration(flashOver.atLeastS)
   const dc = device.rails.some(({ kind }) => kind !== 'ac')
-  const high = found?.lampV == null ? null : atMost(found.lampV)
+  const lampLimits = lampBand(facts, found?.lampV ?? null)
+  const lampMost = say`at most ${volts(lampLimits.high, 3, 'up')}`
   return [
     step(
       'together.batteries',
       say`Batteries still out; everything the machine does not need to start is disconnected, but never its picture tube.`,
       {
-        killer: 'batteries',
         caution: oldBatteries,
       },
     ),
@@ -186,6 +187,7 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
       link: 'plug',
       caution: dc ? reversed : null,
     }),
+    meterOnLamp('together', facts),
     step(
       'together.switch-on',
       say`Behind ${lampText(facts.loadLamp)}: plug in, switch on, hands off, watch lamp and machine for ${wait}.`,
@@ -196,12 +198,35 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
         caution: noIsolation,
       },
     ),
-    step('together.lamp-volts', say`Read the voltage across the lamp, on insulated test sockets.`, {
-      expect: high === null ? say`write it down` : say`at most ${volts(high, 3, 'up')}`,
-      unit: 'V',
-      low: high === null ? null : 0,
-      high,
-      stopIf: say`it rises while you watch`,
+    step('together.lamp-volts', say`Read the voltage across the lamp, leads untouched.`, {
+      expect: lampMost,
+      ...lampLimits,
+      stopIf: say`it is above that, or rises while you watch`,
+      power: 'mains',
+    }),
+    step(
+      'together.hold',
+      say`Leave it on for ${duration(settleTimes.togetherS)}, then read the lamp again. Keep this stage short: low voltage is no rest for a machine.`,
+      {
+        expect: say`${lampMost}, and no more than before`,
+        ...lampLimits,
+        notAbove: 'together.lamp-volts',
+        stopIf: say`it has risen: something warms up`,
+        power: 'mains',
+      },
+    ),
+    step(
+      'together.meter-machine',
+      say`Switch off, unplug. Then take the leads out of the lamp’s sockets; meter on volts as the machine takes them, leads on its own terminals.`,
+      {
+        expect: say`clipped on, touching nothing else`,
+        stopIf: say`a lead could slip and bridge two points`,
+        caution: storedCharge,
+      },
+    ),
+    step('together.on-again', say`Plug in and switch on again, hands off; watch lamp and machine.`, {
+      expect: say`the same as the first time`,
+      stopIf: say`the lamp is brighter than the first time, or anything smells or smokes: switch off and unplug`,
       power: 'mains',
     }),
     ...device.rails.map((rail, index) =>
@@ -212,25 +237,9 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
       ),
     ),
     step(
-      'together.hold',
-      say`Leave it on for ${duration(settleTimes.togetherS)}, then read the lamp again. Keep this stage short: low voltage is no rest for a machine.`,
-      {
-        expect: say`no more than before`,
-        unit: 'V',
-        low: high === null ? null : 0,
-        high,
-        stopIf: say`it has risen: something warms up`,
-        power: 'mains',
-      },
-    ),
-    step(
       'together.off',
       say`Switch off, unplug. Before you reach inside, wait and measure across the large capacitors.`,
-      {
-        expect: say`nearly 0\u00a0V`,
-        unit: 'V',
-        caution: storedCharge,
-      },
+      beforeReach,
     ),
   ]
 }

@@ -157,7 +157,7 @@ export const firstPowerSchema = z.strictObject({
     .array(
       z.strictObject({
         key: z.string().min(1).max(120),
-        value: z.number().min(0).max(1e12).nullish(),
+        value: z.number().min(-1e12).max(1e12).nullish(),
         passed: z.boolean().nullish(),
         testedBy: z.string().max(200).nullish(),
       }),
