@@ -1,3 +1,4 @@
+import { says } from '../plate/sayings.js'
 import {
   outputToleranceRegulated,
   outputToleranceWidest,
@@ -101,13 +102,10 @@ const severalOnOnePlug = ({ supply, device }: PairSituation): Text => ({
   sources: [ratingPlate],
 })
 
-const usbWords =
-  /\bUSB[- ]?(?:TYPE[- ]?)?C\b|\bTYPE[- ]C\b|\bUSB[- ]?PD\b|\bPOWER DELIVERY\b|\bPD\s?3\b|\bQUICK CHARGE\b|\bQC\s?[2-5](?:\.\d)?\b/i
-
 /** A USB source that is wanted for more than the 5 V it gives by itself, and was not measured giving it. */
 function asksForIt({ supply, pairs }: PairSituation): boolean {
   if (supply.railsMayBePositions || supply.measured.offLoadV != null) return false
-  if (!usbWords.test(`${supply.facts.label ?? ''}\n${supply.plug.name ?? ''}`)) return false
+  if (![supply.facts.label, supply.plug.name].some((text) => says(text, 'other voltages when asked'))) return false
   const byItselfV = usbFixedVoltages[0]?.voltageV ?? 0
   return pairs.some((pair) => (pair.supply?.voltageV ?? 0) > byItselfV * (1 + outputToleranceWidest.value))
 }

@@ -23,6 +23,7 @@ import { lookAlikesTable } from './lookAlikes.js'
 import { countriesTable } from './mains.js'
 import { mainsBandsTable } from './mainsBands.js'
 import { plateNominalsTable } from './plateNominals.js'
+import { plateSayingsTable } from './plateSayings.js'
 import { plateSymbolsTable } from './plateSymbols.js'
 import { plateUnitsTable, plateWordsTable } from './plateWords.js'
 import { plugFitsTable } from './plugFits.js'
@@ -62,6 +63,7 @@ export const groups = frozen({
     plateWordsTable,
     polarityTermsTable,
     hazardWordsTable,
+    plateSayingsTable,
     identityWordsTable,
     plateUnitsTable,
     plugWordsTable,

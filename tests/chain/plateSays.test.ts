@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { saysSetsItself } from '../../server/chain/case/plateSays.js'
+import { saysSetsItself } from '../../server/plate/sayings.js'
 import { assess } from '../support/told.js'
 import { changed } from './cases.js'
 

@@ -1,10 +1,9 @@
 import type { LabelInput, LabelReading } from '../../plate/labelReading.js'
 import { openPhrases } from '../../plate/openPhrases.js'
-import { plateLimits } from '../../tables/plateLimits.js'
+import { hertzOn, says } from '../../plate/sayings.js'
 import { extraLowVoltageMostV } from '../../tables/thresholds.js'
 import { knownReading } from './knownReading.js'
 import { deviceContradictions } from './plateAgainstEntry.js'
-import { hertzOn, saysEitherKind } from './plateSays.js'
 import { fromLabel, preparePlug, type ReadPlate, readLabel } from './prepareSupply.js'
 import type { Device, DeviceInput, Readings } from './request.js'
 import type { DeviceRail, PreparedDevice } from './situation.js'
@@ -34,13 +33,13 @@ function prepareBy(device: Device, reading: LabelReading | null, takesLow: boole
     facts: device,
     reading,
     openPhrases: [],
-    takesEither: saysEitherKind(device.label),
+    takesEither: says(device.label, 'either kind'),
     frequenciesHz: reading?.input?.frequenciesHz.length ? reading.input.frequenciesHz : hertzOn(device.label),
     rails,
     takesMains: !device.inputs?.length && takes.length === 0 && rails.length > 0,
     regulatedNeeded: device.regulatedNeeded ?? null,
     jack: preparePlug(device.jack, reading),
-    turns: device.label != null && turning.test(device.label.slice(0, plateLimits.mostCharacters.value)),
+    turns: says(device.label, 'turns with the mains'),
     contradictions: [],
     proposed: null,
   }
@@ -72,5 +71,3 @@ function mainsRails(input: LabelInput | null): DeviceRail[] {
     },
   ]
 }
-
-const turning = /motor|synchron|turntable|clock|gramophone|phono|uhr\b|horloge|plattenspieler/i

@@ -1,11 +1,11 @@
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
 import { openPhrases } from '../../plate/openPhrases.js'
+import { says, saysSetsItself } from '../../plate/sayings.js'
 import { dcPlugByName, dcPlugsBySize } from '../../tables/dcPlugs.js'
-import { plateLimits } from '../../tables/plateLimits.js'
 import { extraLowVoltageMostV } from '../../tables/thresholds.js'
 import { knownReading } from './knownReading.js'
 import { supplyContradictions } from './plateAgainstEntry.js'
-import { mayBePositions, plateSays, saysClassZero, saysElectronicTransformer, saysSetsItself } from './plateSays.js'
+import { mayBePositions, plateSays } from './plateSays.js'
 import type { DcPlug, Output, Readings, Supply, VoltageWindow } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
 
@@ -33,7 +33,7 @@ function prepareBy(supply: Supply, reading: LabelReading | null): PreparedSupply
   const entered = input?.voltages ?? []
   const technology = supply.technology
   const windows = once((entered.length > 0 ? entered : (printed?.voltages ?? [])).map(upright))
-  const says = plateSays(supply.label, windows)
+  const works = plateSays(supply.label, windows)
   const printedRails = (reading?.outputs ?? []).map(fromLabel)
   const prepared: PreparedSupply = {
     facts: supply,
@@ -50,18 +50,18 @@ function prepareBy(supply: Supply, reading: LabelReading | null): PreparedSupply
       powerVA: input?.powerVA ?? printed?.powerVA ?? null,
       powerW: input?.powerW ?? printed?.powerW ?? null,
       selectorV: input?.selectorV ?? null,
-      threePhase: saysThreePhase(supply.label),
+      threePhase: says(supply.label, 'three-phase'),
       setsItself: saysSetsItself(supply.label),
     },
-    technology: technology == null || technology === 'unknown' ? says.technology : technology,
-    regulated: supply.regulated ?? says.regulated,
+    technology: technology == null || technology === 'unknown' ? works.technology : technology,
+    regulated: supply.regulated ?? works.regulated,
     protectionClass: supply.protectionClass ?? reading?.protectionClass ?? null,
-    classTwoDrawn: supply.label != null && doubleSquare.test(supply.label),
-    classZero: supply.protectionClass == null && saysClassZero(supply.label),
+    classTwoDrawn: says(supply.label, 'double square'),
+    classZero: supply.protectionClass == null && says(supply.label, 'class 0'),
     inlet: supply.inlet?.trim() || null,
     rails: supply.outputs?.length ? supply.outputs.map(asRail) : printedRails,
     railsMayBePositions: !supply.outputs?.length && mayBePositions(supply.label, printedRails),
-    chopped: saysElectronicTransformer(supply.label),
+    chopped: says(supply.label, 'electronic transformer'),
     outputsTotalW: supply.outputsTotalW ?? reading?.outputsTotalW ?? null,
     plug: preparePlug(supply.plug, reading),
     lead: supply.lead ?? null,
@@ -70,11 +70,8 @@ function prepareBy(supply: Supply, reading: LabelReading | null): PreparedSupply
     contradictions: [],
     proposed: null,
   }
-  return { ...prepared, contradictions: supplyContradictions(prepared, reading, says, printedRails) }
+  return { ...prepared, contradictions: supplyContradictions(prepared, reading, works, printedRails) }
 }
-
-/** IEC 60417-5172 as it is typed. */
-const doubleSquare = /[⧈回▣]/
 
 /** The same window printed twice is no selector. */
 const once = (windows: readonly VoltageWindow[]): VoltageWindow[] =>
@@ -124,9 +121,3 @@ export function preparePlug(plug: DcPlug | null | undefined, reading: LabelReadi
     rows: row ? [row] : outerMm === null || innerMm === null ? [] : dcPlugsBySize(outerMm, innerMm),
   }
 }
-
-// "3~", "3N~ 400 V", "3 PH", words; neither "0.3~0.4 A" nor "3 ~ 12 V"
-const threePhase =
-  /(?:^|[^\d.,])3\s?(?:N\s?)?(?:[~∼](?!\s?\d{1,2}(?:\D|$))|PH\b|[- ]?phase)|three[- ]phase|drehstrom|triphas|trif[aá]s/i
-const saysThreePhase = (label: string | null | undefined): boolean =>
-  label != null && threePhase.test(label.slice(0, plateLimits.mostCharacters.value))

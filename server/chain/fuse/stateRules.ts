@@ -1,13 +1,9 @@
+import { says } from '../../plate/sayings.js'
 import { commonPractice } from '../../tables/source.js'
 import { say } from '../../words/phrase.js'
 import { stop } from '../judgement.js'
 import { blown } from './circuitRules.js'
 import { fitThis, type Rule, who } from './fuseSituation.js'
-
-const opened =
-  /\bblown\b|\bburnt?\b|\bburned\b|\bopen(?:ed)?\b|\bbroken\b|\bmelted\b|durchgebrannt|\bdefekt|grill[ée]\b|fundido|saltad[oa]/i
-const bridged =
-  /\bfoil\b|\bbridged?\b|\bjumper|\bnail\b|\bpaper\s?-?clip|\bsoldered\s+over|\b(?:copper|fuse|bare)\s+wire|\bwire\s+(?:around|across|instead)|überbrückt|alufolie|pont[ée]\b|puentead/i
 
 const noLink = commonPractice(
   'Bridged fuse holders',
@@ -17,8 +13,7 @@ const noLink = commonPractice(
 /** Words beside a marking that say the link is no longer one: bridged, or open. */
 export const asFound: Rule = (situation) => {
   const { request, prescription, usable } = situation
-  const text = request.marking ?? ''
-  if (bridged.test(text))
+  if (says(request.marking, 'link bridged'))
     return [
       stop(() => ({
         title: say`What is fitted is described as bridged: it breaks no fault`,
@@ -30,6 +25,7 @@ export const asFound: Rule = (situation) => {
       })),
     ]
   // the same as where it is ticked as open
-  if (opened.test(text) && request.blown !== true) return blown({ ...situation, request: { ...request, blown: true } })
+  if (says(request.marking, 'link opened') && request.blown !== true)
+    return blown({ ...situation, request: { ...request, blown: true } })
   return []
 }
