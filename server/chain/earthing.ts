@@ -69,9 +69,9 @@ export const earthing = mainsTopic({
 
 /** Class II by words or a guess, on an inlet that has an earth pin: the double square alone settles it. */
 function againstInlet(situation: MainsSituation, known: KnownClass): Judgement | null {
-  const { inlet, classTwoDrawn } = situation.supply
+  const { inlet } = situation.supply
   const pair = inlet === null ? undefined : inletByName(inlet)
-  if (!pair?.earthed || classTwoDrawn) return null
+  if (!pair || !known.doubted) return null
   const links = linksOf(situation)
   const missing = links.some(({ carries }) => carries !== 'yes')
   return (missing ? unknown : caution)(() => ({
@@ -80,7 +80,7 @@ function againstInlet(situation: MainsSituation, known: KnownClass): Judgement |
       : say`Class II (${known.from}) on a ${pair.inlet} inlet, which has an earth pin`,
     why: say`That inlet is made for class I: if the unit relies on an earth after all, one fault puts mains on metal parts and on the machine’s chassis.`,
     working: links.map(linkLine),
-    action: say`Look on the plate for a square inside a square, and enter it as ⧈ with the words of the plate. Until it is found, use an earthed cord in an earthed socket.`,
+    action: say`Look on the plate for a square inside a square, and enter that the class is known by its symbol. Until it is found, use an earthed cord in an earthed socket.`,
     sources: sourcesOf(known, links),
   }))
 }

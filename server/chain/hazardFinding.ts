@@ -51,7 +51,8 @@ interface Said {
   hands?: true
 }
 
-const leaveIt = byQualified(say`Leave it to a licensed electrician or another competent, qualified person.`)
+/** The rest of what is to be done, where it is not for the reader. */
+export const leaveIt = byQualified(say`Leave it to a licensed electrician or another competent, qualified person.`)
 
 /** A hazard as a judgement; its outcome is what its meaning decides, where nothing else is known. */
 export function judgeHazard(

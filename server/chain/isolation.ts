@@ -1,16 +1,18 @@
-import type { HazardMeaning } from '../tables/hazardWords.js'
+import { type HazardMeaning, hazardMeanings, hazardRule } from '../tables/hazardWords.js'
+import { isolationInsulation } from '../tables/safetyTestLimits.js'
 import { say } from '../words/phrase.js'
 import type { PairSituation } from './case/situation.js'
-import { hazardsOf, hazardTitle, judgeHazard } from './hazardFinding.js'
-import { type Judgement, together } from './judgement.js'
+import { hazardsOf, hazardTitle, judgeHazard, leaveIt } from './hazardFinding.js'
+import { clear, type Judgement, stop, together } from './judgement.js'
 import { pairTopic } from './topic.js'
 
+const live = 'not isolated from the mains, live chassis' satisfies HazardMeaning
 const positive: HazardMeaning = 'positive earth (case positive)'
 const negative: HazardMeaning = 'negative earth, output joined to earth'
 
 /** What the isolation topic weighs; the topic of hazard words leaves it out. */
 export const isolationMeanings = [
-  'not isolated from the mains, live chassis',
+  live,
   'autotransformer as a supply',
   positive,
 ] as const satisfies readonly HazardMeaning[]
@@ -22,7 +24,7 @@ export const isolation = pairTopic({
   link: 'supply',
   when: {
     stop: {
-      rule: say`A plate says that the output or the chassis is not isolated from the mains, or the supply is an autotransformer and the machine takes low voltage.`,
+      rule: say`A plate or an entry says that the output or the chassis is not isolated from the mains, or the supply is an autotransformer and the machine takes low voltage.`,
       example: { supply: { label: 'NOT ISOLATED FROM MAINS' } },
     },
     unknown: {
@@ -36,10 +38,13 @@ export const isolation = pairTopic({
         device: { label: 'INPUT 120V~ 60Hz 40W', inputs: null },
       },
     },
-    clear: { never: say`No word on a plate proves that an output is isolated: only a test of its insulation does.` },
+    clear: {
+      rule: say`The output was tested to be isolated, and no plate says otherwise: no word on a plate proves it.`,
+      example: { supply: { isolated: true } },
+    },
   },
   judge(situation) {
-    return together([...printed(situation), ...poles(situation)])
+    return together([...printed(situation), ...poles(situation), ...entered(situation)])
   },
 })
 
@@ -52,6 +57,32 @@ const printed = (situation: PairSituation): Judgement[] =>
         })
       : judgeHazard(hazard),
   )
+
+/** What was found of the supply in hand; words on its plate stand beside it. */
+function entered({ supply }: PairSituation): Judgement[] {
+  const isIsolated = supply.facts.isolated
+  if (isIsolated == null) return []
+  if (isIsolated)
+    return [
+      clear(() => ({
+        title: say`The supply’s output is isolated from the mains: its insulation was tested`,
+        why: say`What a person touches at the machine is then not joined to the mains.`,
+        working: [],
+        action: null,
+        sources: [isolationInsulation.source],
+      })),
+    ]
+  const { why, action } = hazardMeanings[live]
+  return [
+    stop(() => ({
+      title: say`The supply’s output is not isolated from the mains: so it was entered`,
+      why,
+      working: [],
+      action: [action, leaveIt],
+      sources: [isolationInsulation.source, hazardRule],
+    })),
+  ]
+}
 
 /** A pole of the output joined to earth, and the other of the machine joined to its case. */
 function poles(situation: PairSituation): Judgement[] {

@@ -14,6 +14,7 @@ import { voltageNotHeld } from './charging.js'
 import { wanting } from './example.js'
 import { type Judgement, stop, type Text, together, unknown } from './judgement.js'
 import { compareVoltage } from './matching/comparedVoltage.js'
+import { judgeReadingsAlone } from './matching/measuredAlone.js'
 import { measuredOf, strayReading } from './matching/measuredOutput.js'
 import { toleranceOf } from './matching/outputTolerance.js'
 import { railText } from './matching/railText.js'
@@ -51,7 +52,10 @@ export const outputVoltage = pairTopic({
   judge(situation) {
     const { supply, device, pairs } = situation
     if (pairs.length === 0 || supply.rails.length === 0)
-      return [unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0))]
+      return together([
+        ...judgeReadingsAlone(situation),
+        unknown(() => sideMissing(supply.rails.length === 0, device.rails.length === 0)),
+      ])
     return [
       ...pairs.flatMap((pair) => together([...judgePair(situation, pair), ...voltageNotHeld(situation)])),
       ...(outOfOnePlug(situation) ? [unknown(() => severalOnOnePlug(situation))] : []),

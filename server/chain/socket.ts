@@ -135,9 +135,10 @@ function whatToBuy(situation: MainsSituation): Doing {
   )
 }
 
-/** Plugs for the site's sockets; with an earth unless the supply is known to need none. */
+/** Plugs for the site's sockets; with an earth unless the supply surely needs none. */
 function plugsOf({ supply, site }: MainsSituation): string[] {
-  const earthed = protectionClassOf(supply)?.protectionClass !== 'II'
+  const known = protectionClassOf(supply)
+  const earthed = known?.protectionClass !== 'II' || known.doubted
   return site.sockets.flatMap((letter) => plugsFor(letter, earthed, site.country ?? undefined).map(({ name }) => name))
 }
 

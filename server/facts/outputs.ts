@@ -1,7 +1,7 @@
 import { type Phrase, say } from '../words/phrase.js'
 import { volts } from '../words/quantity.js'
 import { look, type RowPrinted } from './fact.js'
-import { choice, list, number, required, signedVolts, stated } from './kinds.js'
+import { choice, list, number, required, signedVolts, stated, yesNo } from './kinds.js'
 import { leastTaken } from './leastTaken.js'
 
 const onPlate = look('From the lines about the output on the plate.')
@@ -74,6 +74,22 @@ export const outputs = list(
       label: 'Least current',
       question: 'How much current must at least be taken from this output?',
       findOut: [look('From the sticker or the data sheet, where it names a minimum load; most wall units have none.')],
+    }),
+    regulated: yesNo({
+      choices: [
+        { value: true, word: 'yes', label: 'Yes', says: 'regulated' },
+        { value: false, word: 'no', label: 'No', says: 'unregulated' },
+      ],
+      link: 'supply',
+      address: 'out#reg',
+      label: 'This output is regulated',
+      inRow: 'Regulated',
+      question: 'Does this output hold its voltage whatever is drawn of it?',
+      findOut: [
+        look(
+          'From the plate or the circuit: of several outputs one often has a regulator, and another is a winding with a rectifier alone.',
+        ),
+      ],
     }),
   },
 )

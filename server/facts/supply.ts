@@ -1,5 +1,6 @@
 import { inletPairs } from '../tables/inletPairs.js'
 import { look, measure } from './fact.js'
+import { isolated, protectionClassBy } from './insulation.js'
 import { choice, group, number, plate, required, signedVolts, text, thing, yesNo } from './kinds.js'
 import { leastTaken } from './leastTaken.js'
 import { mainsInput } from './mainsInput.js'
@@ -159,6 +160,8 @@ export const supply = thing('Supply', {
       ),
     ],
   }),
+  protectionClassBy,
+  isolated,
   outputs,
   outputsTotalW: number({
     unit: 'W',

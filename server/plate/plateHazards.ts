@@ -60,8 +60,9 @@ const usbMostV = 5.3
 function givesUsb(upper: string, { input, outputs }: { input: LabelInput | null; outputs: readonly LabelRail[] }) {
   // fed from USB itself, it charges something else
   if (input?.kind === 'dc' && input.voltages.some(({ max }) => max <= usbMostV)) return false
-  const isFive = ({ kind, voltageV }: LabelRail): boolean =>
-    kind !== 'ac' && voltageV >= usbLeastV && voltageV <= usbMostV
+  // no USB source gives an alternating voltage
+  if (outputs.some(({ kind }) => kind === 'ac')) return false
+  const isFive = ({ voltageV }: LabelRail): boolean => voltageV >= usbLeastV && voltageV <= usbMostV
   if (outputs.some((rail) => isFive(rail) && (rail.currentA !== null || rail.powerW !== null))) return true
   const isUsbVoltage = (rail: LabelRail): boolean =>
     isFive(rail) || usbFixedVoltages.some((fixed) => fixed.voltageV === rail.voltageV)

@@ -114,4 +114,38 @@ describe('earthing', () => {
       ).title,
     ).toMatch(/Class II /)
   })
+
+  const onEarthPin = changed({ supply: { protectionClass: 'II' } }, classOne)
+  it.each<{ by: 'symbol' | 'words' | 'guess' | null; label?: string; earthed: boolean | null; is: Outcome }>([
+    { by: 'symbol', earthed: true, is: 'clear' },
+    { by: 'symbol', earthed: false, is: 'clear' },
+    { by: null, label: '⧈', earthed: false, is: 'clear' },
+    { by: 'words', earthed: true, is: 'caution' },
+    { by: 'words', earthed: false, is: 'unknown' },
+    { by: 'words', earthed: null, is: 'unknown' },
+    { by: 'guess', earthed: true, is: 'caution' },
+    { by: 'guess', earthed: false, is: 'unknown' },
+    { by: null, earthed: true, is: 'caution' },
+    { by: null, earthed: false, is: 'unknown' },
+  ])(
+    'of class II by $by $label on an inlet with an earth pin, cord earthed $earthed: $is',
+    ({ by, label, earthed, is }) => {
+      const request = changed(
+        { supply: { protectionClassBy: by, label: label ?? null }, cord: { earthed } },
+        onEarthPin,
+      )
+      expect(onlyFinding('earthing', request).outcome).toBe(is)
+    },
+  )
+
+  it.each<{ protectionClass: 'I' | 'II'; inlet: string; is: Outcome; why: string }>([
+    { protectionClass: 'II', inlet: 'captive', is: 'unknown', why: 'a captive flex tells nothing' },
+    { protectionClass: 'I', inlet: 'captive', is: 'unknown', why: 'nor of class I' },
+    { protectionClass: 'II', inlet: 'C8', is: 'clear', why: 'the inlet alone says class II' },
+    { protectionClass: 'I', inlet: 'C8', is: 'clear', why: 'the inlet says class II' },
+  ])('counts a guess of class $protectionClass as not known, $inlet: $why', ({ protectionClass, inlet, is }) => {
+    expect(
+      onlyFinding('earthing', changed({ supply: { protectionClass, inlet, protectionClassBy: 'guess' } })).outcome,
+    ).toBe(is)
+  })
 })

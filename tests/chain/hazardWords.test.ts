@@ -84,44 +84,6 @@ describe('phrases that were not read', () => {
   })
 })
 
-describe('isolation', () => {
-  it('lets an autotransformer feed a machine that takes mains, with care', () => {
-    const request = changed({
-      supply: { label: 'AUTOTRANSFORMER', outputs: [{ kind: 'ac', voltageV: 120, currentA: 2 }] },
-      device: { label: 'INPUT 120V~ 50Hz 40W', inputs: null },
-    })
-    expect(outcomesOn('isolation', request)).toEqual(['caution'])
-  })
-  it('stops an autotransformer for a jack that can be touched', () => {
-    expect(outcomesOn('isolation', changed({ supply: { label: 'SPARTRAFO' } }))).toEqual(['stop'])
-  })
-  it('asks where the two join other poles to earth', () => {
-    const request = changed({ supply: { label: '-VE GROUNDED' }, device: { label: '+VE CHASSIS' } })
-    expect(outcomesOn('isolation', request)).toEqual(['unknown'])
-  })
-  it('says nothing of a minus on earth alone', () => {
-    expect(outcomesOn('isolation', changed({ supply: { label: '-VE GROUNDED' } }))).toEqual([])
-  })
-})
-
-describe('charging', () => {
-  it.each([
-    ['a charger', 'BATTERY CHARGER', null, 'unknown'],
-    ['constant current', 'CONSTANT CURRENT', null, 'stop'],
-    ['an LED driver of constant voltage', 'LED DRIVER CONSTANT VOLTAGE', null, 'caution'],
-    ['one that says both', 'LED DRIVER CONSTANT CURRENT, CONSTANT VOLTAGE', null, 'stop'],
-    ['constant current on both', 'CONSTANT CURRENT', 'CONSTANT CURRENT', 'caution'],
-    ['a machine for constant current alone', null, 'CONSTANT CURRENT', 'stop'],
-    ['a battery in the machine', null, 'INTERNAL BATTERY', 'caution'],
-  ] as const)('%s', (_, supply, device, outcome) => {
-    expect(outcomesOn('charging', changed({ supply: { label: supply }, device: { label: device } }))).toEqual([outcome])
-  })
-  it('leaves no voltage that is held', () => {
-    expect(outcomesOn('output-voltage', changed({ supply: { label: 'BATTERY CHARGER' } }))).toEqual(['unknown'])
-    expect(outcomesOn('output-voltage', changed({ supply: { label: 'CONSTANT CURRENT' } }))).toEqual(['stop'])
-  })
-})
-
 describe('tips that turn round', () => {
   const tips = { label: 'REVERSIBLE POLARITY PLUG' }
   it('leave the polarity to be measured', () => {
@@ -130,23 +92,5 @@ describe('tips that turn round', () => {
   it('want care once it was', () => {
     const measured = { ...tips, measured: { polarity: 'centre-positive' as const } }
     expect(outcomesOn('polarity', changed({ supply: measured }))).toEqual(['caution'])
-  })
-})
-
-describe('speed', () => {
-  const clock = (label: string) => changed({ device: { label, inputs: null } }, ac)
-  it.each([
-    ['60 Hz on 50 Hz', 'CLOCK 9V AC 60Hz 0.8A', ['caution']],
-    ['its own frequency', 'CLOCK 9V AC 50Hz 0.8A', ['clear']],
-    ['one of two', 'CLOCK 9V AC 50/60Hz 0.8A', ['clear']],
-    ['no frequency printed', 'CLOCK 9V AC 0.8A', []],
-    ['nothing that turns', 'MODEM 9V AC 60Hz 0.8A', []],
-  ])('%s', (_, label, outcomes) => {
-    expect(outcomesOn('speed', clock(label))).toEqual(outcomes)
-  })
-  it('says by how much: 50 / 60 = 0.833, ten minutes lost in each hour', () => {
-    const finding = assess(clock('CLOCK 9V AC 60Hz 0.8A')).findings.find(({ topic }) => topic === 'speed')
-    expect(finding?.title).toContain('0.833')
-    expect(finding?.why).toContain('10')
   })
 })

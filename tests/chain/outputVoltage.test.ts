@@ -214,3 +214,100 @@ describe('output-voltage', () => {
     })
   })
 })
+
+describe('a reading with no machine to hold it against', () => {
+  const alone = (supply: NonNullable<Changes['supply']>) =>
+    onlyFinding('output-voltage', changed({ supply, device: { inputs: null, regulatedNeeded: null } }))
+  // a regulated 12 V: 5 % is 0.6 V, 10 % is 1.2 V
+  it.each<{ measured: { offLoadV?: number; loadedV?: number }; is: Outcome }>([
+    { measured: { offLoadV: 12 }, is: 'unknown' },
+    { measured: { offLoadV: 12.6 }, is: 'unknown' },
+    { measured: { offLoadV: 13.21 }, is: 'stop' },
+    { measured: { offLoadV: 18 }, is: 'stop' },
+    { measured: { loadedV: 10.8 }, is: 'unknown' },
+    { measured: { loadedV: 10.79 }, is: 'stop' },
+    { measured: { offLoadV: -18 }, is: 'stop' },
+  ])('of a regulated supply of 12 V: $measured, $is', ({ measured, is }) => {
+    expect(alone({ measured }).outcome).toBe(is)
+  })
+  it('that is a little off is said beside what is not known', () => {
+    const finding = alone({ measured: { offLoadV: 12.9 } })
+    expect(finding.outcome).toBe('unknown')
+    expect(finding.working.join()).toMatch(/7\.5.%/)
+    expect(alone({ measured: { offLoadV: 12.6 } }).working.join()).not.toMatch(/regulated/)
+  })
+  // 12 V 1 A unregulated: about 16 V to 19 V with nothing connected, a tenth more on high mains; 10 % below its plate is 10.8 V
+  it.each<{ measured: { offLoadV?: number; loadedV?: number }; is: Outcome }>([
+    { measured: { offLoadV: 17 }, is: 'unknown' },
+    { measured: { offLoadV: 30 }, is: 'stop' },
+    { measured: { loadedV: 10.8 }, is: 'unknown' },
+    { measured: { loadedV: 10.7 }, is: 'stop' },
+  ])('of an unregulated supply of 12 V 1 A: $measured, $is', ({ measured, is }) => {
+    const iron = {
+      technology: 'transformer' as const,
+      regulated: null,
+      outputs: [{ kind: 'dc' as const, voltageV: 12, currentA: 1 }],
+    }
+    expect(alone({ ...iron, measured }).outcome).toBe(is)
+  })
+  it('of a supply with several outputs that is near none of them is asked about', () => {
+    const outputs = [5, 12].map((voltageV) => ({ kind: 'dc' as const, voltageV, currentA: 1 }))
+    expect(alone({ outputs, measured: { offLoadV: 8 } }).title).toMatch(/none of the supply’s outputs/)
+    expect(alone({ outputs, measured: { offLoadV: 5.1 } }).title).not.toMatch(/none of the supply’s outputs/)
+  })
+})
+
+describe('regulated, output by output', () => {
+  const outputs = (plus: boolean | null, minus: boolean | null) => [
+    { kind: 'dc' as const, voltageV: 12, currentA: 1, regulated: plus },
+    { kind: 'dc' as const, voltageV: -12, currentA: 1, regulated: minus },
+  ]
+  const inputs = [
+    { kind: 'dc' as const, voltageV: 12, currentA: 0.9 },
+    { kind: 'dc' as const, voltageV: -12, currentA: 0.9 },
+  ]
+  it.each<{ plus: boolean | null; minus: boolean | null; supply: boolean | null; is: Outcome[] }>([
+    { plus: true, minus: true, supply: null, is: ['clear', 'clear'] },
+    { plus: true, minus: false, supply: null, is: ['stop', 'clear'] },
+    { plus: null, minus: false, supply: true, is: ['stop', 'clear'] },
+    { plus: true, minus: null, supply: false, is: ['stop', 'clear'] },
+    { plus: true, minus: null, supply: null, is: ['unknown', 'clear'] },
+  ])('$plus and $minus, the supply $supply, for a machine that needs it: $is', ({ plus, minus, supply, is }) => {
+    const request = changed({
+      supply: {
+        technology: null,
+        regulated: supply,
+        input: { voltages: [{ min: 230, max: 230 }] },
+        outputs: outputs(plus, minus),
+      },
+      device: { inputs, regulatedNeeded: true },
+    })
+    expect(outcomesOn('output-voltage', request)).toEqual(is)
+  })
+})
+
+describe('5 V DC beside 9 V AC', () => {
+  const label = 'INPUT 230V~ 50Hz 0.2A OUTPUT 5V DC 1.5A 9V AC 1A'
+  it('is no USB source: its AC output feeds a machine for AC', () => {
+    const request = changed({
+      supply: { label, outputs: null, regulated: null, technology: 'transformer', plug: null },
+      device: { inputs: [{ kind: 'ac', voltageV: 9, currentA: 0.9 }], regulatedNeeded: false, jack: null },
+    })
+    expect(
+      findingsOn('output-voltage', request)
+        .map(({ title }) => title)
+        .join(),
+    ).not.toMatch(/USB/)
+  })
+  it('is one where both are DC: which of them it gives is asked', () => {
+    const request = changed({
+      supply: { label: label.replace('AC', 'DC'), outputs: null },
+      device: { inputs: [{ kind: 'dc', voltageV: 9, currentA: 0.9 }] },
+    })
+    expect(
+      findingsOn('output-voltage', request)
+        .map(({ title }) => title)
+        .join(),
+    ).toMatch(/USB/)
+  })
+})

@@ -73,6 +73,31 @@ describe('the gates before any power', () => {
     })
   })
 
+  it('prove the earth wherever class II is not certain: an inlet with an earth pin, and no double square', () => {
+    const keys = (by: 'words' | 'symbol') =>
+      planOf(
+        changed({
+          supply: { inlet: 'C14', protectionClassBy: by },
+          cord: { plug: 'CEE 7/7', connector: 'C13', ratedA: 10, earthed: true },
+        }),
+      ).stages.flatMap(({ steps }) => steps.map(({ key }) => key))
+    expect(keys('words')).toContain('supply-alone.earth')
+    expect(keys('symbol')).not.toContain('supply-alone.earth')
+  })
+
+  it('expect of each output what it is: one regulated, the other not', () => {
+    const outputs = [
+      { kind: 'dc' as const, voltageV: 12, currentA: 1, regulated: true },
+      { kind: 'dc' as const, voltageV: -12, currentA: 1, regulated: false },
+    ]
+    const steps =
+      planOf(changed({ supply: { technology: 'transformer', regulated: null, outputs } })).stages[0]?.steps ?? []
+    const read = (key: string) => steps.find((step) => step.key === key)
+    // printed table of acceptance: 12 V within 5 %
+    expect(read('supply-alone.off-load-1')).toMatchObject({ low: 11.4, high: 12.6 })
+    expect(read('supply-alone.off-load-2')?.low).toBeLessThan(-13.2)
+  })
+
   it('prove the earth for class I alone', () => {
     const classI = changed({
       supply: { label: 'INPUT 100-240V~ 50/60Hz 0.8A OUTPUT 12V DC 2A', protectionClass: 'I', inlet: 'C14' },
@@ -152,6 +177,11 @@ describe('what is no supply, by its plate', () => {
       expect(stageOf(changed({ supply: { label: words } }), 'supply-alone')?.leftOut).toBeNull()
     },
   )
+  it('is put on no mains either where it was found not to be isolated', () => {
+    const check = changed({ supply: { isolated: false } })
+    for (const name of ['supply-alone', 'dummy-load', 'together'])
+      expect(stageOf(check, name)?.leftOut).toMatch(/not isolated/)
+  })
   it('is not tested for the isolation that its plate denies', () => {
     expect(gate(changed({ supply: { label: plate('NOT ISOLATED FROM MAINS') } }), 'gate.isolation')).toBeUndefined()
   })

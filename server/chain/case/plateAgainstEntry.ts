@@ -43,8 +43,13 @@ export function supplyContradictions(
     note(say`class ${printedClass}`, say`class ${protectionClass}`, { protectionClass: printedClass })
   if (says.technology && technology && says.technology !== technology)
     note(says.technology, technology, { technology: says.technology })
-  if (says.regulated !== null && regulated !== null && says.regulated !== regulated)
-    note(regulationText(says.regulated), regulationText(regulated), { regulated: says.regulated })
+  // of several outputs one may be regulated and the next not: the words on a plate speak against the only one alone
+  const held = supply.rails.length === 1 ? (supply.rails[0]?.regulated ?? regulated) : regulated
+  if (says.regulated !== null && held !== null && says.regulated !== held)
+    note(regulationText(says.regulated), regulationText(held), {
+      regulated: says.regulated,
+      ...(supply.rails.length === 1 && { rails: supply.rails.map((rail) => ({ ...rail, regulated: null })) }),
+    })
   const { polarity } = plug
   const printedPolarity = reading?.polarity
   if (printedPolarity && polarity && printedPolarity !== polarity)

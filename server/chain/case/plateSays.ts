@@ -50,10 +50,10 @@ const areSettings = (rails: readonly Rail[]): boolean =>
       voltageV > (rails[index - 1]?.voltageV ?? 0) && voltageV % 1.5 === 0 && currentA === rails[0]?.currentA,
   )
 
-/** The first fixed voltage of USB, 5 V, with others of them, one at least that every such source has (12 V is optional), and no other. */
+/** The first fixed voltage of USB, 5 V, with others of them, one at least that every such source has (12 V is optional), and no other, and nothing alternating. */
 function areUsbVoltages(rails: readonly Rail[]): boolean {
-  const offered = rails.map(({ voltageV, voltageMaxV }) =>
-    usbFixedVoltages.find((fixed) => voltageMaxV === null && fixed.voltageV === voltageV),
+  const offered = rails.map(({ kind, voltageV, voltageMaxV }) =>
+    usbFixedVoltages.find((fixed) => kind !== 'ac' && voltageMaxV === null && fixed.voltageV === voltageV),
   )
   const [first] = usbFixedVoltages
   return (

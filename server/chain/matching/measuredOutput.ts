@@ -39,8 +39,11 @@ export function measuredOf({ supply }: PairSituation, rail: Rail): MeasuredAs[] 
 export function strayReading({ supply }: PairSituation): Judgement[] {
   if (supply.rails.length < 2) return []
   const { offLoadV, loadedV } = supply.measured
-  const steady = supply.regulated === true || (supply.regulated === null && supply.technology === 'switch-mode')
-  const rise = steady ? outputToleranceWidest.value : largestRise.rise
+  const riseOf = (rail: Rail): number => {
+    const regulated = rail.regulated ?? supply.regulated
+    const steady = regulated === true || (regulated === null && supply.technology === 'switch-mode')
+    return steady ? outputToleranceWidest.value : largestRise.rise
+  }
   const stray = [offLoadV, loadedV].filter(
     (readV): readV is number =>
       readV != null &&
@@ -49,7 +52,8 @@ export function strayReading({ supply }: PairSituation): Judgement[] {
           .map(Math.abs)
           .toSorted((a, b) => a - b) as [number, number]
         return (
-          atMost(low * (1 - outputToleranceWidest.value), Math.abs(readV)) && atMost(Math.abs(readV), high * (1 + rise))
+          atMost(low * (1 - outputToleranceWidest.value), Math.abs(readV)) &&
+          atMost(Math.abs(readV), high * (1 + riseOf(rail)))
         )
       }),
   )

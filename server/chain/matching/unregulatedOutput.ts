@@ -6,7 +6,7 @@ import { type Phrase, say } from '../../words/phrase.js'
 import { amperes, decimal, volts } from '../../words/quantity.js'
 import { underPower } from '../action.js'
 import { isWide } from '../case/plateWindow.js'
-import type { DeviceRail, PairSituation, PreparedDevice, Rail, RailPair } from '../case/situation.js'
+import type { DeviceRail, PairSituation, PreparedDevice, PreparedSupply, Rail, RailPair } from '../case/situation.js'
 import type { Outcome } from '../finding.js'
 import { caution, type Judgement, stop, type Text } from '../judgement.js'
 import { measuredThere } from '../words.js'
@@ -21,12 +21,16 @@ const plateAtFullLoad = commonPractice(
   'the plate names the voltage at full load; with less load it stands higher, with none half as high again',
 )
 
+/** Whether an output is regulated, where it or its supply says so. */
+export const regulatedOf = ({ regulated }: PreparedSupply, rail: Rail): boolean | null => rail.regulated ?? regulated
+
 /**
  * Unregulated: stated; or a transformer type without the word "regulated"; or, where nothing is stated,
  * an output that stands more than 10 % above its plate off load.
  */
 export function isUnregulated({ supply }: PairSituation, rail: Rail): boolean {
-  if (supply.regulated !== null) return !supply.regulated
+  const regulated = regulatedOf(supply, rail)
+  if (regulated !== null) return !regulated
   if (supply.technology === 'transformer') return true
   if (supply.technology === 'switch-mode') return false
   const { offLoadV } = supply.measured
@@ -75,7 +79,7 @@ export function atFullLoad(
  */
 export function regulationOpen(situation: PairSituation, pair: RailPair, rail: Rail): boolean {
   const { supply, device } = situation
-  if (supply.regulated !== null || supply.technology !== null) return false
+  if (regulatedOf(supply, rail) !== null || supply.technology !== null) return false
   if (rail.kind === 'ac' || (supply.input.windows.length === 1 && supply.input.windows.every(isWide))) return false
   if (supply.measured.offLoadV != null && supply.rails.length === 1) return false
   const bearsMore = device.regulatedNeeded === false || device.facts.regulatesInside === true
@@ -161,7 +165,7 @@ function unregulatedWords(
       : say`about ${volts(estimate.lowV, 3)} to ${volts(estimate.highV, 3)}`
     : say`well above its plate`
   const because =
-    supply.regulated === false
+    regulatedOf(supply, rail) === false
       ? say`stated`
       : supply.technology === 'transformer'
         ? say`a transformer type with no “regulated” on it`

@@ -128,7 +128,7 @@ export function factsOf(of: Case, assessment: CheckResponse, options: FirstPower
   const { kind, windows } = supply.input
   return {
     ...base,
-    classI: known ? known.protectionClass === 'I' : null,
+    classI: known && !known.doubted ? known.protectionClass === 'I' : null,
     fedLow: kind === 'dc' && windows.length > 0 && windows.every(({ max }) => max <= extraLowVoltageMostV.value),
     notIsolated: isLive(supply, assessment.findings),
     noSupply: noSupply(supply, assessment.findings),

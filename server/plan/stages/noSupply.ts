@@ -35,7 +35,7 @@ export const says = (
   meanings: readonly HazardMeaning[],
 ): boolean => (reading?.hazards ?? []).some(({ meaning }) => meanings.includes(meaning))
 
-/** Whether the output is joined to the mains: by the plate, or by what the check found. */
+/** Whether the output is joined to the mains: by the plate, or by what the check found of either side. */
 export const isLive = (supply: PreparedSupply, findings: readonly Finding[]): boolean =>
   says(supply, ['not isolated from the mains, live chassis', 'autotransformer as a supply']) ||
   findings.some(({ topic, outcome }) => topic === 'isolation' && outcome === 'stop')

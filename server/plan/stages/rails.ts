@@ -63,11 +63,12 @@ function unregulatedOffLoad(rail: Rail, facts: PlanFacts): OffLoadAnswer | null 
 
 /** The outputs of the supply, each with its bands and loads. */
 export function railPlans(facts: PlanFacts): RailPlan[] {
-  const { supply, device, regulated } = facts
+  const { supply, device } = facts
   const { rails } = supply
   return rails.map((rail, index): RailPlan => {
     const wanted = device.rails.find(({ voltageV }) => voltageV === rail.voltageV)
     const tolerance = toleranceOf(rail.voltageV, wanted)
+    const regulated = rail.regulated ?? facts.regulated
     // an a.c. output comes from a winding, with nothing that could regulate it
     const unregulated = rail.kind === 'ac' || regulated === false
     const off = unregulated || regulated === null ? unregulatedOffLoad(rail, facts) : null

@@ -147,7 +147,7 @@ function atMachine(
     .toSorted((one, other) => Math.abs(one.rail.voltageV - voltageV) - Math.abs(other.rail.voltageV - voltageV))
   const least = Math.abs(voltageV) * (1 - tolerance)
   const edge = Math.abs(voltageV) * (1 + tolerance)
-  if (regulated === true && !nearest?.unregulated) {
+  if (nearest ? nearest.known && !nearest.unregulated : regulated === true) {
     const [low, high] = sign < 0 ? [-edge, -least] : [least, edge]
     return { expect: say`${volts(low, 4)} to ${volts(high, 4)}`, unit: 'V', low, high, stopIf: say`it lies outside` }
   }
