@@ -34,6 +34,7 @@ export function judgeSupplySide(
   cord: Cord | null = null,
   converter: Converter | null = null,
   device: PreparedDevice | null = null,
+  topics: readonly (typeof mainsTopics)[number][] = mainsTopics,
 ): Judged[] {
   const situations = (at: PreparedSite, of: PreparedSupply): MainsSituation[] =>
     at.systems.map((mains) => ({
@@ -54,7 +55,7 @@ export function judgeSupplySide(
     situation: situations(site, supply.proposed.situation),
     doubts: supply.proposed.doubts,
   }
-  return mainsTopics.flatMap((topic) => {
+  return topics.flatMap((topic) => {
     const judge = (met: MainsSituation[]): readonly Judgement[] =>
       tellingProposed((one: MainsSituation[]) => judgeMet(topic, one), met, met === entered ? proposed : null)
     return tellingOverruled(judge, entered, overruled).map((judgement) => on(topic.name, judgement))
@@ -78,11 +79,16 @@ const on = (topic: TopicName, { outcome, say }: Judgement): Judged => ({ topic, 
  *
  * @param mainsRatio  mains voltage over the plate's [1], which an unregulated output follows; null where not known
  */
-export function judgePair(supply: PreparedSupply, device: PreparedDevice, mainsRatio: number | null = null): Judged[] {
+export function judgePair(
+  supply: PreparedSupply,
+  device: PreparedDevice,
+  mainsRatio: number | null = null,
+  topics: readonly (typeof pairTopics)[number][] = pairTopics,
+): Judged[] {
   const judged: Judged[] = []
   const { entered, overruled } = pairSituations(supply, device, mainsRatio)
   const proposed = proposedPair(supply, device, mainsRatio)
-  for (const { name, judge } of pairTopics) {
+  for (const { name, judge } of topics) {
     const judging = (pair: PairSituation): readonly Judgement[] =>
       tellingProposed(judge, pair, pair === entered ? proposed : null)
     for (const judgement of tellingOverruled(judging, entered, overruled)) judged.push(on(name, judgement))

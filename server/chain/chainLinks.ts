@@ -1,9 +1,12 @@
-/** The links of the power chain from the wall to the machine, as they are drawn: key and name. */
-export const chainLinks = {
-  mains: 'Site mains',
+import type { Link } from '../facts/fact.js'
+
+/** The links of the power chain from the wall to the machine, in the order in which they are plugged together: key and name. */
+export const chainLinks: Readonly<Record<Link, string>> = {
+  source: 'Site mains',
   socket: 'Socket',
-  cord: 'Cord',
+  adapter: 'Adapter',
   converter: 'Converter',
+  cord: 'Cord',
   inlet: 'Inlet',
   fuse: 'Fuse',
   supply: 'Supply',
@@ -11,6 +14,7 @@ export const chainLinks = {
   plug: 'Plug',
   jack: 'Jack',
   machine: 'Machine',
-} as const
+}
 
-export type LinkKey = keyof typeof chainLinks
+/** The same, keys alone. */
+export const linkOrder = Object.keys(chainLinks) as readonly Link[]

@@ -18,7 +18,8 @@ export const chargingMeanings = [constantCurrent, ...chargers, 'battery inside']
 export const charging = pairTopic({
   name: 'charging',
   words: say`chargers and constant current`,
-  link: 'supply',
+  links: ['supply'],
+  asks: [],
   when: {
     stop: {
       rule: say`One of the two is for constant current, and the other is not.`,

@@ -40,7 +40,16 @@ export const standardSizeVA = (neededVA: number): number | null =>
 export const converter = mainsTopic({
   name: 'converter',
   words: say`a voltage converter`,
-  link: 'converter',
+  links: ['converter'],
+  asks: [
+    'converter.kind',
+    'converter.outputV',
+    'converter.ratedVA',
+    'site.country',
+    'site.voltageV',
+    'supply.input.powerVA',
+    'supply.outputs.currentA',
+  ],
   when: {
     stop: {
       rule: say`The converter is electronic, or its rating is below what the supply takes.`,

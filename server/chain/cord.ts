@@ -44,7 +44,8 @@ const neverRewirable = published(
 export const cord = mainsTopic({
   name: 'cord',
   words: say`the cord`,
-  link: 'cord',
+  links: ['cord'],
+  asks: ['cord.ratedV', 'cord.ratedA', 'cord.plug', 'site.country', 'supply.outputs.currentA', 'supply.input.powerVA'],
   when: {
     stop: {
       rule: say`The cord is rated below the mains or below what the supply takes; its conductor is below the standard’s minimum; its fuse is too large for it; or a CEE 7/16 plug is used beyond ${plain(europlugMostA.value, 'A')}, with class I, or fitted by hand.`,

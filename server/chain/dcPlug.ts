@@ -20,7 +20,8 @@ const sizeNames = commonPractice(
 export const dcPlug = pairTopic({
   name: 'dc-plug',
   words: say`the low-voltage plug in the jack`,
-  link: 'jack',
+  links: ['plug', 'jack'],
+  asks: ['supply.plug.outerMm', 'supply.plug.innerMm', 'device.jack.outerMm', 'device.jack.innerMm'],
   when: {
     stop: {
       rule: say`The outside differs by more than ${plain(plugOuterMost.value, 'mm')}, or the bore is smaller than the pin by more than ${plain(plugBoreTight.value, 'mm')}.`,

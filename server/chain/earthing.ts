@@ -36,7 +36,16 @@ interface Link {
 export const earthing = mainsTopic({
   name: 'earthing',
   words: say`the earth path`,
-  link: 'cord',
+  links: ['cord', 'socket', 'adapter'],
+  asks: [
+    'supply.inlet',
+    'supply.protectionClass',
+    'cord.earthed',
+    'cord.plug',
+    'cord.adapter.earthed',
+    'site.socket',
+    'site.country',
+  ],
   when: {
     stop: {
       rule: say`A class I supply has a link that is known not to carry the earth: inlet, cord, plug, socket or adapter; or a class III unit claims mains.`,

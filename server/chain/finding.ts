@@ -24,6 +24,8 @@ export interface Finding {
   outcome: Outcome
   /** one line, says the fact with its numbers */
   title: Words
+  /** of a title that says several facts, the first */
+  lead?: Words
   /** what happens if it is ignored */
   why: Words
   /** each calculation with its numbers and units, one per line */

@@ -15,7 +15,8 @@ import { ratingPlate } from './words.js'
 export const fuse = mainsTopic({
   name: 'fuse',
   words: say`the mains fuse-link`,
-  link: 'fuse',
+  links: ['fuse'],
+  asks: ['supply.fuse', 'site.country', 'supply.outputs.currentA', 'supply.input.powerVA'],
   when: {
     stop: {
       rule: say`The link’s rated voltage, current, speed or breaking capacity does not suit the circuit or what is prescribed.`,

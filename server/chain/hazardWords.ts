@@ -19,7 +19,8 @@ const elsewhere: readonly string[] = [...isolationMeanings, ...chargingMeanings]
 export const hazardWords = pairTopic({
   name: 'hazard-words',
   words: say`other words on the plates`,
-  link: 'supply',
+  links: ['supply', 'machine'],
+  asks: [],
   when: {
     stop: {
       rule: say`A plate names a thing that is no supply for machines: for shavers only, an electronic transformer.`,

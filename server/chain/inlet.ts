@@ -15,7 +15,8 @@ const noCoupler = commonPractice('Captive flex', 'a flex led into the unit has n
 export const inlet = mainsTopic({
   name: 'inlet',
   words: say`the connector in the inlet`,
-  link: 'inlet',
+  links: ['inlet', 'cord'],
+  asks: ['supply.inlet', 'cord.connector'],
   when: {
     stop: {
       rule: say`The connector does not mate with the inlet.`,

@@ -21,7 +21,8 @@ export const isolationMeanings = [
 export const isolation = pairTopic({
   name: 'isolation',
   words: say`the isolation from mains and earth`,
-  link: 'supply',
+  links: ['supply'],
+  asks: [],
   when: {
     stop: {
       rule: say`A plate or an entry says that the output or the chassis is not isolated from the mains, or the supply is an autotransformer and the machine takes low voltage.`,

@@ -8,6 +8,8 @@ import { byWorst, type Finding, type Outcome, outcomes, type TopicName } from '.
 export interface Text {
   /** one line, says the fact with its numbers */
   title: Words
+  /** of a title that says several facts, the first */
+  lead?: Words
   /** what happens if it is ignored */
   why: Words
   /** each calculation with its numbers and units, one per line */
@@ -38,9 +40,9 @@ export const caution = (say: () => Text): Judgement => ({ outcome: 'caution', sa
 export const clear = (say: () => Text): Judgement => ({ outcome: 'clear', say })
 
 export function toFinding(topic: TopicName, { outcome, say }: Judgement): Finding {
-  const { title, why, working, action, sources } = say()
+  const { action, ...text } = say()
   const actions = actionsOf(action)
-  return { topic, outcome, title, why, working, action: actionText(actions), actions, sources }
+  return { topic, outcome, ...text, action: actionText(actions), actions }
 }
 
 /** The worst of some outcomes; undefined of none. */
@@ -67,8 +69,10 @@ export function together(judged: readonly Judgement[]): Judgement[] {
       say: () => {
         const lead = leading.map(({ say }) => say())
         const rest = judged.filter(({ outcome }) => outcome !== worst).map(({ say }) => say())
+        const titles = unique(lead.map(({ title }) => title))
         return {
-          title: joined(unique(lead.map(({ title }) => title)), say`. `),
+          title: joined(titles, say`. `),
+          ...(titles.length > 1 && { lead: titles[0]! }),
           why: joined(unique(lead.map(({ why }) => why))),
           working: unique([
             ...lead.flatMap(({ working }) => working),

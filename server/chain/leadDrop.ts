@@ -18,7 +18,8 @@ import { measuredThere, ratingPlate } from './words.js'
 export const leadDrop = pairTopic({
   name: 'lead-drop',
   words: say`the voltage lost along the lead`,
-  link: 'lead',
+  links: ['lead'],
+  asks: ['supply.lead.areaMm2', 'device.inputs.currentA'],
   when: {
     stop: {
       rule: say`The lead loses more than ${percent(leadDropStopAbove.value)} of the voltage.`,

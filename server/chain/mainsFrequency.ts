@@ -33,7 +33,15 @@ const rectifiesFirst = commonPractice(
 export const mainsFrequency = mainsTopic({
   name: 'mains-frequency',
   words: say`the mains frequency`,
-  link: 'mains',
+  links: ['source', 'supply'],
+  asks: [
+    'site.country',
+    'site.frequencyHz',
+    'supply.input.frequenciesHz',
+    'supply.technology',
+    'supply.input.voltages',
+    'converter.outputV',
+  ],
   when: {
     stop: {
       rule: say`A transformer is driven at more than ${decimal(fluxStopAbove.value)} times the flux of its plate.`,

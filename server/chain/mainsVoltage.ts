@@ -29,7 +29,8 @@ import { qualifiedHands, ratingPlate, windowText } from './words.js'
 export const mainsVoltage = mainsTopic({
   name: 'mains-voltage',
   words: say`the mains voltage`,
-  link: 'mains',
+  links: ['source', 'supply'],
+  asks: ['site.country', 'site.voltageV', 'supply.input.voltages', 'supply.input.selectorV', 'converter.outputV'],
   when: {
     stop: {
       rule: say`The mains is more than ${decimal(voltageStopAbove.value)} times the top of the plate, or less than ${decimal(voltageStopBelow.value)} times its bottom; or the selector is set so.`,

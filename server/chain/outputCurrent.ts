@@ -25,7 +25,8 @@ const fedHarder = commonPractice(
 export const outputCurrent = pairTopic({
   name: 'output-current',
   words: say`the output current`,
-  link: 'machine',
+  links: ['supply', 'machine'],
+  asks: ['supply.outputs.currentA', 'device.inputs.currentA', 'supply.outputs.voltageV', 'device.inputs.voltageV'],
   when: {
     stop: {
       rule: say`The supply gives less than the machine takes.`,

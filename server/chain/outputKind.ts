@@ -17,7 +17,8 @@ const kinds = commonPractice(
 export const outputKind = pairTopic({
   name: 'output-kind',
   words: say`AC or DC`,
-  link: 'supply',
+  links: ['supply', 'machine'],
+  asks: ['supply.outputs.kind', 'device.inputs.kind', 'supply.outputs.voltageV', 'device.inputs.voltageV'],
   when: {
     stop: {
       rule: say`One side is alternating, the other direct current; or the supply is an electronic transformer for lamps.`,

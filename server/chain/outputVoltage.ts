@@ -33,7 +33,18 @@ import { ratingPlate } from './words.js'
 export const outputVoltage = pairTopic({
   name: 'output-voltage',
   words: say`the output voltage`,
-  link: 'supply',
+  links: ['supply', 'machine'],
+  asks: [
+    'supply.outputs.voltageV',
+    'device.inputs.voltageV',
+    'supply.regulated',
+    'supply.technology',
+    'device.regulatedNeeded',
+    'device.regulatesInside',
+    'supply.outputs.currentA',
+    'device.inputs.currentA',
+    'supply.measured.offLoadV',
+  ],
   when: {
     stop: {
       rule: say`The voltages differ by more than ${percent(outputToleranceWidest.value)}, no output matches, or an unregulated supply meets a machine that needs a regulated one, or stands at more than ${decimal(unregulatedMost.value)} times the voltage of one made for it.`,

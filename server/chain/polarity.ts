@@ -22,7 +22,8 @@ const reversed = commonPractice(
 export const polarity = pairTopic({
   name: 'polarity',
   words: say`the polarity`,
-  link: 'plug',
+  links: ['plug', 'jack'],
+  asks: ['supply.plug.polarity', 'device.jack.polarity', 'supply.measured.polarity'],
   when: {
     stop: {
       rule: say`Plug and jack carry opposite signs, or the plug measures otherwise than it is printed.`,

@@ -10,15 +10,19 @@ const meeting: readonly TopicName[] = ['mains-voltage', 'mains-frequency', 'conv
 
 const open: readonly Outcome[] = ['stop', 'unknown']
 
+/** Whether a stop or an open question on the mains side stands: nothing is put under power meanwhile. */
+export const mainsSideOpen = (findings: readonly Finding[]): boolean => stands(findings, mainsSide)
+
+const stands = (findings: readonly Finding[], topics: readonly TopicName[]): boolean =>
+  findings.some(({ topic, outcome }) => topics.includes(topic) && open.includes(outcome))
+
 /**
  * The same findings without what a stop or an open question on the mains side forbids: nothing is put under power, and no cord is
  * bought for a supply that may not meet this mains.
  */
 export function silenced(findings: readonly Finding[]): Finding[] {
-  const stands = (topics: readonly TopicName[]): boolean =>
-    findings.some(({ topic, outcome }) => topics.includes(topic) && open.includes(outcome))
-  if (!stands(mainsSide)) return [...findings]
-  const pointless = stands(meeting)
+  if (!mainsSideOpen(findings)) return [...findings]
+  const pointless = stands(findings, meeting)
   return findings.map((finding) => {
     const actions = finding.actions.filter(({ power, buys }) => power === 'none' && !(pointless && buys))
     if (actions.length === finding.actions.length) return finding
@@ -27,7 +31,8 @@ export function silenced(findings: readonly Finding[]): Finding[] {
   })
 }
 
-const waits: Action = {
+/** Stands where all that a finding asks for has to wait. */
+export const waits: Action = {
   do: say`This waits until nothing on the mains side is a stop or not known.`,
   who: 'you',
   power: 'none',

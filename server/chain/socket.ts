@@ -28,7 +28,8 @@ const adapters = commonPractice(
 export const socket = mainsTopic({
   name: 'socket',
   words: say`the wall plug in the socket`,
-  link: 'socket',
+  links: ['socket', 'cord'],
+  asks: ['cord.plug', 'site.socket', 'site.country'],
   when: {
     stop: {
       rule: say`The plug does not go into the socket, or goes in by force only.`,

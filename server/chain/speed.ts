@@ -11,7 +11,8 @@ import { ratingPlate } from './words.js'
 export const speed = mainsTopic({
   name: 'speed',
   words: say`the speed of motors and clocks`,
-  link: 'machine',
+  links: ['machine'],
+  asks: [],
   when: {
     stop: {
       never: say`A wrong speed harms nothing; what a frequency does to windings is the mains frequency’s topic.`,

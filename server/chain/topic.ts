@@ -1,6 +1,6 @@
+import type { Link } from '../facts/fact.js'
 import type { Words } from '../words/phrase.js'
 import type { MainsSituation, PairSituation } from './case/situation.js'
-import type { LinkKey } from './chainLinks.js'
 import type { ExampleChanges } from './example.js'
 import type { Outcome } from './finding.js'
 import type { Judgement } from './judgement.js'
@@ -13,8 +13,10 @@ export interface Topic<Name extends string, Situation> {
   readonly name: Name
   /** its name within a sentence */
   readonly words: Words
-  /** at which link of the drawn chain it shows */
-  readonly link: LinkKey
+  /** the things of the chain it is about; what is to be done about it is done at the first */
+  readonly links: readonly [Link, ...Link[]]
+  /** keys of the facts that it may lack, as GET /api/facts has them */
+  readonly asks: readonly string[]
   readonly when: Readonly<Record<Outcome, OutcomeRule>>
   /** empty where it does not apply; several where there is one for each rail */
   judge(situation: Situation): readonly Judgement[]

@@ -59,6 +59,7 @@ const telling = (own: Judgement, other: Judgement, { says, weighs, lookAgain }: 
     return {
       ...text,
       title: say`${text.title}; but ${says}`,
+      ...(text.lead && { lead: say`${text.lead}; but ${says}` }),
       why: say`${text.why} What was entered decides here; if it is the entry that is wrong, this is too.`,
       working: [...text.working, say`without the entry: ${other.say().title}`],
       action: [...actionsOf(text.action), ...actionsOf(lookAgain)],

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { assess } from '../../chain/assess.js'
+import { answerCheck } from '../../chain/answer.js'
 import { prepareSite } from '../../chain/case/prepareSite.js'
 import { prepareSupply } from '../../chain/case/prepareSupply.js'
 import { chooseConverter } from '../../chain/chooseConverter.js'
@@ -47,7 +47,7 @@ export const checkCalls: readonly Call[] = [
     summary: 'Judge a supply, a machine and a place',
     body: checkSchema,
     answer: answers.checkAnswer,
-    run: assess,
+    run: answerCheck,
   }),
   call({
     method: 'get',

@@ -1,15 +1,17 @@
+import type { AnsweredCheck } from '../../chain/answer.js'
 import type { CheckRequest } from '../../chain/case/request.js'
-import { chainLinks, type LinkKey } from '../../chain/chainLinks.js'
-import { byWorst, type CheckResponse, type Outcome } from '../../chain/finding.js'
-import { topics } from '../../chain/index.js'
+import { chainLinks } from '../../chain/chainLinks.js'
+import type { Outcome } from '../../chain/finding.js'
+import { findingsAt } from '../../chain/line.js'
 import { kindText } from '../../chain/matching/railText.js'
+import type { Link } from '../../facts/fact.js'
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
 import { joined, say, type Words } from '../../words/phrase.js'
 import { amperes, hertz, millimetres, voltAmperes, volts } from '../../words/quantity.js'
 import { countryName } from '../parts/countryNames.js'
 
 export interface ChainLink {
-  key: LinkKey
+  key: Link
   name: string
   /** what is there, in short; `null` where nothing was entered */
   what: Words | null
@@ -40,12 +42,19 @@ function contents(request: CheckRequest, supply: LabelReading | null, device: La
   const gives = request.supply.outputs ?? supply?.outputs ?? []
   const takes = request.device.inputs ?? device?.takes ?? []
   const polarity = request.supply.measured?.polarity ?? request.supply.plug?.polarity ?? supply?.polarity ?? null
-  const what: Record<LinkKey, Words | null> = {
-    mains: join([
+  const what: Record<Link, Words | null> = {
+    source: join([
       site.voltageV == null ? site.country && countryName(site.country) : volts(site.voltageV),
       site.frequencyHz == null ? null : hertz(site.frequencyHz),
     ]),
     socket: site.socket == null ? null : `type ${site.socket}`,
+    adapter: cord?.adapter
+      ? cord.adapter.earthed === true
+        ? 'earthed'
+        : cord.adapter.earthed === false
+          ? 'without earth'
+          : null
+      : null,
     cord: join([cord?.plug, cord?.connector], ' to '),
     converter: converter
       ? join([
@@ -65,19 +74,13 @@ function contents(request: CheckRequest, supply: LabelReading | null, device: La
 }
 
 /** The power chain from the wall to the machine, each link with the worst that was found about it. */
-export function powerChain(request: CheckRequest, { findings, readings }: CheckResponse): ChainLink[] {
+export function powerChain(request: CheckRequest, { findings, readings, links }: AnsweredCheck): ChainLink[] {
   const what = contents(request, readings.supply, readings.device)
-  const links = (Object.keys(chainLinks) as LinkKey[]).map((key) => {
-    const here: readonly string[] = topics.filter(({ link }) => link === key).map(({ name }) => name)
-    const [found] = findings.filter(({ topic }) => here.includes(topic)).sort(byWorst)
-    return {
-      key,
-      name: chainLinks[key],
-      what: what[key],
-      outcome: found?.outcome ?? null,
-      title: found?.title ?? null,
-    }
-  })
-  // a converter stands in the chain only where one is used or needed
-  return links.filter(({ key, outcome }) => key !== 'converter' || request.converter != null || outcome !== null)
+  return links.map(({ link, outcome }) => ({
+    key: link,
+    name: chainLinks[link],
+    what: what[link],
+    outcome,
+    title: findingsAt(link, findings)[0]?.title ?? null,
+  }))
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { linkOrder } from '../../chain/chainLinks.js'
 import { outcomes } from '../../chain/finding.js'
 import { topicNames } from '../../chain/index.js'
 import { stageNames } from '../../plan/firstPowerPlan.js'
@@ -21,6 +22,7 @@ export const findingAnswer = z
     topic: z.enum(topicNames),
     outcome: z.enum(outcomes),
     title: text,
+    lead: text.optional().describe('of a title that says several facts, the first'),
     why: text,
     working: lines,
     action: text.nullable(),
@@ -105,13 +107,41 @@ export const labelAnswer = z
 
 const verdict = z.enum(['do-not-connect', 'find-out-first', 'take-care', 'no-conflict-found'])
 
+const assessed = {
+  verdict,
+  findings: z.array(findingAnswer),
+  readings: z.object({ supply: labelAnswer.nullable(), device: labelAnswer.nullable() }),
+}
+const outcome = z.enum(outcomes)
+const link = z.enum(linkOrder)
+
 export const checkAnswer = z
   .object({
-    verdict,
-    findings: z.array(findingAnswer),
-    readings: z.object({ supply: labelAnswer.nullable(), device: labelAnswer.nullable() }),
+    answer: text.describe('one sentence: the verdict and what decides it'),
+    ...assessed,
+    links: z
+      .array(z.object({ link, outcome: outcome.nullable(), facts: lines }))
+      .describe(
+        'the things of the chain in their order, each with the worst that was found about it and the keys of its facts',
+      ),
+    next: z
+      .array(
+        z.object({
+          do: text,
+          who: z.enum(['you', 'qualified']),
+          power: z.enum(['none', 'low-voltage', 'mains']),
+          link,
+          fact: text.optional().describe('key of the fact that it settles'),
+          couldTurn: z.array(outcome).optional().describe('what its answers could make of the findings that lack it'),
+        }),
+      )
+      .describe('what to do, in order: nothing with power before what needs none, or while the mains side is open'),
+    waiting: number.describe('findings not known that need not be settled while a stop stands'),
   })
   .meta({ id: 'CheckResponse' })
+
+/** A check as a job keeps it. */
+export const assessmentAnswer = z.object(assessed).meta({ id: 'Assessment' })
 
 export const mainsCountryAnswer = z
   .object({
@@ -383,7 +413,7 @@ export const jobAnswer = z
     ...record,
     name: text,
     check: z.unknown(),
-    assessment: checkAnswer,
+    assessment: assessmentAnswer,
     readings: z.array(readingAnswer),
     observations: z.unknown(),
     parts: z.array(partAnswer),

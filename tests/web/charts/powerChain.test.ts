@@ -1,38 +1,21 @@
 import { describe, expect, it } from 'vitest'
-import type { ToldCheck, ToldFinding } from '../../../server/chain/finding.js'
-import { topics } from '../../../server/chain/index.js'
+import { answerCheck } from '../../../server/chain/answer.js'
+import type { CheckRequest } from '../../../server/chain/case/request.js'
 import { powerChain } from '../../../server/web/charts/powerChain.js'
+import { tell } from '../../../server/words/tell.js'
 
-const finding = (topic: ToldFinding['topic'], outcome: ToldFinding['outcome'], title: string): ToldFinding => ({
-  topic,
-  outcome,
-  title,
-  why: '',
-  working: [],
-  action: null,
-  actions: [],
-  sources: [],
-})
-
-const response = (findings: ToldFinding[]): ToldCheck => ({
-  verdict: 'do-not-connect',
-  findings,
-  readings: { supply: null, device: null },
-})
-
-const empty = { site: {}, supply: {}, device: {} }
+const chainOf = (request: CheckRequest) => tell(powerChain(request, answerCheck(request)))
+const empty: CheckRequest = { site: {}, supply: {}, device: {} }
 
 describe('the power chain', () => {
   it('runs from the wall to the machine', () => {
     expect(
-      powerChain({ ...empty, converter: { kind: null, outputV: 120, ratedVA: null } }, response([])).map(
-        ({ name }) => name,
-      ),
+      chainOf({ ...empty, converter: { kind: null, outputV: 120, ratedVA: null } }).map(({ name }) => name),
     ).toEqual([
       'Site mains',
       'Socket',
-      'Cord',
       'Converter',
+      'Cord',
       'Inlet',
       'Fuse',
       'Supply',
@@ -43,29 +26,16 @@ describe('the power chain', () => {
     ])
   })
 
-  it('has no converter where none is used or needed', () => {
-    expect(powerChain(empty, response([])).map(({ key }) => key)).not.toContain('converter')
-    expect(powerChain(empty, response([finding('converter', 'stop', 'needed')])).map(({ key }) => key)).toContain(
-      'converter',
-    )
-  })
-
-  it('shows the worst finding of a link', () => {
-    const chain = powerChain(
-      empty,
-      response([finding('mains-frequency', 'caution', 'b'), finding('mains-voltage', 'stop', 'a')]),
-    )
-    expect(chain[0]).toMatchObject({ key: 'mains', outcome: 'stop', title: 'a' })
+  it('shows the worst finding of a link, and what stands there', () => {
+    // 120 V on 230 V is 1.92 times over
+    const [source] = chainOf({ ...empty, site: { country: 'DE' }, supply: { label: 'INPUT 120V~ 60Hz' } })
+    expect(source).toMatchObject({ key: 'source', what: 'Germany', outcome: 'stop' })
+    expect(source?.title).toContain('1.92 times')
   })
 
   it('says nothing of a link that no topic judged', () => {
-    expect(powerChain(empty, response([])).every(({ outcome }) => outcome === null)).toBe(true)
-  })
-
-  it('has a place for every topic', () => {
-    for (const { name } of topics)
-      expect(powerChain(empty, response([finding(name, 'stop', 'wrong')])).map(({ outcome }) => outcome)).toContain(
-        'stop',
-      )
+    const chain = chainOf(empty)
+    expect(chain.find(({ key }) => key === 'fuse')?.outcome).toBeNull()
+    expect(chain.find(({ key }) => key === 'lead')?.outcome).toBeNull()
   })
 })

@@ -1,5 +1,5 @@
 import { Router } from 'express'
-import { assess } from '../../../chain/assess.js'
+import { answerCheck } from '../../../chain/answer.js'
 import type { LabelReading, PlateOf } from '../../../plate/labelReading.js'
 import { readPlate } from '../../../plate/readPlate.js'
 import { redirectToSparse, show, wantsFragment } from '../../page.js'
@@ -19,7 +19,7 @@ export function checkPageRoutes(): Router {
       const text = state.errors[name] === undefined ? state.values[name]?.trim() : ''
       return text ? readPlate(text, of) : null
     }
-    const judged = form.request && assess(form.request)
+    const judged = form.request && answerCheck(form.request)
     // a form that cannot be judged yet still shows what its plates say
     const readings = judged
       ? { supply: judged.readings.supply, machine: judged.readings.device }

@@ -1,6 +1,6 @@
+import type { AnsweredCheck } from '../../../chain/answer.js'
 import { knownReading } from '../../../chain/case/knownReading.js'
 import type { CheckRequest } from '../../../chain/case/request.js'
-import type { CheckResponse } from '../../../chain/finding.js'
 import { labelOf } from '../../../facts/boxes.js'
 import type { LabelReading } from '../../../plate/labelReading.js'
 import { type Phrase, say, type Words } from '../../../words/phrase.js'
@@ -19,7 +19,7 @@ import { type Line, plateFields, plateValues, type ReadingView, readingView } fr
 export interface ResultView {
   verdict: (typeof verdictWords)[keyof typeof verdictWords]
   tally: Phrase
-  findings: CheckResponse['findings']
+  findings: AnsweredCheck['findings']
   chain: ChainLink[]
   plugs: PlugDrawing | null
   notJudged: Words[]
@@ -41,7 +41,7 @@ export interface CheckPage {
   sentence: Words
 }
 
-function resultView(request: CheckRequest, response: CheckResponse, { state, query }: CheckForm): ResultView {
+function resultView(request: CheckRequest, response: AnsweredCheck, { state, query }: CheckForm): ResultView {
   const { findings, verdict, readings } = response
   const { supply, device } = request
   return {
@@ -68,7 +68,7 @@ export interface Checked {
   form: CheckForm
   readings: { supply: LabelReading | null; machine: LabelReading | null }
   /** `null` while there is nothing to judge */
-  response: CheckResponse | null
+  response: AnsweredCheck | null
 }
 
 /** Everything the page "/" shows. */
