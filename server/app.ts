@@ -2,6 +2,7 @@ import compression from 'compression'
 import express, { type Express } from 'express'
 import { callRoutes, fileCallRoutes } from './web/calls/index.js'
 import type { Context } from './web/context.js'
+import { drawingRoutes } from './web/drawings/route.js'
 import { handleErrors, notFound } from './web/errorPages.js'
 import { passphraseAccess, requirePassphrase } from './web/guards/access.js'
 import { contentPolicy } from './web/guards/contentPolicy.js'
@@ -45,6 +46,7 @@ export function createApp(context: Context): Express {
   app.use(express.urlencoded({ limit: '1mb', extended: false }))
   app.use(refusePrototypeKeys)
   app.use(healthRoutes(context))
+  app.use(drawingRoutes())
   app.use(enterRoutes(access))
   app.use(checkPageRoutes())
   app.use(callRoutes(context))

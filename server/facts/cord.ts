@@ -1,5 +1,6 @@
 import { inletPairs } from '../tables/inletPairs.js'
 import { plugTypes } from '../tables/plugTypes.js'
+import { drawingKey } from './drawingKey.js'
 import { look } from './fact.js'
 import { choice, group, maybe, number, stated, text, thing, yesNo } from './kinds.js'
 import { leastTaken } from './leastTaken.js'
@@ -14,6 +15,7 @@ export const cord = maybe(
       choices: plugTypes.map(({ name, letters }) => ({
         value: name,
         label: letters.length > 0 ? `${name} (type ${letters.join(', ')})` : name,
+        drawing: drawingKey('plug', name),
       })),
       link: 'cord',
       address: 'cordplug',
@@ -23,7 +25,13 @@ export const cord = maybe(
       findOut: [look('From its pins: their number, shape and whether one is an earth.')],
     }),
     connector: text({
-      choices: [captive, ...namesOnce(inletPairs.map(({ connector, nicknames }) => ({ name: connector, nicknames })))],
+      choices: [
+        captive,
+        ...namesOnce(
+          'connector',
+          inletPairs.map(({ connector, nicknames }) => ({ name: connector, nicknames })),
+        ),
+      ],
       link: 'cord',
       address: 'cordend',
       label: 'Cord connector',

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { mainsOf } from '../tables/mains.js'
 import { socketLetters } from '../tables/socketLetters.js'
+import { drawingKey } from './drawingKey.js'
 import { type Fact, look, measure } from './fact.js'
 import { number, thing } from './kinds.js'
 import { leastTaken } from './leastTaken.js'
@@ -62,7 +63,7 @@ const socket = {
   choices: socketLetters.map((letter) => ({
     value: letter as string,
     label: `${letter}: ${socketShapes[letter]}`,
-    drawing: `socket-${letter}`,
+    drawing: drawingKey('socket', letter),
   })),
   value: socketValue,
   schema: socketValue.nullish(),

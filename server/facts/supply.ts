@@ -132,7 +132,7 @@ export const supply = thing('Supply', {
   }),
   protectionClass: choice({
     choices: [
-      { value: 'I', label: 'Class I: relies on an earth', says: 'class I' },
+      { value: 'I', label: 'Class I: relies on an earth', says: 'class I', drawing: 'class-i' },
       { value: 'II', label: 'Class II: square in a square', says: 'class II', drawing: 'class-ii' },
       { value: 'III', label: 'Class III: extra-low voltage only', says: 'class III', drawing: 'class-iii' },
     ],
@@ -146,7 +146,13 @@ export const supply = thing('Supply', {
     printed: (plate) => plate.protectionClass,
   }),
   inlet: text({
-    choices: [captive, ...namesOnce(inletPairs.map(({ inlet, nicknames }) => ({ name: inlet, nicknames })))],
+    choices: [
+      captive,
+      ...namesOnce(
+        'inlet',
+        inletPairs.map(({ inlet, nicknames }) => ({ name: inlet, nicknames })),
+      ),
+    ],
     link: 'inlet',
     address: 'inlet',
     column: 'inlet',

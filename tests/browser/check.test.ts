@@ -63,7 +63,7 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
       expect(await page.evaluate<string>('document.activeElement.id')).toBe('supply')
       expect(await page.inputValue('#supply')).toBe(plate)
       expect(await page.textContent('#live')).toContain('Find out first.')
-      await page.selectOption('#socket', 'F')
+      await page.locator('input[name=socket][value=F]').check()
       await page.waitForURL(/socket=F/)
       await page.locator('#ina-read', { hasText: '800' }).waitFor({ state: 'attached' })
       expect(faults).toEqual([])

@@ -45,6 +45,7 @@ describe('the tables of the reference', () => {
       'values',
       'index',
       'plugSources',
+      'contactFaces',
       'socketLetters',
     ]
     const lookUps = ['cords', 'dcPlugs', 'inlets', 'sockets', 'mainsCountries']

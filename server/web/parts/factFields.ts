@@ -1,14 +1,16 @@
 import { wordOf } from '../../facts/address.js'
 import { type Box, boxes, boxOf } from '../../facts/boxes.js'
 import type { Fact } from '../../facts/fact.js'
+import { drawings } from '../drawings/index.js'
 import type { FormState } from './formState.js'
 
 /** One box as the mixin `factField` prints it. */
 export interface FactField {
   name: string
   label: string
-  as: 'number' | 'line' | 'area' | 'choice'
-  choices: { value: string; label: string }[]
+  as: 'number' | 'line' | 'area' | 'choice' | 'drawn'
+  /** `drawing` is its address; '' where there is none */
+  choices: { value: string; label: string; drawing: string }[]
   options: {
     unit?: string
     hint?: string
@@ -47,7 +49,9 @@ export interface FactSection {
 const as = (fact: Fact): FactField['as'] => {
   if (fact.kind === 'number') return 'number'
   if (fact.kind === 'plate' || fact.kind === 'phrases') return 'area'
-  return 'choices' in fact && fact.choices ? 'choice' : 'line'
+  const choices = 'choices' in fact ? fact.choices : undefined
+  if (choices?.some(({ drawing }) => drawing !== undefined)) return 'drawn'
+  return choices ? 'choice' : 'line'
 }
 
 /** A box by the row of its fact. @param reads  whether the page shows what the plate says beside it */
@@ -58,7 +62,11 @@ function fieldOf({ name, fact, row }: Box, reads: boolean): FactField {
     name,
     label: row === null ? fact.label : (fact.inRow ?? fact.label),
     as: as(fact),
-    choices: choices.map((choice) => ({ value: wordOf(choice), label: choice.label })),
+    choices: choices.map((choice) => ({
+      value: wordOf(choice),
+      label: choice.label,
+      drawing: choice.drawing !== undefined && drawings.has(choice.drawing) ? `/drawings/${choice.drawing}.svg` : '',
+    })),
     options: {
       ...(hint !== undefined && { hint }),
       // its text has an id, and a page with rows would hold it several times
