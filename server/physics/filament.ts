@@ -79,23 +79,31 @@ export function sizeFor(ratedW: number, rows: readonly LampSize[]): LampSize | u
  * The heat balance of a tungsten filament.
  *
  *   resistance R(T) = (Vn²/Pn) ρ(T) / ρ(Tn)
- *   loss       P(T) = Pn [(1 − g) (w(T) − w(T0)) / (w(Tn) − w(T0)) + g (T − T0) / (Tn − T0)]
+ *   loss       P(T) = Pn [(1 − g) (w(T) − w(T0)) / (w(Tn) − w(T0)) + g (Tⁿ − T0ⁿ) / (Tnⁿ − T0ⁿ)]
  *   steady state: V(T) = √(P R), I(T) = √(P / R)
  *   heat       H(T) = Hn h(T) / h(Tn)
  *
- * ρ resistivity, w radiated power and h heat of tungsten; g gas share; n at rated voltage; T0 cold. The change of the
+ * ρ resistivity, w radiated power and h heat of tungsten; g gas share; the exponent n of the gas loss; Vn, Pn, Tn, Hn at rated voltage;
+ * T0 cold. The change of the
  * wire's size with temperature and the conduction to the supports (1 to 2 % of the power) are left out.
  *
  * @param rating     rated voltage [V rms] and power [W], more than 0
  * @param size       data of that wattage
  * @param tungsten   the metal
+ * @param gasExponent  n of the loss through the gas, more than 0
  * @param heatScale  heat content of this lamp over that of the table's lamp of the same wattage, more than 0
  * @throws RangeError outside those ranges, NaN included
  * @source heat balance; inputs as given by the caller
  */
-export function filament(rating: LampRating, size: LampSize, tungsten: Tungsten, heatScale: number): Filament {
+export function filament(
+  rating: LampRating,
+  size: LampSize,
+  tungsten: Tungsten,
+  gasExponent: number,
+  heatScale: number,
+): Filament {
   const { ratedV, ratedW } = rating
-  mustBePositive({ ratedV, ratedW, heatScale })
+  mustBePositive({ ratedV, ratedW, gasExponent, heatScale })
   const { gasShare, ratedK } = size
   if (!(gasShare >= 0 && gasShare < 1)) throw new RangeError(`gasShare must be 0 to below 1, got ${gasShare}`)
   const coldK = tungsten.minK
@@ -118,7 +126,7 @@ export function filament(rating: LampRating, size: LampSize, tungsten: Tungsten,
     const loss =
       ratedW *
       (((1 - gasShare) * (tungsten.radiated(kelvin) - coldRadiated)) / ratedRadiated +
-        (gasShare * (kelvin - coldK)) / (ratedK - coldK))
+        (gasShare * (kelvin ** gasExponent - coldK ** gasExponent)) / (ratedK ** gasExponent - coldK ** gasExponent))
     temperatureK[at] = kelvin
     resistanceOhm[at] = ohm
     lossW[at] = loss

@@ -52,6 +52,32 @@ export const lampSizeRows = rows<LampSizeRow>()(['ratedW', 'fill', 'gasShare', '
   [25, 'vacuum', 0, 2600, 2.8, [energyTable, temperatureEstimate]],
 ])
 
+/**
+ * Two views of how the loss through the gas goes with the temperature of the filament, as (T^n − T0^n). They agree at the rated voltage
+ * and part at low current, where nothing published decides between them: less loss means a hotter filament, more ohms, and more
+ * voltage at the same current.
+ */
+export const gasLossLaws = frozen({
+  lower: {
+    exponent: 1,
+    sources: [
+      fromMemory(
+        'Newton’s law of cooling, as heat balances of lamps take it',
+        'the loss through the gas goes with the excess of temperature; one measured household lamp agrees within its reading from 10 V up',
+      ),
+    ],
+  },
+  upper: {
+    exponent: 1.7,
+    sources: [
+      fromMemory(
+        'Langmuir, Physical Review 34 (1912), convection and conduction of heat in gases',
+        'conduction through a film of gas whose conductivity rises with about T^0.7, so that the loss goes with T^1.7',
+      ),
+    ],
+  },
+})
+
 /** Voltage of the lamps the table above was written for [V]. */
 export const tableLampV = 120
 

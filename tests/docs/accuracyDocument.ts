@@ -1,4 +1,5 @@
 import { accuracyRows } from './accuracyRows.js'
+import { lampAtLowCurrentSection } from './lampAtLowCurrent.js'
 import { plateLists } from './plateLists.js'
 
 const digits = (value: number): string => String(Number(value.toPrecision(4)))
@@ -33,6 +34,7 @@ export function accuracyDocument(): string {
         ),
       '',
     ]),
+    ...lampAtLowCurrentSection(),
     ...plateLists(),
   ].join('\n')
 }

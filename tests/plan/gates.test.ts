@@ -225,9 +225,10 @@ describe('a machine behind the lamp', () => {
 describe('a transformer with nothing connected', () => {
   it('may magnetise with 80 mA of a 45 VA size before the lamp is called too bright', () => {
     const volts = stageOf(iron, 'supply-alone')?.steps.find(({ key }) => key === 'supply-alone.lamp-volts')
-    // 80 mA are 0.31 of the lamp's 0.261 A: the table of the heat balance has 0.323 at 5 % of its voltage, 11.5 V
-    expect(volts?.high).toBeGreaterThan(6)
-    expect(volts?.high).toBeLessThan(15)
+    // 80 mA are 0.307 of the lamp's 0.261 A. By hand, gas loss with T^1.7: at 1070 K 0.307² × 0.32 = 0.0302 of its watts come and
+    // 0.0302 go, at 0.307 × 0.32 = 9.8 % of its voltage, 22.6 V less what stands at right angles; by the loss with T it is 11.5 V
+    expect(volts?.high).toBeGreaterThan(18)
+    expect(volts?.high).toBeLessThan(24)
   })
 })
 

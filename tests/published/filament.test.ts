@@ -1,12 +1,16 @@
 import { describe, expect, it } from 'vitest'
 import { atCurrent, atVoltage, filament, sizeFor } from '../../server/physics/filament.js'
 import { along } from '../../server/physics/interpolate.js'
+import { stringCurrentA } from '../../server/physics/lampString.js'
 import { switchOn } from '../../server/physics/transient.js'
 import { tungstenFrom } from '../../server/physics/tungsten.js'
 import { lampsOf } from '../../server/plan/firstPower/lamps.js'
+import { seriesLamp } from '../../server/plan/firstPower/seriesLamp.js'
 import { heatCapacityRows, lampExponentRows, tungstenRows } from '../../server/tables/filament.js'
 import { coldRatioRows, lampSizeRows } from '../../server/tables/lamps.js'
 import { bridgeDiode, settledBand } from '../../server/tables/seriesLamp.js'
+import { tell } from '../../server/words/tell.js'
+import { lampAtLowCurrent } from '../docs/lampAtLowCurrent.js'
 import { measuredLamp as measured } from '../support/measuredLamp.js'
 
 const tungsten = tungstenFrom(tungstenRows, heatCapacityRows)
@@ -98,7 +102,7 @@ describe('the lamp agrees with the handbook exponents near its rating', () => {
     }
     const vacuum = lampSizeRows.find((row) => row.fill === 'vacuum')
     if (!vacuum) throw new Error('no vacuum row')
-    const bare = filament({ ratedV: 120, ratedW: 25 }, vacuum, tungsten, 1)
+    const bare = filament({ ratedV: 120, ratedW: 25 }, vacuum, tungsten, 1, 1)
     const at = (share: number): number => atVoltage(bare, 120 * share)?.currentA ?? Number.NaN
     expect(Math.log(at(1.02) / at(0.98)) / Math.log(1.02 / 0.98)).toBeCloseTo(0.58, 1)
   })
@@ -200,7 +204,7 @@ describe('the model agrees with a measured household lamp of unknown rating', ()
   // at equal rated voltage every current of the model goes with the wattage, so one lamp a gas share serves
   const unit = new Map<number, ReturnType<typeof filament>>()
   const model = (gasShare: number): ReturnType<typeof filament> => {
-    const known = unit.get(gasShare) ?? filament({ ratedV: 120, ratedW: 25 }, { ...size, gasShare }, tungsten, 1)
+    const known = unit.get(gasShare) ?? filament({ ratedV: 120, ratedW: 25 }, { ...size, gasShare }, tungsten, 1, 1)
     unit.set(gasShare, known)
     return known
   }
@@ -249,6 +253,41 @@ describe('the model agrees with a measured household lamp of unknown rating', ()
   it('and no vacuum lamp: that would pass a third too little at 10 V', () => {
     const watts = best.watts
     expect(at(watts, 0, 10) / 0.07).toBeLessThan(0.75)
+  })
+})
+
+describe('the band between two views of the loss through the gas', () => {
+  it('holds the measured lamp, give or take a digit of its reading, at all 13 points', () => {
+    for (const { volts, amps, resolution, lowerA, upperA } of lampAtLowCurrent()) {
+      expect(amps, `${volts} V`).toBeLessThan(lowerA + resolution)
+      expect(amps, `${volts} V`).toBeGreaterThan(upperA - resolution)
+    }
+  })
+  it.each([25, 40, 60, 100, 200])(
+    'gives a lamp of %d W more voltage at each current by T^1.7, and the same at its rating',
+    (ratedW) => {
+      const setup = { lamps: [{ ratedV: 230, ratedW }], arrangement: 'series' as const }
+      const [lower, upper] = [lampsOf(setup, 'lower'), lampsOf(setup, 'upper')]
+      for (const volts of [2, 10, 30, 60, 115, 200])
+        expect(stringCurrentA(upper, volts)).toBeLessThan(stringCurrentA(lower, volts))
+      expect(stringCurrentA(upper, 230)).toBeCloseTo(stringCurrentA(lower, 230), 4)
+    },
+  )
+  it('gives limits its upper edge and the warning of a dark lamp its lower', () => {
+    const setup = {
+      mains: { voltageV: 230, frequencyHz: 50 },
+      lamps: [{ ratedV: 230, ratedW: 60 }],
+      arrangement: 'series' as const,
+    }
+    const load = { kind: 'resistance' as const, resistanceOhm: 2000 }
+    const [low, high] = [seriesLamp(setup, load), seriesLamp(setup, load, 'upper')]
+    expect(low.lampBandV).toEqual(high.lampBandV)
+    expect(low.lampV).toBeCloseTo(low.lampBandV.low, 9)
+    expect(high.lampV).toBeCloseTo(high.lampBandV.high, 9)
+    expect(high.lampV).toBeGreaterThan(low.lampV)
+    const dark = (answer: typeof low) => tell(answer.cautions).find((text) => text.startsWith('A dark lamp'))
+    expect(dark(low)).toBeDefined()
+    expect(dark(high)).toBe(dark(low))
   })
 })
 

@@ -10,7 +10,7 @@ import {
   tungstenRows,
 } from '../../tables/filament.js'
 import { type GlowWord, glowRows } from '../../tables/glow.js'
-import { heatContentVoltageExponent, lampSizeRows, tableLampV } from '../../tables/lamps.js'
+import { gasLossLaws, heatContentVoltageExponent, lampSizeRows, tableLampV } from '../../tables/lamps.js'
 import {
   bodyCurrentSource,
   lampOverVoltage,
@@ -46,13 +46,20 @@ export const lampWattRange = {
   max: Math.max(...gasFilled.map((row) => row.ratedW)),
 } as const
 
+/** Which of the two views of the gas loss: the one that leaves the lamp less voltage at a current, or the one that leaves it more. */
+export type BandEdge = keyof typeof gasLossLaws
+
 /**
  * The lamps as one element, from the reference tables.
  *
+ * @param edge  of the band of the lamps' voltage at a current
  * @throws RangeError for a wattage outside {@link lampWattRange}
  * @source the lamp and tungsten tables
  */
-export function lampsOf({ lamps, arrangement }: Pick<LampSetup, 'lamps' | 'arrangement'>): LampString {
+export function lampsOf(
+  { lamps, arrangement }: Pick<LampSetup, 'lamps' | 'arrangement'>,
+  edge: BandEdge = 'lower',
+): LampString {
   const tungsten = tungstenFrom(tungstenRows, heatCapacityRows)
   const made = new Map<string, ReturnType<typeof filament>>()
   const built = lamps.map((rating) => {
@@ -62,7 +69,8 @@ export function lampsOf({ lamps, arrangement }: Pick<LampSetup, 'lamps' | 'arran
     const size = sizeFor(rating.ratedW, gasFilled)
     if (!size)
       throw new RangeError(`ratedW must be ${lampWattRange.min} W to ${lampWattRange.max} W, got ${rating.ratedW}`)
-    const lamp = filament(rating, size, tungsten, (rating.ratedV / tableLampV) ** heatContentVoltageExponent.value)
+    const heatScale = (rating.ratedV / tableLampV) ** heatContentVoltageExponent.value
+    const lamp = filament(rating, size, tungsten, gasLossLaws[edge].exponent, heatScale)
     made.set(key, lamp)
     return lamp
   })
@@ -116,8 +124,10 @@ export function lampWorking(string: LampString): Phrase[] {
 }
 
 /** What holds for every lamp in series, and what these lamps add to it. */
-export function lampCautions(setup: LampSetup, string: LampString): Phrase[] {
+export function lampCautions(setup: LampSetup): Phrase[] {
   const { mains, lamps, arrangement } = setup
+  // a dark lamp passes more by the lower edge
+  const string = lampsOf(setup, 'lower')
   const shorted = stringAt(string, mains.voltageV)
   const cautions: Phrase[] = []
   const overrun = shorted.lamps.map((lamp, at) => lamp.voltageV / (lamps[at] as LampRating).ratedV)
@@ -169,6 +179,8 @@ export const lampSources = (string: LampString): Source[] => {
       resistivitySource,
       radiationSource,
       heatCapacitySource,
+      ...gasLossLaws.lower.sources,
+      ...gasLossLaws.upper.sources,
       ...sizes,
       ...glowRows.flatMap((row) => row.sources),
       noIsolationSource,

@@ -12,6 +12,7 @@ import { assuredShare, bridgeDropV, drawnCurrents } from '../../tables/seriesLam
 import { type Phrase, say } from '../../words/phrase.js'
 import { amperes, ohms, percent, plain, volts, watts } from '../../words/quantity.js'
 import {
+  type BandEdge,
   describeLamps,
   type Explained,
   glowOf,
@@ -26,6 +27,8 @@ export interface SeriesLampAnswer extends Explained {
   currentA: number
   /** across all lamps */
   lampV: number
+  /** the same by the two views of what the gas carries off, which part at low current */
+  lampBandV: { low: number; high: number }
   loadV: number
   lampW: number
   loadW: number
@@ -54,13 +57,17 @@ export interface SeriesLampAnswer extends Explained {
 /**
  * Where lamps and load settle, and whether a switch-mode load starts there.
  *
+ * @param edge  of the band of the lamps' voltage that everything but the band itself rests on
  * @throws RangeError for lamps that melt on this mains: ask `lampsFault` first
  * @source the lamp and tungsten tables; load line
  */
-export function seriesLamp(setup: LampSetup, load: SeriesLoad): SeriesLampAnswer {
-  const string = lampsOf(setup)
+export function seriesLamp(setup: LampSetup, load: SeriesLoad, edge: BandEdge = 'lower'): SeriesLampAnswer {
+  const string = lampsOf(setup, edge)
   const mainsV = setup.mains.voltageV
   const point = operatingPoint(string, mainsV, load)
+  const other = operatingPoint(lampsOf(setup, edge === 'lower' ? 'upper' : 'lower'), mainsV, load)
+  const ends = [point.lamp.voltageV, other.lamp.voltageV]
+  const lampBandV = { low: Math.min(...ends), high: Math.max(...ends) }
   const top = largestPower(string, mainsV)
   const curve = rectifierCurve(string, mainsV, bridgeDropV.value)
   const peaky = load.kind === 'constant-power' ? rectifierLoad(curve, load.powerW) : rectifierLoad(curve, top.powerW)
@@ -69,6 +76,7 @@ export function seriesLamp(setup: LampSetup, load: SeriesLoad): SeriesLampAnswer
   return {
     currentA: lamp.currentA,
     lampV: lamp.voltageV,
+    lampBandV,
     loadV: point.loadV,
     lampW: lamp.powerW,
     loadW: point.loadW,
@@ -94,11 +102,12 @@ export function seriesLamp(setup: LampSetup, load: SeriesLoad): SeriesLampAnswer
     working: [
       ...lampWorking(string),
       ...pointWorking(load, point, mainsV),
+      bandWorking(lampBandV),
       say`most for a steady draw: ${volts(top.lampV)} on the lamps, ${watts(top.powerW, 3, 'down')}`,
       say`most for a rectifier with a capacitor, which draws in peaks: ${watts(peaky.ceilingW, 3, 'down')} (${percent(peaky.ceilingW / top.powerW)} of that)`,
       ...(load.kind === 'constant-power' ? [start.because] : []),
     ],
-    cautions: [...pointCautions(load, point, setup), ...lampCautions(setup, string)],
+    cautions: [...pointCautions(load, point, setup), ...lampCautions(setup)],
     sources: [...lampSources(string), assuredShare.source, bridgeDropV.source],
   }
 }
@@ -158,6 +167,9 @@ function pointWorking(load: SeriesLoad, { lamp, loadV, loadW, state, others }: P
     )
   return lines
 }
+
+const bandWorking = ({ low, high }: SeriesLampAnswer['lampBandV']): Phrase =>
+  say`on the lamps: ${volts(low, 3, 'down')} where the loss through the gas goes with T, ${volts(high, 3, 'up')} where it goes with ${'T^1.7'}; limits rest on the upper, warnings of a dark lamp on the lower`
 
 function pointCautions(load: SeriesLoad, { lamp, state }: Point, setup: LampSetup): Phrase[] {
   if (state === 'starved')

@@ -1,7 +1,9 @@
 import { stringAt } from '../../physics/lampString.js'
+import { rectifierCurve, rectifierLoad } from '../../physics/rectifierLoad.js'
 import { quadratureLampV } from '../../physics/seriesLamp.js'
 import { lampShareUnknown, plannedSwitchOn, reservoirPerWatt } from '../../tables/firstPower.js'
 import { type GlowWord, glowRows } from '../../tables/glow.js'
+import { bridgeDropV } from '../../tables/seriesLamp.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { voltAmperes, volts, watts } from '../../words/quantity.js'
 import { describeLamps, glowOf, lampsOf } from '../firstPower/lamps.js'
@@ -15,8 +17,10 @@ export interface BehindLamp {
   /** what it takes [W] */
   powerW: number
   answer: SeriesLampAnswer
-  /** across the lamps; null where the supply would be starved [V rms] */
+  /** most across the lamps: what limits rest on; null where the supply would be starved [V rms] */
   lampV: number | null
+  /** least across the lamps, by the other view of the loss through the gas; null likewise [V rms] */
+  leastLampV: number | null
   /** left for the supply [V rms] */
   loadV: number | null
   glow: GlowWord
@@ -54,11 +58,12 @@ export function behindLamp(facts: PlanFacts, lamp: LampUse, powerW: number): Beh
   const setup = setupOf(lamp, reach.voltageV, reach.frequencyHz)
   if (technology === 'transformer') {
     const resistanceOhm = reach.voltageV ** 2 / powerW
-    const answer = seriesLamp(setup, { kind: 'resistance', resistanceOhm })
+    const answer = seriesLamp(setup, { kind: 'resistance', resistanceOhm }, 'upper')
     return {
       powerW,
       answer,
       lampV: answer.lampV,
+      leastLampV: answer.lampBandV.low,
       loadV: answer.loadV,
       glow: answer.glow,
       // it has no threshold: it works from the first volt, only lower
@@ -66,13 +71,16 @@ export function behindLamp(facts: PlanFacts, lamp: LampUse, powerW: number): Beh
       working: say`${watts(powerW)} at ${volts(reach.voltageV)} as a resistance: ${volts(answer.lampV)} on the lamps, ${volts(answer.loadV)} for the supply`,
     }
   }
-  const answer = seriesLamp(setup, { kind: 'constant-power', powerW, minimumV })
+  const answer = seriesLamp(setup, { kind: 'constant-power', powerW, minimumV }, 'upper')
   const peaky = answer.rectifierInput
   const runs = answer.starts !== false && peaky !== null
+  const least = rectifierLoad(rectifierCurve(lampsOf(setup, 'lower'), reach.voltageV, bridgeDropV.value), powerW).point
+    ?.lampV
   return {
     powerW,
     answer,
     lampV: runs ? peaky.lampV : null,
+    leastLampV: runs ? (least ?? null) : null,
     loadV: runs ? answer.loadV : null,
     glow: runs ? peaky.glow : answer.glow,
     starts: answer.starts,
@@ -86,6 +94,15 @@ export function behindLamp(facts: PlanFacts, lamp: LampUse, powerW: number): Beh
   }
 }
 
+/** Volts on the lamps as a figure: from the least to the most, which limits rest on. */
+export const onLamps = ({ lampV, leastLampV }: BehindLamp, starved: Phrase): Phrase => {
+  if (lampV === null) return starved
+  const most = say`at most ${volts(lampV, 3, 'up')}`
+  return leastLampV === null
+    ? most
+    : say`${most}, ${volts(leastLampV, 3, 'down')} at least: gas-filled lamps differ at low current`
+}
+
 /**
  * The supply alone, with nothing connected. A transformer's magnetising current may light the lamp more than the watts it takes: what is
  * larger of the two counts, so that no healthy transformer is taken for a faulty one.
@@ -95,12 +112,14 @@ export function idleBehind(facts: PlanFacts, lamp: LampUse): BehindLamp | null {
   if (!idle) return null
   const found = behindLamp(facts, lamp, idle.powerW)
   if (!found || !reach || idle.reactiveVA === null) return found
-  const string = lampsOf(setupOf(lamp, reach.voltageV, reach.frequencyHz))
+  const setup = setupOf(lamp, reach.voltageV, reach.frequencyHz)
+  const string = lampsOf(setup, 'upper')
   const lampV = quadratureLampV(string, reach.voltageV, idle.reactiveVA)
   if (found.lampV === null || lampV <= found.lampV) return found
   return {
     ...found,
     lampV,
+    leastLampV: quadratureLampV(lampsOf(setup, 'lower'), reach.voltageV, idle.reactiveVA),
     loadV: Math.sqrt(reach.voltageV ** 2 - lampV ** 2),
     glow: glowOf(stringAt(string, lampV).filamentK),
     working: say`${voltAmperes(idle.reactiveVA, 3)} of magnetising current at ${volts(reach.voltageV)}, in quadrature: ${volts(lampV)} on the lamps`,

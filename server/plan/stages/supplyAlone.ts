@@ -5,7 +5,7 @@ import { joined, type Phrase, say } from '../../words/phrase.js'
 import { amperes, farads, volts, watts } from '../../words/quantity.js'
 import type { LampTransient } from '../firstPower/transient.js'
 import type { Figure, FirstPowerStage } from '../firstPowerPlan.js'
-import { type BehindLamp, firstSeconds, idleBehind, lampText, reservoirOf } from './behindLamp.js'
+import { type BehindLamp, firstSeconds, idleBehind, lampText, onLamps, reservoirOf } from './behindLamp.js'
 import { type LampUse, type PlanFacts, standing } from './facts.js'
 import type { RailPlan } from './rails.js'
 import { figure } from './step.js'
@@ -131,7 +131,7 @@ function lampFigures(
   figures.push(
     figure(
       say`Across the lamp, nothing connected to the supply`,
-      idle.lampV === null ? say`starved: it tries and drops out` : say`at most ${volts(idle.lampV, 3, 'up')}`,
+      onLamps(idle, say`starved: it tries and drops out`),
       idle.working,
     ),
   )

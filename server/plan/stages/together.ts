@@ -9,7 +9,7 @@ import { supplyEfficiency, voltageStopBelow } from '../../tables/thresholds.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { duration, volts, watts } from '../../words/quantity.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
-import { type BehindLamp, behindLamp, lampBand, lampText, seenAs } from './behindLamp.js'
+import { type BehindLamp, behindLamp, lampBand, lampText, onLamps, seenAs } from './behindLamp.js'
 import { readsShort } from './benchStage.js'
 import { noIsolation, oldBatteries, reversed, storedCharge } from './cautions.js'
 import { type PlanFacts, standing } from './facts.js'
@@ -119,7 +119,7 @@ function figures(facts: PlanFacts, need: ReturnType<typeof demand>, found: Behin
       ? [
           figure(
             say`Across the lamp, the machine at its plate current`,
-            found.lampV === null ? say`it is starved` : say`at most ${volts(found.lampV, 3, 'up')}`,
+            onLamps(found, say`it is starved`),
             found.working,
           ),
           ...(found.loadV === null

@@ -189,6 +189,7 @@ const glow = z.enum(['none', 'dull', 'part', 'bright', 'full'])
 export const seriesLampAnswer = z.object({
   currentA: number,
   lampV: number,
+  lampBandV: z.object({ low: number, high: number }),
   loadV: number,
   lampW: number,
   loadW: number,
@@ -201,7 +202,14 @@ export const seriesLampAnswer = z.object({
   ...shown,
 })
 
-export const lampReadingAnswer = z.object({ currentA: number, loadV: number, loadVA: number, glow, ...shown })
+export const lampReadingAnswer = z.object({
+  currentA: number,
+  currentBandA: z.object({ low: number, high: number }),
+  loadV: number,
+  loadVA: number,
+  glow,
+  ...shown,
+})
 
 export const lampChoiceAnswer = z.object({
   options: z.array(
