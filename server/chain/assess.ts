@@ -4,8 +4,8 @@ import type { CheckRequest } from './case/request.js'
 import type { CheckResponse } from './finding.js'
 
 /** Judges a case by every topic that applies. Never throws for a request of the right shape. */
-export function assessCase({ request, site, supply, device }: Case): CheckResponse {
-  const findings = assessPrepared(site, supply, device, request.cord, request.converter)
+export function assessCase({ arrangement, request, site, supply, device }: Case): CheckResponse {
+  const findings = assessPrepared(site, supply, device, request.cord, request.converter, arrangement)
   return { verdict: verdictOf(findings), findings, readings: { supply: supply.reading, device: device.reading } }
 }
 

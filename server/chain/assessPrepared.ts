@@ -1,4 +1,5 @@
 import { acrossSystems } from './acrossSystems.js'
+import type { Arrangement } from './case/arrangement.js'
 import { type Contradiction, tellingOverruled } from './case/contradiction.js'
 import { overWindow, windowsInUse } from './case/plateWindow.js'
 import type { Converter, Cord } from './case/request.js'
@@ -7,6 +8,7 @@ import { type Proposed, tellingProposed } from './case/tellingProposed.js'
 import type { Finding, Outcome, Verdict } from './finding.js'
 import { mainsTopics, pairTopics, type TopicName } from './index.js'
 import { type Judged, type Judgement, toFinding, worstFirst, worstOf } from './judgement.js'
+import { judging, type MainsJudging, type PairJudging } from './judging.js'
 import { matchRails } from './matching/matchRails.js'
 import { reachOf } from './reach.js'
 import { silenced } from './silenced.js'
@@ -18,11 +20,12 @@ export function assessPrepared(
   device: PreparedDevice,
   cord: Cord | null | undefined = null,
   converter: Converter | null | undefined = null,
+  arrangement: Arrangement = 'separate',
 ): Finding[] {
   return silenced(
     worstFirst([
-      ...judgeSupplySide(site, supply, cord ?? null, converter ?? null, device),
-      ...judgePair(supply, device, mainsRatioOf(site, supply, converter ?? null)),
+      ...judgeSupplySide(site, supply, cord ?? null, converter ?? null, device, judging[arrangement].mains),
+      ...judgePair(supply, device, mainsRatioOf(site, supply, converter ?? null), judging[arrangement].pair),
     ]).map((judged) => toFinding(judged.topic, judged)),
   )
 }
@@ -34,7 +37,7 @@ export function judgeSupplySide(
   cord: Cord | null = null,
   converter: Converter | null = null,
   device: PreparedDevice | null = null,
-  topics: readonly (typeof mainsTopics)[number][] = mainsTopics,
+  topics: readonly MainsJudging[] = mainsTopics,
 ): Judged[] {
   const situations = (at: PreparedSite, of: PreparedSupply): MainsSituation[] =>
     at.systems.map((mains) => ({
@@ -63,7 +66,7 @@ export function judgeSupplySide(
 }
 
 /** A topic on the mains systems that may be met. */
-function judgeMet(topic: (typeof mainsTopics)[number], met: readonly MainsSituation[]): readonly Judgement[] {
+function judgeMet(topic: MainsJudging, met: readonly MainsSituation[]): readonly Judgement[] {
   const [only] = met
   if (only && met.length === 1) return topic.judge(only)
   return acrossSystems(
@@ -83,15 +86,15 @@ export function judgePair(
   supply: PreparedSupply,
   device: PreparedDevice,
   mainsRatio: number | null = null,
-  topics: readonly (typeof pairTopics)[number][] = pairTopics,
+  topics: readonly PairJudging[] = pairTopics,
 ): Judged[] {
   const judged: Judged[] = []
   const { entered, overruled } = pairSituations(supply, device, mainsRatio)
   const proposed = proposedPair(supply, device, mainsRatio)
   for (const { name, judge } of topics) {
-    const judging = (pair: PairSituation): readonly Judgement[] =>
+    const judgeIn = (pair: PairSituation): readonly Judgement[] =>
       tellingProposed(judge, pair, pair === entered ? proposed : null)
-    for (const judgement of tellingOverruled(judging, entered, overruled)) judged.push(on(name, judgement))
+    for (const judgement of tellingOverruled(judgeIn, entered, overruled)) judged.push(on(name, judgement))
   }
   return judged
 }

@@ -111,13 +111,13 @@ function needed(situation: MainsSituation): boolean {
 }
 
 function judgeUsed(situation: MainsSituation, used: ConverterFacts): Judgement {
-  if (used.kind === 'electronic') return stop(electronic)
+  if (used.kind === 'electronic') return stop(() => electronic(situation))
   const power = inputPower(situation.supply)
   const { ratedVA } = used
   if (used.kind === null || used.outputV === null || ratedVA === null || power === null) {
     if (ratedVA !== null && power !== null && !atMost(converterLeast.value * power.powerVA, ratedVA))
       return stop(() => rated(situation, used, ratedVA, power, 'stop'))
-    return unknown(() => missing(used, power))
+    return unknown(() => missing(situation, used, power))
   }
   const outcome = atMost(converterReserve.value * power.powerVA, ratedVA)
     ? 'clear'
@@ -190,26 +190,29 @@ function rated(
   }
 }
 
-const electronic = (): Text => ({
-  title: say`An electronic converter must not feed a power supply`,
+const electronic = ({ supply }: MainsSituation): Text => ({
+  title:
+    supply.called === 'machine'
+      ? say`An electronic converter must not feed a machine`
+      : say`An electronic converter must not feed a power supply`,
   why: say`It cuts the sine for heaters and lamps; the crest stays as high as the mains, and a supply charges to the crest. Both may be destroyed.`,
   working: [],
   action: nearWiring(say`Use a transformer: an autotransformer or an isolating one.`),
   sources: [phaseCut],
 })
 
-function missing(used: ConverterFacts, power: InputPower | null): Text {
+function missing({ supply }: MainsSituation, used: ConverterFacts, power: InputPower | null): Text {
   const facts = [
     used.kind === null ? 'its kind' : null,
     used.outputV === null ? 'its output voltage' : null,
     used.ratedVA === null ? 'its rating in VA' : null,
-    power === null ? 'what the supply takes' : null,
+    power === null ? `what the ${supply.called} takes` : null,
   ].filter((fact) => fact !== null)
   return {
     title: say`Whether the converter suits is not known: ${facts.join(', ')} ${facts.length > 1 ? say`are` : say`is`} missing`,
     why: say`Too small a converter overheats; an electronic one destroys a supply.`,
     working: power ? [...power.working, sizing(power).line] : [],
-    action: say`Read the converter’s plate (kind, output voltage, VA)${power ? say`; it needs ${sizing(power).advice}` : say` and the input amperes, VA or watts on the supply’s plate`}. A heavy one is a transformer; a light one of high wattage is electronic and not to be used.`,
+    action: say`Read the converter’s plate (kind, output voltage, VA)${power ? say`; it needs ${sizing(power).advice}` : say` and the input amperes, VA or watts on the ${supply.called}’s plate`}. A heavy one is a transformer; a light one of high wattage is electronic and not to be used.`,
     sources: [...(power?.sources ?? [ratingPlate]), converterReserve.source],
   }
 }
@@ -222,11 +225,11 @@ function noneDescribed(situation: MainsSituation): Text {
   const size = power ? say`, ${sizing(power).advice} or more` : ''
   return {
     title: say`This mains needs a converter${from}${to}${size}; none is described`,
-    why: say`Without one the supply must not meet this mains at all.`,
+    why: say`Without one the ${situation.supply.called} must not meet this mains at all.`,
     working: power
       ? [...power.working, say`input power from ${power.basis}`, sizing(power).line]
-      : [say`what the supply takes is not on the plate as entered`],
-    action: say`Use a supply made for this mains, which is simpler; or enter the converter you have: a transformer${from}${to}${size}, never an electronic one. It does not change the frequency.`,
+      : [say`what the ${situation.supply.called} takes is not on the plate as entered`],
+    action: say`${situation.supply.called === 'machine' ? say`Enter` : say`Use a supply made for this mains, which is simpler; or enter`} the converter you have: a transformer${from}${to}${size}, never an electronic one. It does not change the frequency.`,
     sources: [...(power?.sources ?? [ratingPlate]), converterReserve.source, converterSizesVA.source, phaseCut],
   }
 }

@@ -71,7 +71,7 @@ export const cord = mainsTopic({
       ratedVoltage(situation, set),
       ratedCurrent(situation, set, load),
       ...plugVoltage(situation, set, plug),
-      ...plugCurrent(plug, load),
+      ...plugCurrent(situation, plug, load),
       ...connectorCurrent(situation, set, load),
       ...europlug(situation, plug, load),
       ...fittedByHand(situation, set, plug),
@@ -147,29 +147,29 @@ function ratedCurrent(situation: MainsSituation, set: Cord, load: LoadCurrent | 
     return unknown(() => ({
       title:
         ratedA == null
-          ? say`The cord set’s rated current is not known${load ? say`; the supply draws up to ${amperes(load.currentA, 3, 'up')}` : say``}`
-          : say`The cord set is rated ${amperes(ratedA)}; what the supply draws is not known`,
+          ? say`The cord set’s rated current is not known${load ? say`; the ${situation.supply.called} draws up to ${amperes(load.currentA, 3, 'up')}` : say``}`
+          : say`The cord set is rated ${amperes(ratedA)}; what the ${situation.supply.called} draws is not known`,
       why: say`An overloaded cord or connector heats up where it cannot be seen.`,
       working: load?.working ?? [],
       action:
         ratedA == null
           ? say`Read the amperes moulded into plug and connector (the lower one counts) and enter them.`
           : supply.rails.length > 0
-            ? say`Read the input amperes, VA or watts on the supply’s plate, and enter them with the mains voltage.`
-            : say`Read the supply’s plate (input amperes, VA or watts, or the outputs with their amperes) and enter it with the mains voltage.`,
+            ? say`Read the input amperes, VA or watts on the ${situation.supply.called}’s plate, and enter them with the mains voltage.`
+            : say`Read the ${situation.supply.called}’s plate (input amperes, VA or watts, or the outputs with their amperes) and enter it with the mains voltage.`,
       sources: [cordPrint, ...(load?.sources ?? [])],
     }))
   const working = (): Phrase[] => [...load.working, say`${amperes(load.currentA, 4, 'up')} of ${amperes(ratedA)}`]
   if (!atMost(load.currentA, ratedA))
     return stop(() => ({
-      title: say`The supply draws up to ${amperes(load.currentA, 3, 'up')}; the cord set is rated ${amperes(ratedA)}`,
+      title: say`The ${situation.supply.called} draws up to ${amperes(load.currentA, 3, 'up')}; the cord set is rated ${amperes(ratedA)}`,
       why: say`An overloaded cord or connector heats up where it cannot be seen, and its fuse does not protect it.`,
       working: working(),
       action: wholeCordSet(situation, say`rated ${amperes(load.currentA, 3, 'up')} or more`),
       sources: [cordPrint, ...load.sources],
     }))
   return clear(() => ({
-    title: say`The cord set’s ${amperes(ratedA)} carries the supply’s ${amperes(load.currentA, 3, 'up')}`,
+    title: say`The cord set’s ${amperes(ratedA)} carries the ${situation.supply.called}’s ${amperes(load.currentA, 3, 'up')}`,
     why: say`It stays cool.`,
     working: working(),
     action: null,
@@ -207,12 +207,12 @@ function plugVoltage(situation: MainsSituation, set: Cord, plug: PlugType | unde
   ]
 }
 
-function plugCurrent(plug: PlugType | undefined, load: LoadCurrent | null): Judgement[] {
+function plugCurrent({ supply }: MainsSituation, plug: PlugType | undefined, load: LoadCurrent | null): Judgement[] {
   // a CEE 7/16 and a fused plug have rules of their own
   if (!plug || !load || plug.fused || isEuroplug(plug) || atMost(load.currentA, plug.ratedA)) return []
   return [
     stop(() => ({
-      title: say`${capital(aPlug(plug.name))} carries ${amperes(plug.ratedA)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`,
+      title: say`${capital(aPlug(plug.name))} carries ${amperes(plug.ratedA)}; the ${supply.called} draws up to ${amperes(load.currentA, 3, 'up')}`,
       why: say`Plug and socket run hot above their rating.`,
       working: load.working,
       action: nearWiring(say`It needs another connection.`),
@@ -221,13 +221,13 @@ function plugCurrent(plug: PlugType | undefined, load: LoadCurrent | null): Judg
   ]
 }
 
-function connectorCurrent({ reach }: MainsSituation, set: Cord, load: LoadCurrent | null): Judgement[] {
+function connectorCurrent({ reach, supply }: MainsSituation, set: Cord, load: LoadCurrent | null): Judgement[] {
   const pair = set.connector ? connectorByName(set.connector) : undefined
   if (!pair || !load) return []
   const lowClass = reach.voltageV !== null && reach.voltageV <= lowClassMostV.value
   const ratedA = lowClass ? Math.max(pair.ratedA, pair.ratedANorthAmerica ?? 0) : pair.ratedA
   if (atMost(load.currentA, ratedA)) return []
-  const title = say`A ${pair.connector} connector carries ${amperes(ratedA)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`
+  const title = say`A ${pair.connector} connector carries ${amperes(ratedA)}; the ${supply.called} draws up to ${amperes(load.currentA, 3, 'up')}`
   const why = 'Connector and inlet heat up where it cannot be seen.'
   const sources = [...pair.sources, ...load.sources]
   // marks above the international rating are seen on cord sets of the 125 V class
@@ -265,7 +265,7 @@ function europlug(situation: MainsSituation, plug: PlugType | undefined, load: L
   if (known?.protectionClass === 'I')
     found.push(
       stop(() => ({
-        title: say`A CEE 7/16 plug is for class II only; the supply is class I (${known.from})`,
+        title: say`A CEE 7/16 plug is for class II only; the ${situation.supply.called} is class I (${known.from})`,
         why: say`It has no earth contact.`,
         working: [],
         action: wholeCordSet(situation, say`with three cores`),
@@ -275,7 +275,7 @@ function europlug(situation: MainsSituation, plug: PlugType | undefined, load: L
   if (load && !atMost(load.currentA, europlugMostA.value))
     found.push(
       stop(() => ({
-        title: say`A CEE 7/16 plug carries ${amperes(europlugMostA.value)}; the supply draws up to ${amperes(load.currentA, 3, 'up')}`,
+        title: say`A CEE 7/16 plug carries ${amperes(europlugMostA.value)}; the ${situation.supply.called} draws up to ${amperes(load.currentA, 3, 'up')}`,
         why: say`Its thin pins run hot above that.`,
         working: load.working,
         action: wholeCordSet(situation, say`with a plug of a higher rating`),

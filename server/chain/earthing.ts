@@ -354,8 +354,8 @@ const classZero = (): Text => ({
 })
 
 const classNotKnown = ({ supply }: MainsSituation): Text => ({
-  title: say`Whether the supply needs an earth is not known: no class stated${supply.inlet === null ? say` and no inlet named` : isCaptive(supply.inlet) ? say`, and a captive flex does not tell` : say``}`,
-  why: say`A class I supply without an earth can put mains on the machine’s chassis after one fault.`,
+  title: say`Whether the ${supply.called} needs an earth is not known: no class stated${supply.inlet === null ? say` and no inlet named` : isCaptive(supply.inlet) ? say`, and a captive flex does not tell` : say``}`,
+  why: say`Of class I without an earth, it can put mains on the machine’s chassis after one fault.`,
   working: [],
   action: say`Look on the plate for a square inside a square (class II: no earth), or find the inlet: two pins mean class II, three mean class I. A metal case with a captive flex: count the cores.`,
   sources: [classes],

@@ -33,12 +33,13 @@ export const inlet = mainsTopic({
     },
   },
   judge({ supply, cord }) {
+    const { called } = supply
     if (supply.input.kind === 'dc') return []
     const has = supply.inlet
     const connector = cord?.connector?.trim() || null
     const captive = isCaptive(has) || isPlugIn(has)
     if (captive && (connector === null || isCaptive(connector))) return [clear(captiveBoth)]
-    if (has === null || connector === null) return [unknown(() => missing(has, connector))]
+    if (has === null || connector === null) return [unknown(() => missing(called, has, connector))]
     if (captive || isCaptive(connector)) return [unknown(() => contradiction(has, connector))]
     const mating = connectorFits(connector, has)
     if (!mating) return [unknown(() => notListed(has, connector))]
@@ -74,13 +75,13 @@ const captiveBoth = (): Text => ({
   sources: [noCoupler],
 })
 
-const missing = (has: string | null, connector: string | null): Text => ({
+const missing = (called: string, has: string | null, connector: string | null): Text => ({
   title:
     has === null && connector === null
-      ? say`Neither the supply’s inlet nor the cord’s connector is known`
+      ? say`Neither the ${called}’s inlet nor the cord’s connector is known`
       : has === null
-        ? say`The supply’s inlet is not known; the cord has a ${connector ?? say``} connector`
-        : say`The cord’s connector is not known; the supply has a ${has ?? say``} inlet`,
+        ? say`The ${called}’s inlet is not known; the cord has a ${connector ?? say``} connector`
+        : say`The cord’s connector is not known; the ${called} has a ${has ?? say``} inlet`,
   why: say`A connector of another pair does not go in, or goes in without its earth or at too high a temperature.`,
   working: [],
   action: say`Compare the shapes: C14 is the usual three-pin inlet, C8 the figure of eight, C6 the clover leaf, C16 has a notch and a ridge for hot pins, C18 is a C14 without earth. A flex that cannot be pulled out is “captive”.`,
@@ -91,7 +92,7 @@ const contradiction = (has: string, connector: string): Text => ({
   title: say`A captive flex and a coupler exclude each other: inlet ${has}, connector ${connector}`,
   why: say`One of the two facts belongs to another unit.`,
   working: [],
-  action: say`Look whether the flex can be pulled out of the supply, and enter both again.`,
+  action: say`Look whether the flex can be pulled out of the unit, and enter both again.`,
   sources: [noCoupler],
 })
 

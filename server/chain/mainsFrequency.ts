@@ -119,8 +119,8 @@ function judgeWindow(situation: MainsSituation, siteHz: number, window: VoltageW
     return clear(() => ({
       title: assumed
         ? say`The plate names no frequency; ${hertz(siteHz)} is what its voltage is used with at home`
-        : say`${hertz(siteHz)} is what the supply is made for: ${listed(frequenciesHz.map((hz) => hertz(hz)))}`,
-      why: say`A supply on the frequency it was made for carries the flux it was made for.`,
+        : say`${hertz(siteHz)} is what the ${supply.called} is made for: ${listed(frequenciesHz.map((hz) => hertz(hz)))}`,
+      why: say`On the frequency it was made for it carries the flux it was made for.`,
       working: notes,
       action: null,
       sources: uniqueSources([...sources, frequencyMatch.source]),
@@ -133,7 +133,15 @@ function judgeWindow(situation: MainsSituation, siteHz: number, window: VoltageW
   return {
     outcome,
     say: () => {
-      const text = fluxWords({ outcome, ratio, voltageV, siteHz, ratedV: window.max, ratedHz: lowestHz })
+      const text = fluxWords({
+        called: supply.called,
+        outcome,
+        ratio,
+        voltageV,
+        siteHz,
+        ratedV: window.max,
+        ratedHz: lowestHz,
+      })
       const title = assumed ? say`${text.title} (no frequency on the plate: ${hertz(lowestHz)} taken)` : text.title
       return {
         ...text,
@@ -163,6 +171,7 @@ function speedNote({ device }: MainsSituation, siteHz: number, frequenciesHz: re
 }
 
 interface Flux {
+  called: 'supply' | 'machine'
   outcome: Outcome
   ratio: number
   voltageV: number
@@ -171,7 +180,7 @@ interface Flux {
   ratedHz: number
 }
 
-function fluxWords({ outcome, ratio, voltageV, siteHz, ratedV, ratedHz }: Flux): Text {
+function fluxWords({ called, outcome, ratio, voltageV, siteHz, ratedV, ratedHz }: Flux): Text {
   const rightV = voltageAtRatedFlux(siteHz, ratedV, ratedHz)
   const working = [
     say`flux ratio r = (${volts(voltageV)} / ${hertz(siteHz)}) / (${volts(ratedV)} / ${hertz(ratedHz)}) = ${decimal(ratio, 4, 'up')}`,
@@ -204,7 +213,7 @@ function fluxWords({ outcome, ratio, voltageV, siteHz, ratedV, ratedHz }: Flux):
         why: say`The magnetising current rises far more than the flux: the winding overheats, even with no load.`,
         working: [...working, say`more than ${decimal(fluxStopAbove.value)}`],
         action: nearWiring(
-          say`Do not run it on this mains. Use a supply whose plate names ${hertz(siteHz)}, or feed it no more than ${volts(rightV, 4, 'down')} through a transformer of that output: its own outputs then fall in the same proportion. No converter of this kind changes the frequency.`,
+          say`Do not run it on this mains. ${called === 'machine' ? say`Feed` : say`Use a supply whose plate names ${hertz(siteHz)}, or feed`} it no more than ${volts(rightV, 4, 'down')} through a transformer of that output: its own outputs then fall in the same proportion. No converter of this kind changes the frequency.`,
         ),
         sources: [fluxClear.source, fluxStopAbove.source],
       }
@@ -226,7 +235,7 @@ const oddFrequency = (siteHz: number): Text => ({
   title: say`${hertz(siteHz)} is far from the 50\u00a0Hz and 60\u00a0Hz that supplies are made and tested for`,
   why: say`Filter capacitors pass more current as the frequency rises and reservoirs run empty as it falls; a transformer passes less of its power, or saturates.`,
   working: [say`usual input range: ${hertz(usualFrequencyLeastHz.value)} to ${hertz(usualFrequencyMostHz.value)}`],
-  action: say`Check the mains frequency that was entered. If it holds, look for ${hertz(siteHz)} in the maker’s data of this supply and enter the frequencies it names.`,
+  action: say`Check the mains frequency that was entered. If it holds, look for ${hertz(siteHz)} in the maker’s data and enter the frequencies it names.`,
   sources: [usualFrequencyLeastHz.source],
 })
 
@@ -258,7 +267,7 @@ const frequencyNotKnown = ({ supply }: MainsSituation): Text => ({
 })
 
 const plateSaysNothing = ({ supply }: MainsSituation, siteHz: number): Text => ({
-  title: say`Which frequency the supply is made for is not known; the mains has ${hertz(siteHz)}`,
+  title: say`Which frequency the ${supply.called} is made for is not known; the mains has ${hertz(siteHz)}`,
   why: say`A 60\u00a0Hz transformer on 50\u00a0Hz carries a fifth more flux and may overheat.`,
   working: [],
   action: say`Read the input line of the rating plate and enter its voltage and frequency (50\u00a0Hz, 60\u00a0Hz, 50/60\u00a0Hz).${supply.technology === null ? say` ${tellApart}` : say``}`,

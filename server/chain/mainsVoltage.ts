@@ -99,8 +99,8 @@ function windowWords(at: At): Text {
   switch (fit) {
     case 'made for it':
       return {
-        title: say`${mains} is what the supply is made for: ${plate}`,
-        why: say`A supply on the mains it was made for works within its limits.`,
+        title: say`${mains} is what the ${situation.supply.called} is made for: ${plate}`,
+        why: say`On the mains it was made for it works within its limits.`,
         working: [
           window.min === window.max
             ? say`|${volts(voltageV)} − ${volts(window.max)}| / ${volts(voltageV)} = ${percent(Math.abs(voltageV - window.max) / voltageV)}, within ${percent(nominalMatch.value)}`
@@ -131,7 +131,7 @@ function windowWords(at: At): Text {
         ],
         action: bySelector(situation)
           ? [say`Do not connect it.`, ...setSelector(at)]
-          : say`Do not connect it to ${named(situation, voltageV)}. ${window.max <= extraLowVoltageMostV.value ? say`It takes extra-low voltage and never mains: use a supply whose plate includes ${volts(voltageV)}.` : say`Use a supply whose plate includes ${volts(voltageV)}, or a converter with an output of ${plate}.`} ${qualifiedHands}`,
+          : say`Do not connect it to ${named(situation, voltageV)}. ${window.max <= extraLowVoltageMostV.value ? say`It takes extra-low voltage and never mains: use a supply whose plate includes ${volts(voltageV)}.` : say`${anotherOr(situation, voltageV)} a converter with an output of ${plate}.`} ${qualifiedHands}`,
         sources: uniqueSources([ratingPlate, voltageStopAbove.source, ...sources]),
       }
     case 'far too low':
@@ -144,9 +144,7 @@ function windowWords(at: At): Text {
         ],
         action: bySelector(situation)
           ? setSelector(at)
-          : nearWiring(
-              say`Use a supply whose plate includes ${volts(voltageV)}, or a converter with an output of ${plate}.`,
-            ),
+          : nearWiring(say`${anotherOr(situation, voltageV)} a converter with an output of ${plate}.`),
         sources: uniqueSources([ratingPlate, voltageStopBelow.source, ...sources]),
       }
     case 'beyond its test':
@@ -157,7 +155,9 @@ function windowWords(at: At): Text {
         action: [
           ...setSelector(at),
           byQualified(say`Have the mains measured where it will be used, at a quiet hour too.`, 'mains'),
-          say`Where the voltage stands near the top, use a supply made for this mains.`,
+          ...(inside(situation)
+            ? [say`Where the voltage stands near the top, have it brought down by a transformer of the right output.`]
+            : [say`Where the voltage stands near the top, use a supply made for this mains.`]),
           underPower(say`Keep first runs short and attended; feel for heat with the plug pulled.`, 'mains'),
         ],
         sources: uniqueSources([ratingPlate, ...tested.sources, ...sources]),
@@ -200,6 +200,13 @@ function windowWords(at: At): Text {
       }
   }
 }
+
+/** Whether the supply is inside the machine: no other supply can stand in for it. */
+const inside = ({ supply }: MainsSituation): boolean => supply.called === 'machine'
+
+/** The beginning of what to do about a wrong voltage: another supply where there can be one. */
+const anotherOr = (situation: MainsSituation, voltageV: number): Phrase =>
+  inside(situation) ? say`Use` : say`Use a supply whose plate includes ${volts(voltageV)}, or`
 
 const bySelector = ({ supply }: MainsSituation): boolean => supply.input.selectorV !== null
 
@@ -272,7 +279,7 @@ function selectorWords(
     why:
       suits.length === 0
         ? say`Every setting puts the input outside what it is made for.`
-        : say`One position suits, another may destroy the supply the moment it is plugged in: a low setting on high mains puts twice the voltage on its capacitors.`,
+        : say`One position suits, another may destroy the ${situation.supply.called} the moment it is plugged in: a low setting on high mains puts twice the voltage on its capacitors.`,
     working: fitted.flatMap(({ window }, index) => [
       say`set to ${windowText(window)}: ${each[index]?.title ?? say``}`,
       ...(each[index]?.working ?? []),
@@ -280,7 +287,9 @@ function selectorWords(
     action:
       suits.length === 0
         ? nearWiring(
-            say`Do not connect it to ${mains}. Use a supply, or a converter output, that one of its positions names.`,
+            inside(situation)
+              ? say`Do not connect it to ${mains}. Use a converter with an output that one of its positions names.`
+              : say`Do not connect it to ${mains}. Use a supply, or a converter output, that one of its positions names.`,
           )
         : say`With the cord unplugged, look for a switch or a turnable fuse drawer with these voltages, read where it stands, and enter it. It has to stand at ${listed(suits, or)}. ${fuseOfSetting} A unit without a switch says on its plate that it sets itself; then enter the window that includes ${volts(voltageV)}.`,
     sources: uniqueSources(each.flatMap(({ sources }) => sources)),
@@ -306,20 +315,23 @@ const threePhaseInput = (): Text => ({
   sources: [ratingPlate],
 })
 
-const plateSaysNothing = ({ reach }: MainsSituation): Text => ({
-  title: say`The input voltage of the supply is not known${reach.voltageV === null ? say`` : say`; it would meet ${volts(reach.voltageV)}`}`,
-  why: say`A supply for another mains voltage can be destroyed, and can destroy the machine, the moment it is plugged in.`,
+const plateSaysNothing = ({ reach, supply }: MainsSituation): Text => ({
+  title: say`The input voltage of the ${supply.called} is not known${reach.voltageV === null ? say`` : say`; it would meet ${volts(reach.voltageV)}`}`,
+  why:
+    supply.called === 'machine'
+      ? say`A machine for another mains voltage can be destroyed the moment it is plugged in.`
+      : say`A supply for another mains voltage can be destroyed, and can destroy the machine, the moment it is plugged in.`,
   working: [],
   action: say`Read the rating plate, underneath or beside the inlet, and enter its input line (INPUT, PRI, ~). Without a plate find the maker’s data by its part number. Do not try it out.`,
   sources: [ratingPlate],
 })
 
-const mainsNotKnown = ({ reach }: MainsSituation, windows: readonly VoltageWindow[]): Text => ({
+const mainsNotKnown = ({ reach, supply }: MainsSituation, windows: readonly VoltageWindow[]): Text => ({
   title:
     reach.through === 'converter'
       ? say`The converter’s output voltage is not known; the plate asks for ${listed(windows.map(windowText), or)}`
-      : say`Where the supply will be used is not known; its plate asks for ${listed(windows.map(windowText), or)}`,
-  why: say`Without the mains voltage nobody can tell whether the supply may meet it.`,
+      : say`Where the ${supply.called} will be used is not known; its plate asks for ${listed(windows.map(windowText), or)}`,
+  why: say`Without the mains voltage nobody can tell whether the ${supply.called} may meet it.`,
   working: [],
   action:
     reach.through === 'converter'

@@ -5,7 +5,7 @@ import type { Polarity } from './case/request.js'
 import type { PairSituation } from './case/situation.js'
 import { dcInvolved } from './dcInvolved.js'
 import { hazardsOf, judgeHazard } from './hazardFinding.js'
-import { clear, stop, type Text, unknown } from './judgement.js'
+import { clear, type Judgement, stop, type Text, unknown } from './judgement.js'
 import { pairTopic } from './topic.js'
 import { measuredThere, ratingPlate } from './words.js'
 
@@ -44,14 +44,11 @@ export const polarity = pairTopic({
   },
   judge(situation) {
     if (!dcInvolved(situation)) return []
-    const { supply, device } = situation
-    const printed = supply.plug.polarity
-    const measured = supply.measured.polarity ?? null
-    const given = measured ?? printed
-    const wanted = device.jack.polarity
-    if (measured && printed && measured !== printed) return [stop(() => disagreement(measured, printed))]
+    const { measured, given, wrong } = plugSign(situation)
+    const wanted = situation.device.jack.polarity
+    if (wrong?.outcome === 'stop') return [wrong]
     if (!given || !wanted) return [unknown(() => missing(given, wanted))]
-    if (!measured && given === 'centre-positive' && readsNegative(situation)) return [unknown(minusSign)]
+    if (wrong) return [wrong]
     const [tips] = hazardsOf(situation, ['interchangeable or reversible tips'])
     if (tips && given === wanted) return judgeHazard(tips, measured ? 'caution' : 'unknown')
     const from = measured ? 'measured' : 'as printed'
@@ -86,6 +83,25 @@ export const polarity = pairTopic({
   },
 })
 
+/** The sign on the centre of a supply's plug, as measured, else as printed; `wrong` where what was measured speaks against the print. */
+export function plugSign(situation: PairSituation): {
+  measured: Polarity | null
+  given: Polarity | null
+  wrong: Judgement | null
+} {
+  const { supply } = situation
+  const printed = supply.plug.polarity
+  const measured = supply.measured.polarity ?? null
+  const given = measured ?? printed
+  const wrong =
+    measured && printed && measured !== printed
+      ? stop(() => disagreement(measured, printed))
+      : !measured && given === 'centre-positive' && readsNegative(situation)
+        ? unknown(minusSign)
+        : null
+  return { measured, given, wrong }
+}
+
 /** A minus sign on the meter, of an only output that is not itself negative, while nobody says which lead was where. */
 const readsNegative = ({ supply }: PairSituation): boolean => {
   const [rail, second] = supply.rails
@@ -101,7 +117,7 @@ const readsNegative = ({ supply }: PairSituation): boolean => {
 
 const words = (value: Polarity): string => (value === 'centre-positive' ? 'centre positive' : 'centre negative')
 
-const howToMeasure =
+export const howToMeasure =
   'Measure it with nothing connected: black lead on the sleeve, red lead on the centre, DC range. A plain reading means centre positive, a minus sign means centre negative.'
 
 const minusSign = (): Text => ({

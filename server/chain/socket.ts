@@ -129,7 +129,7 @@ function whatToBuy(situation: MainsSituation): Doing {
     )
   if (!hasPlug(situation))
     return byQualified(
-      say`No plug brings an earth from socket ${listed(site.sockets, or)}, and this supply ${protectionClassOf(supply) ? say`needs one` : say`may need one`}: use an earthed socket; having one fitted is for a licensed electrician or another qualified person.`,
+      say`No plug brings an earth from socket ${listed(site.sockets, or)}, and this ${supply.called} ${protectionClassOf(supply) ? say`needs one` : say`may need one`}: use an earthed socket; having one fitted is for a licensed electrician or another qualified person.`,
     )
   return buying(
     say`Buy a whole cord set${cordSet(situation)}; do not change the plug by hand${site.sockets.length > 1 ? say`, and check which socket the site has` : say``}.`,
@@ -162,7 +162,7 @@ function cordSet(situation: MainsSituation): Phrase {
 
 const intoConverter = (plug: string, fitsWall: boolean): Text => ({
   title: say`The ${plug} plug goes into the converter’s outlet, not into the wall${fitsWall ? say`, which it fits too` : say``}`,
-  why: say`Converters have outlets for several plugs; many pass no earth on. In the wall socket the supply meets the full mains.`,
+  why: say`Converters have outlets for several plugs; many pass no earth on. In the wall socket it meets the full mains.`,
   working: [],
   action: say`Look whether the converter’s outlet is made for ${aPlug(plug)}, and tie a label to the plug: “only through the converter”.`,
   sources: [adapters],

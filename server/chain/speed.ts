@@ -2,7 +2,7 @@ import { frequencyMatch, speedFollowsFrequency } from '../tables/thresholds.js'
 import { listed, say } from '../words/phrase.js'
 import { decimal, hertz, percent } from '../words/quantity.js'
 import type { MainsSituation } from './case/situation.js'
-import { caution, clear } from './judgement.js'
+import { caution, clear, type Text } from './judgement.js'
 import { acPairs } from './machineFrequency.js'
 import { mainsTopic } from './topic.js'
 import { ratingPlate } from './words.js'
@@ -34,10 +34,12 @@ export const speed = mainsTopic({
     },
   },
   judge(situation) {
-    const { reach, supply } = situation
+    const { reach, supply, device } = situation
     const siteHz = reach.frequencyHz
     const plateHz = followedHz(situation)
-    if (siteHz === null || plateHz.length === 0 || supply.technology === 'switch-mode') return []
+    const follows = device?.motor === 'synchronous' || device?.motor === 'induction'
+    if (siteHz === null || plateHz.length === 0 || (supply.technology === 'switch-mode' && !follows)) return []
+    if (follows && plateHz.length > 1) return [caution(() => setting(siteHz, plateHz))]
     if (plateHz.some((hz) => Math.abs(siteHz - hz) <= frequencyMatch.value * hz))
       return [
         clear(() => ({
@@ -56,16 +58,31 @@ export const speed = mainsTopic({
         why: say`Pitch, time and timing are off: a clock ${ratio < 1 ? say`loses` : say`gains`} ${decimal(Math.abs(1 - ratio) * 60, 2)} minutes in each hour.`,
         working: [
           say`${hertz(siteHz)} / ${hertz(nearest)} = ${decimal(ratio, 3)}, ${percent(Math.abs(1 - ratio))} off`,
+          say`12 × log2(${decimal(ratio, 3)}) = ${decimal(semitones(ratio), 3)} semitones`,
+          ...(device?.motor === 'induction' ? [say`an induction motor slips a little below that`] : []),
         ],
-        action: say`No transformer or converter changes the frequency. Ask for the maker’s part for ${hertz(siteHz)} (pulley, motor, capacitor, a switch or link on the clock’s board), or use a source that makes ${hertz(nearest)} itself.`,
+        action: say`No transformer or converter changes the frequency. Ask for the maker’s part for ${hertz(siteHz)} (pulley, motor, capacitor, a switch or link on the clock’s board), or feed the motor alone from a source that makes ${hertz(nearest)} itself. A disk spindle that hangs on the mains is not run at another speed: its heads may not fly.`,
         sources: [ratingPlate, speedFollowsFrequency],
       })),
     ]
   },
 })
 
+/** How far pitch is off, in semitones: 12 · log2(ratio). */
+const semitones = (ratio: number): number => 12 * Math.log2(ratio)
+
+/** A motor that follows the mains, on a plate for several frequencies: something inside is set for one of them. */
+const setting = (siteHz: number, plateHz: readonly number[]): Text => ({
+  title: say`The plate names ${listed(plateHz.map((hz) => hertz(hz)))}, and the motor follows the mains: something inside is set for one of them`,
+  why: say`Set for the other, pitch, time and timing are off by a fifth; a run capacitor of the wrong size leaves the motor weak or hot.`,
+  working: [],
+  action: say`Unplugged, look for a switch, a step of the pulley or a second pulley, and a run capacitor with two values; set all of them for ${hertz(siteHz)}.`,
+  sources: [ratingPlate, speedFollowsFrequency],
+})
+
 /** The frequencies on the plate of a machine that turns or keeps time with the AC it gets. */
 function followedHz({ supply, device }: MainsSituation): readonly number[] {
+  if (device?.turns && supply.called === 'machine') return supply.input.frequenciesHz
   if (!device?.turns || acPairs(supply.rails, device.rails).length === 0) return []
   return device.frequenciesHz
 }

@@ -78,7 +78,9 @@ function pattern(fact: Fact): string {
     const figure = `\\s+${escaped(fact.column ?? '')}\\s*(\\S+)\\s*${escaped(fact.unit)}`
     return fact.required ? figure : `(?:${figure})?`
   }
+  if (fact.kind === 'text') return '\\s+(\\S+)'
   const words = fact.kind === 'choice' ? fact.choices.map((choice) => escaped(choiceWord(choice))) : []
+  if (fact.required) return `\\s+(${words.join('|')})`
   return fact.stated ? `\\s+(${[...words, '\\?'].join('|')})` : `(?:\\s+(${words.join('|')}))?`
 }
 
@@ -154,6 +156,7 @@ class CellReader {
   private inPhrase(fact: Fact, column: string, written: string | undefined): unknown {
     if (written === undefined) return undefined
     if (fact.kind === 'number') return this.number(column, written)
+    if (fact.kind === 'text') return written
     if (written === '?' || fact.kind !== 'choice') return null
     return fact.choices.find((choice) => choiceWord(choice).toLowerCase() === written.toLowerCase())?.value
   }

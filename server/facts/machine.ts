@@ -1,7 +1,48 @@
 import { look } from './fact.js'
-import { plate, thing, yesNo } from './kinds.js'
+import { choice, group, plate, thing, yesNo } from './kinds.js'
+import { mainsInputOf, type OnMains } from './mainsInput.js'
+import { fuseOf, inletOf, protectionClassFact, technologyOf } from './onMains.js'
 import { inputs } from './outputs.js'
+import { machinePins } from './pins.js'
 import { jack } from './plug.js'
+
+const onMains: OnMains = { link: 'machine', called: 'machine', address: 'own' }
+
+/** The mains side of a machine with its supply inside. */
+const mains = group({
+  input: mainsInputOf(onMains),
+  technology: technologyOf(onMains),
+  protectionClass: protectionClassFact(onMains),
+  inlet: inletOf(onMains),
+  fuse: fuseOf(onMains),
+  motor: choice({
+    choices: [
+      { value: 'synchronous', label: 'Synchronous: turns exactly with the mains', says: 'a synchronous motor' },
+      { value: 'induction', label: 'Induction: shaded pole or with a capacitor', says: 'an induction motor' },
+      { value: 'universal', label: 'Universal: with carbon brushes', says: 'a universal motor' },
+      { value: 'dc', label: 'On low direct current, from inside', says: 'a DC motor' },
+      { value: 'none', label: 'No motor', says: 'no motor' },
+    ],
+    link: 'machine',
+    address: 'ownmotor',
+    column: 'motor',
+    label: 'Motor in the machine',
+    question: 'What kind of motor turns in the machine?',
+    findOut: [
+      look(
+        'Opened and unplugged. Copper rings on a laminated core: shaded pole; a capacitor in its leads: induction or synchronous; brushes: universal; two thin leads to a board: DC.',
+      ),
+    ],
+  }),
+  pictureTube: yesNo({
+    link: 'machine',
+    address: 'owntube',
+    column: 'picture tube',
+    label: 'Picture tube in the machine',
+    question: 'Is there a picture tube in the machine?',
+    findOut: [look('A deep case behind a curved glass screen; leave it closed.')],
+  }),
+})
 
 /** The machine: what its plate says, and what was entered by hand, which comes before. */
 export const machine = thing('Device', {
@@ -14,6 +55,7 @@ export const machine = thing('Device', {
     hint: 'The plate, or the print beside its power socket.',
     findOut: [look('Read the plate on the back or underneath, with nothing plugged in.')],
   }),
+  mains,
   inputs,
   regulatedNeeded: yesNo({
     link: 'machine',
@@ -41,4 +83,5 @@ export const machine = thing('Device', {
     ],
   }),
   jack,
+  pins: machinePins,
 })

@@ -1,12 +1,14 @@
-import { inletPairs } from '../tables/inletPairs.js'
 import { look, measure } from './fact.js'
 import { isolated, protectionClassBy } from './insulation.js'
-import { choice, group, number, plate, required, signedVolts, text, thing, yesNo } from './kinds.js'
+import { choice, group, number, plate, required, signedVolts, thing, yesNo } from './kinds.js'
 import { leastTaken } from './leastTaken.js'
-import { mainsInput } from './mainsInput.js'
+import { mainsInputOf, type OnMains } from './mainsInput.js'
+import { fuseOf, inletOf, protectionClassFact, technologyOf } from './onMains.js'
 import { outputs } from './outputs.js'
+import { supplyPins } from './pins.js'
 import { plug, polarities } from './plug.js'
-import { captive, namesOnce } from './usualNames.js'
+
+const onMains: OnMains = { link: 'supply', called: 'supply', address: '' }
 
 /** The lead from the supply to the machine. */
 const lead = group({
@@ -91,27 +93,8 @@ export const supply = thing('Supply', {
     hint: 'Everything printed on it, as it stands.',
     findOut: [look('Read the plate on the block, often underneath, with nothing plugged in.')],
   }),
-  input: mainsInput,
-  technology: choice({
-    choices: [
-      { value: 'switch-mode', label: 'Switch-mode (light for its power)' },
-      { value: 'transformer', label: 'Transformer (heavy for its power)' },
-    ],
-    also: ['unknown'],
-    link: 'supply',
-    address: 'type',
-    column: 'technology',
-    label: 'Kind of supply',
-    question: 'Is it a switch-mode supply, or one with a transformer on the mains?',
-    term: 'switch-mode',
-    ahead: true,
-    findOut: [
-      look(
-        'A switch-mode block is light for its power, and its plate often gives a wide range such as 100-240 V. A transformer is heavy for its power, and may hum.',
-      ),
-    ],
-    printed: (plate) => plate.technology,
-  }),
+  input: mainsInputOf(onMains),
+  technology: technologyOf(onMains),
   regulated: yesNo({
     choices: [
       { value: true, word: 'yes', label: 'Yes', says: 'regulated' },
@@ -130,42 +113,8 @@ export const supply = thing('Supply', {
     ],
     printed: (plate) => plate.regulated,
   }),
-  protectionClass: choice({
-    choices: [
-      { value: 'I', label: 'Class I: relies on an earth', says: 'class I', drawing: 'class-i' },
-      { value: 'II', label: 'Class II: square in a square', says: 'class II', drawing: 'class-ii' },
-      { value: 'III', label: 'Class III: extra-low voltage only', says: 'class III', drawing: 'class-iii' },
-    ],
-    link: 'supply',
-    address: 'class',
-    column: 'class',
-    label: 'Protection class',
-    question: 'Which class of protection is printed on the supply?',
-    term: 'protection-class',
-    findOut: [look('From the symbol on the plate: a square in a square is class II, III in a diamond is class III.')],
-    printed: (plate) => plate.protectionClass,
-  }),
-  inlet: text({
-    choices: [
-      captive,
-      ...namesOnce(
-        'inlet',
-        inletPairs.map(({ inlet, nicknames }) => ({ name: inlet, nicknames })),
-      ),
-    ],
-    link: 'inlet',
-    address: 'inlet',
-    column: 'inlet',
-    label: 'Mains inlet',
-    question: 'Which socket on the supply does its mains cord go into?',
-    term: 'inlet',
-    ahead: true,
-    findOut: [
-      look(
-        'The socket on the supply that its cord goes into. C8 has the outline of a figure eight, C6 of a clover leaf; C14 has three flat pins and two cut corners.',
-      ),
-    ],
-  }),
+  protectionClass: protectionClassFact(onMains),
+  inlet: inletOf(onMains),
   protectionClassBy,
   isolated,
   outputs,
@@ -182,16 +131,8 @@ export const supply = thing('Supply', {
     printed: (plate) => plate.outputsTotalW,
   }),
   plug,
+  pins: supplyPins,
   lead,
-  fuse: text({
-    link: 'fuse',
-    address: 'fuse',
-    column: 'fuse',
-    label: 'Marking of the mains fuse-link',
-    question: 'What is printed on the mains fuse-link that is fitted?',
-    term: 'fuse-link',
-    findOut: [look('Unplugged, from the caps of the fuse-link where its holder opens from outside.')],
-    printed: (plate) => plate.fuse,
-  }),
+  fuse: fuseOf(onMains),
   measured,
 })

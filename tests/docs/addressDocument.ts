@@ -21,6 +21,7 @@ outputs, and so for what the machine takes.
 `
 
 const sections: Record<string, string> = {
+  arrangement: 'What there is',
   site: 'The place',
   supply: 'The supply',
   device: 'The machine',

@@ -39,12 +39,19 @@ function prepareBy(device: Device, reading: LabelReading | null, takesLow: boole
     takesMains: !device.inputs?.length && takes.length === 0 && rails.length > 0,
     regulatedNeeded: device.regulatedNeeded ?? null,
     jack: preparePlug(device.jack, reading),
-    turns: says(device.label, 'turns with the mains'),
+    turns: turnsWithMains(device),
+    motor: device.mains?.motor ?? null,
     contradictions: [],
     proposed: null,
   }
   return { ...prepared, contradictions: deviceContradictions(prepared, reading, takes) }
 }
+
+/** Whether something in it may follow the mains: as entered, else as its plate speaks. */
+const turnsWithMains = ({ label, mains }: Device): boolean =>
+  mains?.motor == null
+    ? says(label, 'turns with the mains')
+    : mains.motor === 'synchronous' || mains.motor === 'induction'
 
 const asRail = ({ kind, voltageV, currentA, currentIs, tolerancePercent }: DeviceInput): DeviceRail => ({
   kind,

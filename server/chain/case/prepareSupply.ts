@@ -6,7 +6,7 @@ import { extraLowVoltageMostV } from '../../tables/thresholds.js'
 import { knownReading } from './knownReading.js'
 import { supplyContradictions } from './plateAgainstEntry.js'
 import { mayBePositions, plateSays } from './plateSays.js'
-import type { DcPlug, Output, Readings, Supply, VoltageWindow } from './request.js'
+import type { DcPlug, Device, Output, Readings, Supply, VoltageWindow } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
 
 /** Reads a plate's text; `server/plate` has the one that is used. */
@@ -19,14 +19,28 @@ export type ReadPlate = (text: string, of: 'supply' | 'device') => LabelReading
  * @param readings  which doubtful figures a person confirmed, and which unread phrases do not matter
  */
 export function prepareSupply(supply: Supply, read: ReadPlate, readings?: Readings): PreparedSupply {
-  const reading = readLabel(supply.label, 'supply', read)
-  const { known, doubts } = knownReading(reading, 'supply', readings?.confirmed)
-  const prepared = prepareBy(supply, known)
-  const proposed = doubts.length > 0 ? { situation: prepareBy(supply, reading), doubts } : null
+  return prepareUnit(supply, 'supply', read, readings)
+}
+
+/**
+ * The mains side of a machine with its supply inside, judged as a supply is: by its plate, and what was entered of its mains side. What
+ * else its plate says in words stays with the machine.
+ */
+export function prepareMainsSide({ label, mains }: Device, read: ReadPlate, readings?: Readings): PreparedSupply {
+  const { motor: _motor, pictureTube: _tube, ...entered } = mains ?? {}
+  const prepared = prepareUnit({ label, ...entered }, 'device', read, readings)
+  return { ...prepared, reading: null, openPhrases: [] }
+}
+
+function prepareUnit(unit: Supply, of: 'supply' | 'device', read: ReadPlate, readings?: Readings): PreparedSupply {
+  const reading = readLabel(unit.label, of, read)
+  const { known, doubts } = knownReading(reading, of, readings?.confirmed)
+  const prepared = prepareBy(unit, known, of)
+  const proposed = doubts.length > 0 ? { situation: prepareBy(unit, reading, of), doubts } : null
   return { ...prepared, reading, openPhrases: openPhrases(reading, readings?.dismissed ?? []), proposed }
 }
 
-function prepareBy(supply: Supply, reading: LabelReading | null): PreparedSupply {
+function prepareBy(supply: Supply, reading: LabelReading | null, of: 'supply' | 'device'): PreparedSupply {
   const input = supply.input
   const printed = reading?.input ?? null
   // a mains voltage entered by hand corrects a plate that was read as one for a car
@@ -36,6 +50,7 @@ function prepareBy(supply: Supply, reading: LabelReading | null): PreparedSupply
   const works = plateSays(supply.label, windows)
   const printedRails = (reading?.outputs ?? []).map(fromLabel)
   const prepared: PreparedSupply = {
+    called: of === 'supply' ? 'supply' : 'machine',
     facts: supply,
     reading,
     openPhrases: [],

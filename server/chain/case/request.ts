@@ -8,6 +8,7 @@ export type {
   Lead,
   Measured,
   Output,
+  Pin,
   Readings,
   Site,
   Supply,

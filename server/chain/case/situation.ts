@@ -75,7 +75,10 @@ export interface PreparedPlug {
   rows: readonly DcPlugRow[]
 }
 
+/** What meets the mains: a supply, or a machine with its supply inside. */
 export interface PreparedSupply {
+  /** what it is called within a sentence */
+  called: 'supply' | 'machine'
   /** what was entered, for a topic that needs no more */
   facts: Supply
   reading: LabelReading | null
@@ -123,8 +126,10 @@ export interface PreparedDevice {
   takesMains: boolean
   regulatedNeeded: boolean | null
   jack: PreparedPlug
-  /** its plate speaks of a motor, a clock or a turntable */
+  /** its plate speaks of a motor, a clock or a turntable, or one that follows the mains was entered */
   turns: boolean
+  /** the motor in it; null where nothing was entered */
+  motor: NonNullable<NonNullable<Device['mains']>['motor']> | null
   /** what was entered against the words of its plate */
   contradictions: readonly Contradiction<PreparedDevice>[]
   /** the same with the figures of its plate that nobody confirmed; null where none is in doubt */

@@ -3,11 +3,14 @@ import type { Link } from '../../facts/fact.js'
 import { joined, say, type Words } from '../../words/phrase.js'
 import { unique } from '../../words/unique.js'
 import type { Action, Hands, Power } from '../action.js'
+import type { Arrangement } from '../case/arrangement.js'
 import type { Case } from '../case/case.js'
 import type { Finding, Outcome, TopicName } from '../finding.js'
 import { topics } from '../index.js'
+import { judging } from '../judging.js'
 import { mainsSideOpen, waits } from '../silenced.js'
 import { qualifiedHands } from '../words.js'
+import { placeOf } from './place.js'
 import { type Question, questionsOf } from './questions.js'
 import { outcomesOf } from './trial.js'
 
@@ -48,10 +51,12 @@ export function nextOf(of: Case, findings: readonly Finding[]): { next: Next[]; 
   const questions = pointless ? [] : questionsOf(of, open)
   const asked = new Set(questions.flatMap(({ settles }) => settles))
   const actions = (outcome: Outcome): Next[] =>
-    findings.filter((finding) => finding.outcome === outcome).flatMap((finding) => actionsOf(finding, asked))
+    findings
+      .filter((finding) => finding.outcome === outcome)
+      .flatMap((finding) => actionsOf(finding, asked, of.arrangement))
   const all = [
     ...actions('stop'),
-    ...questions.map(questionNext),
+    ...questions.map((question) => questionNext(question, of.arrangement)),
     ...(pointless ? [] : [...actions('unknown'), ...actions('caution'), ...actions('clear')]),
   ]
   return {
@@ -87,8 +92,12 @@ const firstPower: Next = {
 }
 
 /** What a finding asks for, save what a question asks already. */
-function actionsOf({ topic, outcome, actions }: Finding, asked: ReadonlySet<TopicName>): Next[] {
-  const link = linkOf(topic)
+function actionsOf(
+  { topic, outcome, actions }: Finding,
+  asked: ReadonlySet<TopicName>,
+  arrangement: Arrangement,
+): Next[] {
+  const link = linkOf(topic, arrangement)
   const kept = actions.filter((action) => {
     if (action === waits) return false
     // what is without conflict asks for nothing but a test by qualified hands
@@ -103,11 +112,17 @@ const isReading = ({ who, power, buys }: Action): boolean => who === 'you' && po
 
 const doing = (action: Action): Words => (action.wiring ? joined([action.do, qualifiedHands]) : action.do)
 
-const linkOf = (topic: TopicName): Link => topics.find(({ name }) => name === topic)?.links[0] ?? 'supply'
+/** The first thing that a topic is about; of an arrangement without it, the machine, or the supply where there is none. */
+function linkOf(topic: TopicName, arrangement: Arrangement): Link {
+  const { links } = judging[arrangement]
+  const own = topics.find(({ name }) => name === topic)?.links[0] ?? 'supply'
+  return links.includes(own) ? own : links.includes('machine') ? 'machine' : 'supply'
+}
 
 const placed = new Map(facts.map((one) => [one.key, one.fact]))
 
-function questionNext({ fact: key, couldTurn }: Question): Next {
+function questionNext({ fact: asked, couldTurn }: Question, arrangement: Arrangement): Next {
+  const key = placeOf(asked, arrangement) ?? asked
   const fact = placed.get(key)
   if (!fact) throw new RangeError(`no fact is called ${key}`)
   const [way] = fact.findOut

@@ -1,6 +1,7 @@
 import type { Case } from '../case/case.js'
 import { type Outcome, outcomes, type TopicName } from '../finding.js'
 import { topics } from '../index.js'
+import { placeOf } from './place.js'
 import { stakes } from './stakes.js'
 import { type Answers, trialOf, type Worst } from './trial.js'
 import { triesOf } from './tries.js'
@@ -86,6 +87,7 @@ const asks = (topic: TopicName, fact: string): boolean => asked.get(topic)?.incl
 function lackingFacts(of: Case, open: readonly TopicName[]): Map<string, readonly unknown[]> {
   const lacking = new Map<string, readonly unknown[]>()
   for (const fact of new Set(topics.flatMap(({ name }) => (open.includes(name) ? (asked.get(name) ?? []) : [])))) {
+    if (placeOf(fact, of.arrangement) === null) continue
     const answers = triesOf(fact, of)
     if (answers.length > 0) lacking.set(fact, answers)
   }

@@ -1,13 +1,13 @@
 import { judgePair, judgeSupplySide, mainsRatioOf } from '../assessPrepared.js'
-import type { Case } from '../case/case.js'
-import { prepareDevice } from '../case/prepareDevice.js'
+import { type Case, machineOf, mainsSideOf } from '../case/case.js'
 import { prepareSite } from '../case/prepareSite.js'
-import { prepareSupply, type ReadPlate } from '../case/prepareSupply.js'
+import type { ReadPlate } from '../case/prepareSupply.js'
 import type { CheckRequest } from '../case/request.js'
 import type { Rail } from '../case/situation.js'
 import type { Outcome, TopicName } from '../finding.js'
-import { mainsTopics, pairTopics } from '../index.js'
 import { worstOf } from '../judgement.js'
+import { judging } from '../judging.js'
+import { placeOf } from './place.js'
 
 /** Answers by the keys of their facts, as GET /api/facts has them; one of a list stands for every row that lacks it. */
 export type Answers = ReadonlyMap<string, unknown>
@@ -24,8 +24,9 @@ type Row = Record<string, unknown>
 export function trialOf(of: Case): (answers: Answers, among: readonly TopicName[]) => Worst {
   const prepared = preparing(of)
   return (answers, among) => {
-    const mains = mainsTopics.filter(({ name }) => among.includes(name))
-    const pair = pairTopics.filter(({ name }) => among.includes(name))
+    const judged = judging[of.arrangement]
+    const mains = judged.mains.filter(({ name }) => among.includes(name))
+    const pair = judged.pair.filter(({ name }) => among.includes(name))
     const { request, site, supply, device } = prepared(answered(of, answers))
     const converter = request.converter ?? null
     return outcomesOf([
@@ -38,7 +39,8 @@ export function trialOf(of: Case): (answers: Answers, among: readonly TopicName[
 /** The same request with facts answered; what is not touched is shared with it. */
 export function answered(of: Case, answers: Answers): CheckRequest {
   let request = of.request as unknown as Row
-  for (const [key, value] of answers) request = withAnswer(request, key.split('.'), value, of)
+  for (const [key, value] of answers)
+    request = withAnswer(request, (placeOf(key, of.arrangement) ?? key).split('.'), value, of)
   return request as unknown as CheckRequest
 }
 
@@ -91,16 +93,22 @@ function preparing(of: Case): (request: CheckRequest) => Case {
     of.site,
   )
   const supply = once(
-    (request) => prepareSupply(request.supply, read, request.readings),
-    (request) => [request.supply, request.readings],
+    (request) => mainsSideOf(request, read),
+    (request) => [of.arrangement === 'built-in' ? request.device : request.supply, request.readings],
     of.supply,
   )
   const device = once(
-    (request) => prepareDevice(request.device, read, request.readings),
+    (request) => machineOf(request, read),
     (request) => [request.device, request.readings],
     of.device,
   )
-  return (request) => ({ request, site: site(request), supply: supply(request), device: device(request) })
+  return (request) => ({
+    arrangement: of.arrangement,
+    request,
+    site: site(request),
+    supply: supply(request),
+    device: device(request),
+  })
 }
 
 /** The worst outcome on each topic. */

@@ -1,9 +1,11 @@
 import type { AnsweredCheck } from '../../chain/answer.js'
+import { arrangementOf } from '../../chain/case/arrangement.js'
 import type { CheckRequest } from '../../chain/case/request.js'
 import { chainLinks } from '../../chain/chainLinks.js'
 import type { Outcome } from '../../chain/finding.js'
 import { findingsAt } from '../../chain/line.js'
 import { kindText } from '../../chain/matching/railText.js'
+import { windowText } from '../../chain/words.js'
 import type { Link } from '../../facts/fact.js'
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
 import { joined, say, type Words } from '../../words/phrase.js'
@@ -39,6 +41,7 @@ const size = (plug: CheckRequest['supply']['plug']): Words | null =>
 
 function contents(request: CheckRequest, supply: LabelReading | null, device: LabelReading | null) {
   const { site, cord, converter } = request
+  const own = arrangementOf(request) === 'built-in' ? (request.device.mains ?? {}) : null
   const gives = request.supply.outputs ?? supply?.outputs ?? []
   const takes = request.device.inputs ?? device?.takes ?? []
   const polarity = request.supply.measured?.polarity ?? request.supply.plug?.polarity ?? supply?.polarity ?? null
@@ -62,13 +65,15 @@ function contents(request: CheckRequest, supply: LabelReading | null, device: La
           converter.ratedVA === null ? null : voltAmperes(converter.ratedVA),
         ])
       : null,
-    inlet: request.supply.inlet ?? null,
-    fuse: request.supply.fuse ?? supply?.fuse ?? null,
+    inlet: (own ?? request.supply).inlet ?? null,
+    fuse: own ? (own.fuse ?? device?.fuse ?? null) : (request.supply.fuse ?? supply?.fuse ?? null),
     supply: join(gives.map(rail), ', '),
     lead: request.supply.lead ? say`${request.supply.lead.lengthM}\u00a0m` : null,
     plug: size({ ...request.supply.plug, polarity }),
     jack: size({ ...request.device.jack, polarity: request.device.jack?.polarity ?? device?.polarity ?? null }),
-    machine: join(takes.map(rail), ', '),
+    machine: own
+      ? join((own.input?.voltages ?? device?.input?.voltages ?? []).map(windowText), ' or ')
+      : join(takes.map(rail), ', '),
   }
   return what
 }
@@ -81,6 +86,6 @@ export function powerChain(request: CheckRequest, { findings, readings, links }:
     name: chainLinks[link],
     what: what[link],
     outcome,
-    title: findingsAt(link, findings)[0]?.title ?? null,
+    title: findingsAt(link, findings, arrangementOf(request))[0]?.title ?? null,
   }))
 }

@@ -98,6 +98,11 @@ interface Layout {
 }
 
 const layouts = {
+  arrangement: {
+    legend: 'What you have',
+    hint: 'A machine and a separate supply, where nothing is chosen.',
+    key: 'arrangement',
+  },
   site: {
     legend: 'Where it will be used',
     hint: 'Leave out what you do not know, here and everywhere: it is counted as not known, never guessed.',
@@ -118,6 +123,11 @@ const layouts = {
         hint: 'Only what was measured already. If it was not, leave it empty.',
         keys: ['supply.measured', 'supply.lead', 'supply.plug'],
       },
+      {
+        summary: 'Add: contact by contact',
+        hint: 'For a connector of several contacts, screw terminals or bare leads: a row each, as one looks at them.',
+        keys: ['supply.pins'],
+      },
     ],
   },
   device: {
@@ -130,6 +140,16 @@ const layouts = {
         keys: ['device.inputs'],
       },
       { summary: 'Add: name of the jack', keys: ['device'] },
+      {
+        summary: 'Add: its own mains side',
+        hint: 'Only of a machine with its supply inside. An empty box leaves it as the plate says.',
+        keys: ['device.mains'],
+      },
+      {
+        summary: 'Add: contact by contact',
+        hint: 'What the machine wants on each contact of its own connector.',
+        keys: ['device.pins'],
+      },
     ],
   },
   cord: { legend: 'The cord', key: 'cord', folds: [{ summary: 'Add: what is printed on the cord', keys: ['cord'] }] },

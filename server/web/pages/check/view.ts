@@ -33,7 +33,7 @@ export interface CheckPage {
   empty: boolean
   examples: readonly Example[]
   countries: readonly CountryName[]
-  sections: Record<'site' | 'supply' | 'device' | 'cord' | 'converter' | 'readings', FactSection>
+  sections: Record<'arrangement' | 'site' | 'supply' | 'device' | 'cord' | 'converter' | 'readings', FactSection>
   readings: { supply: ReadingView | null; machine: ReadingView | null }
   plateFields: { name: string; value: Words }[]
   result: ResultView | null
@@ -92,6 +92,7 @@ export function checkView({ form, readings, response }: Checked): CheckPage {
     examples,
     countries: countryNames,
     sections: {
+      arrangement: factSection('arrangement', state, true),
       site: factSection('site', state, true),
       supply: factSection('supply', state, true),
       device: factSection('device', state, true),
