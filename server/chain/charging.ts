@@ -10,9 +10,10 @@ const chargers = [
   'charger: for batteries only',
   'charger for one named battery',
 ] as const satisfies readonly HazardMeaning[]
+const forLamps: HazardMeaning = 'supply for LED lamps'
 
 /** What the charging topic weighs; the topic of hazard words leaves it out. */
-export const chargingMeanings = [constantCurrent, ...chargers, 'battery inside'] as const
+export const chargingMeanings = [constantCurrent, forLamps, ...chargers, 'battery inside'] as const
 
 /** Whether the supply is one: not a charger, and not a source of constant current. */
 export const charging = pairTopic({
@@ -25,7 +26,10 @@ export const charging = pairTopic({
       rule: say`One of the two is for constant current, and the other is not.`,
       example: { supply: { label: 'CONSTANT CURRENT' } },
     },
-    unknown: { rule: say`The supply is a charger for batteries.`, example: { supply: { label: 'BATTERY CHARGER' } } },
+    unknown: {
+      rule: say`The supply is a charger for batteries, or one for LED lamps that does not say whether it holds its voltage.`,
+      example: { supply: { label: 'BATTERY CHARGER' } },
+    },
     caution: {
       rule: say`The machine holds or charges a battery; or both are for constant current.`,
       example: { device: { label: 'INTERNAL BATTERY' } },
@@ -40,6 +44,7 @@ export const charging = pairTopic({
 function judgeOne(situation: PairSituation, hazard: PrintedHazard): Judgement[] {
   const { meaning, on } = hazard
   if (meaning === constantCurrent) return currentSource(situation, hazard)
+  if (meaning === forLamps) return judgeHazard(hazard, holdsVoltage(situation.supply) ? 'caution' : 'unknown')
   if (on === 'machine' && meaning !== 'battery inside')
     return judgeHazard(hazard, 'caution', {
       why: say`A machine that charges takes more while its battery is empty, and an old battery may be shorted or leaking.`,

@@ -1,17 +1,10 @@
-import { commonPractice } from '../tables/source.js'
-import { listed, say } from '../words/phrase.js'
-import type { PairSituation } from './case/situation.js'
+import { say } from '../words/phrase.js'
 import { chargingMeanings } from './charging.js'
 import { decidingMeanings, hazardsOf, judgeHazard } from './hazardFinding.js'
 import { isolationMeanings } from './isolation.js'
-import { caution, type Judgement, together } from './judgement.js'
+import { together } from './judgement.js'
+import { notRead } from './openPhrases.js'
 import { pairTopic } from './topic.js'
-import { ratingPlate } from './words.js'
-
-const unreadCounts = commonPractice(
-  'Words that were not read',
-  'nobody knows whether they take away what the figures promise until someone has read them',
-)
 
 const elsewhere: readonly string[] = [...isolationMeanings, ...chargingMeanings]
 
@@ -51,17 +44,3 @@ export const hazardWords = pairTopic({
     ])
   },
 })
-
-/** As long as a phrase was not read, nothing better than care is said. */
-const notRead = (on: 'supply' | 'machine', phrases: PairSituation['supply']['openPhrases']): Judgement[] =>
-  phrases.length === 0
-    ? []
-    : [
-        caution(() => ({
-          title: say`Not read on the ${on}’s plate: ${listed(phrases.map((phrase) => `“${phrase}”`))}`,
-          why: say`It may take away what the figures promise: only for one thing, only for a short time, not isolated.`,
-          working: [],
-          action: say`Read it, or have it translated; enter what it says where there is a field for it, and dismiss it if it does not matter.`,
-          sources: [ratingPlate, unreadCounts],
-        })),
-      ]

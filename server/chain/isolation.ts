@@ -4,6 +4,7 @@ import { say } from '../words/phrase.js'
 import type { PairSituation } from './case/situation.js'
 import { hazardsOf, hazardTitle, judgeHazard, leaveIt } from './hazardFinding.js'
 import { clear, type Judgement, stop, together } from './judgement.js'
+import { notReadOn } from './openPhrases.js'
 import { pairTopic } from './topic.js'
 
 const live = 'not isolated from the mains, live chassis' satisfies HazardMeaning
@@ -29,7 +30,7 @@ export const isolation = pairTopic({
       example: { supply: { label: 'NOT ISOLATED FROM MAINS' } },
     },
     unknown: {
-      rule: say`A plate says that the plus is joined to earth or case, or supply and machine join different poles to it.`,
+      rule: say`A plate says that the plus is joined to earth or case, or supply and machine join different poles to it; or it speaks of isolation in words that were not read.`,
       example: { device: { label: 'POSITIVE EARTH' } },
     },
     caution: {
@@ -45,7 +46,12 @@ export const isolation = pairTopic({
     },
   },
   judge(situation) {
-    return together([...printed(situation), ...poles(situation), ...entered(situation)])
+    return together([
+      ...printed(situation),
+      ...poles(situation),
+      ...entered(situation),
+      ...notReadOn(situation, 'isolation'),
+    ])
   },
 })
 

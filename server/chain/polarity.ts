@@ -5,7 +5,8 @@ import type { Polarity } from './case/request.js'
 import type { PairSituation } from './case/situation.js'
 import { dcInvolved } from './dcInvolved.js'
 import { hazardsOf, judgeHazard } from './hazardFinding.js'
-import { clear, type Judgement, stop, type Text, unknown } from './judgement.js'
+import { clear, type Judgement, stop, type Text, together, unknown } from './judgement.js'
+import { notReadOn } from './openPhrases.js'
 import { pairTopic } from './topic.js'
 import { measuredThere, ratingPlate } from './words.js'
 
@@ -30,7 +31,7 @@ export const polarity = pairTopic({
       example: { device: { jack: { outerMm: 5.5, innerMm: 2.1, polarity: 'centre-negative' } } },
     },
     unknown: {
-      rule: say`The polarity of plug or jack is not known.`,
+      rule: say`The polarity of plug or jack is not known, or a plate speaks of it in words that were not read.`,
       example: { device: { jack: { outerMm: 5.5, innerMm: 2.1 } } },
     },
     caution: {
@@ -51,6 +52,10 @@ export const polarity = pairTopic({
     if (wrong) return [wrong]
     const [tips] = hazardsOf(situation, ['interchangeable or reversible tips'])
     if (tips && given === wanted) return judgeHazard(tips, measured ? 'caution' : 'unknown')
+    if (given === wanted) {
+      const open = notReadOn(situation, 'polarity', measured ? ['machine'] : ['supply', 'machine'])
+      if (open.length > 0) return together(open)
+    }
     const from = measured ? 'measured' : 'as printed'
     const sources = [measured ? measuredThere : ratingPlate, symbols]
     if (given === wanted)

@@ -1,6 +1,7 @@
 import { type HazardWords, hazardMeanings, hazardWords } from '../tables/hazardWords.js'
 import { isDigit, isIdeograph, isLetter } from './characters.js'
 import { type Folded, foldWord } from './fold.js'
+import { barrier, type HazardShape, hazardShape } from './hazardShape.js'
 import { type HazardText, hazardText } from './hazardText.js'
 import type { Hazard } from './labelReading.js'
 import { WordTree } from './wordTree.js'
@@ -30,6 +31,8 @@ interface Split {
 
 interface Searched {
   phrases: readonly Phrases[]
+  /** the same phrases by their shape, those with figures or signs left out */
+  shapes: readonly Phrases[]
   /** "NUR MIT … VERWENDEN" */
   split: WordTree<Split[]>
 }
@@ -42,26 +45,32 @@ const longestGap = 40
 
 const normal = (words: string): string => hazardText(foldWord(words)).text
 
+const everyKind = (): Phrases[] =>
+  [false, true].flatMap((inside) => [false, true].map((open): Phrases => ({ inside, open, tree: new WordTree<Row>() })))
+
 function build(): Searched {
-  const phrases = [false, true].flatMap((inside) =>
-    [false, true].map((open): Phrases => ({ inside, open, tree: new WordTree<Row>() })),
-  )
+  const phrases = everyKind()
+  const shapes = everyKind()
   const splits = new Map<string, Split[]>()
   for (const { meaning, language, words } of hazardWords) {
     const row = { meaning, language }
     for (const phrase of words) {
       const [head = '', tail] = phrase.split('…')
       const key = normal(head.replaceAll('*', ''))
-      if (tail !== undefined) splits.set(key, [...(splits.get(key) ?? []), { tail: normal(tail), row }])
-      else
-        phrases
-          .find(({ inside, open }) => inside === phrase.startsWith('*') && open === phrase.endsWith('*'))
-          ?.tree.add(key, row)
+      if (tail !== undefined) {
+        splits.set(key, [...(splits.get(key) ?? []), { tail: normal(tail), row }])
+        continue
+      }
+      const isKind = ({ inside, open }: Phrases): boolean =>
+        inside === phrase.startsWith('*') && open === phrase.endsWith('*')
+      phrases.find(isKind)?.tree.add(key, row)
+      const shape = hazardShape(foldWord(phrase.replaceAll('*', ''))).text
+      if (shape.length >= shortestShape && !/[-+#%()]/.test(key)) shapes.find(isKind)?.tree.add(shape, row)
     }
   }
   const split = new WordTree<Split[]>()
   for (const [key, list] of splits) split.add(key, list)
-  return { phrases, split }
+  return { phrases, shapes, split }
 }
 
 let built: Searched | undefined
@@ -71,13 +80,20 @@ const isEdge = (before: string, after: string): boolean => !(isPart(before) && i
 const isPart = (one: string): boolean => isLetter(one) || isDigit(one)
 
 /**
- * Words of hazard in a text, by the longest wording that fits at each place.
+ * Words of hazard in a text, by the longest wording that fits at each place; then those whose shape alone is there, of damaged print or
+ * of parts that others write as one word.
  *
  * The time is proportional to the length of the text.
  */
 export function findHazards(folded: Folded): FoundHazard[] {
   built ??= build()
   const searched = hazardText(folded.upper)
+  const found = spelled(built, searched, folded.upper)
+  return [...found, ...shaped(built, searched, folded.upper, found)].toSorted((one, other) => one.start - other.start)
+}
+
+/** Words of hazard as the table spells them. */
+function spelled(built: Searched, searched: HazardText, upper: string): FoundHazard[] {
   const { text, from } = searched
   const found: FoundHazard[] = []
   let at = 0
@@ -92,18 +108,84 @@ export function findHazards(folded: Folded): FoundHazard[] {
       at += 1
       continue
     }
-    const { start, end, denied } = denialOf(searched, folded.upper, at, best.end)
-    found.push({
-      meaning: best.row.meaning,
-      language: best.row.language,
-      decides: hazardMeanings[best.row.meaning].decides,
-      start: from[start]!,
-      end: endOf(searched, folded.upper, end),
-      denied,
-    })
+    const { start, end, denied } = denialOf(searched, upper, at, best.end)
+    // "DO NOT USE AS CHARGER" forbids no more than that
+    if (denied) while ((found.at(-1)?.end ?? 0) > from[start]!) found.pop()
+    found.push({ ...foundBy(best.row), start: from[start]!, end: endOf(searched, upper, end), denied })
     at = end
   }
   return found
+}
+
+const foundBy = ({ meaning, language }: Row): Omit<Hazard, 'words'> => ({
+  meaning,
+  language,
+  decides: hazardMeanings[meaning].decides,
+})
+
+/** Words of hazard by their shape, where none was found that overlaps them. */
+function shaped(
+  { shapes }: Searched,
+  searched: HazardText,
+  upper: string,
+  known: readonly FoundHazard[],
+): FoundHazard[] {
+  const shape = hazardShape(upper)
+  const found: FoundHazard[] = []
+  let at = 0
+  while (at < shape.text.length) {
+    const best = longestShape(shapes, shape, at)
+    if (!best) {
+      at += 1
+      continue
+    }
+    const start = shape.from[at]!
+    const end = shape.from[best.end - 1]! + 1
+    at = best.end
+    if (known.some((other) => other.start < end && other.end > start)) continue
+    const said = denialOf(searched, upper, placeOf(searched, start), placeOf(searched, end))
+    found.push({ ...foundBy(best.row), start: searched.from[said.start]!, end, denied: said.denied })
+  }
+  return found
+}
+
+/** Where the first character from an index of the folded text on stands in the searched one. */
+function placeOf({ from }: HazardText, index: number): number {
+  let low = 0
+  let high = from.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (from[middle]! < index) low = middle + 1
+    else high = middle
+  }
+  return low
+}
+
+/** Shapes of fewer letters are those of too many words. */
+const shortestShape = 6
+/** From this length a shape may stand within others: words that were run together. */
+const shortestInside = 9
+/** Fewer letters of one more word than a shape ends with belong to another. */
+const shortestPart = 3
+
+function longestShape(shapes: readonly Phrases[], shape: HazardShape, at: number): { row: Row; end: number } | null {
+  const { text, edges } = shape
+  if (text.charAt(at) === barrier) return null
+  let best: { row: Row; end: number } | null = null
+  for (const { inside, open, tree } of shapes) {
+    const hit = tree.longest(text, at, (index) => {
+      const crossed = edges.lastIndexOf(true, index - 1)
+      const isAcross = crossed > at
+      const begins = edges[at]! || (inside && !isAcross)
+      const ends = edges[index]! || (open && !(isAcross && index - crossed < shortestPart))
+      return (begins && ends) || (index - at >= shortestInside && !isAcross)
+    })
+    if (hit && hit.end > (best?.end ?? 0)) best = { row: hit.value, end: hit.end }
+  }
+  if (!best) return null
+  let end = best.end
+  while (end < text.length && !edges[end] && text.charAt(end) !== barrier) end += 1
+  return { row: best.row, end }
 }
 
 function longestAt({ phrases, split }: Searched, text: string, at: number): { row: Row; end: number } | null {

@@ -4,6 +4,8 @@ import { foldWord } from './fold.js'
 import { hazardText } from './hazardText.js'
 import type { LabelReading } from './labelReading.js'
 import { lexicon } from './lexicon.js'
+import { hasOpenFigure } from './openFigures.js'
+import { tellingOf } from './tellingPieces.js'
 import { WordTree } from './wordTree.js'
 
 /** Words of fewer letters say nothing by themselves. */
@@ -39,14 +41,51 @@ const normal = (words: string): string => hazardText(foldWord(words)).text
  * it takes away what the figures promise.
  *
  * A piece is such a phrase where two words or more stay that no table of identity text has; a single word or a code stands where a
- * name stands.
+ * name stands, unless it is one that may turn what was read into its opposite, or a figure that what was read does not explain.
  *
  * @param dismissed  pieces that a person said do not matter; case and spaces do not count
  */
 export function openPhrases(reading: LabelReading | null, dismissed: readonly string[]): string[] {
   if (!reading || reading.unread.length === 0) return []
   const settled = new Set(dismissed.map(normal))
-  return [...new Set(reading.unread)].filter((piece) => !settled.has(normal(piece)) && !isIdentity(piece))
+  return [...new Set(reading.unread)].filter(
+    (piece) =>
+      !settled.has(normal(piece)) &&
+      (!isIdentity(piece) || isKind(piece) || tells(piece, reading) || hasOpenFigure(piece, reading)),
+  )
+}
+
+/** What a phrase that was not read speaks of, as far as one word in it tells. */
+export function speaksOf(piece: string, of: 'isolation' | 'polarity'): boolean {
+  const { kinds, isOfPolarity } = tellingOf(piece, endOfExplained)
+  return of === 'polarity' ? isOfPolarity : kinds.has('isolation')
+}
+
+/** "AC" that stands beside nothing: of which side is not known. */
+function isKind(piece: string): boolean {
+  const upper = foldWord(piece)
+  const word = lexicon().words.longest(upper, 0, () => true)
+  const isWhole = word?.end === upper.length && (word.value.meaning === 'ac' || word.value.meaning === 'dc')
+  return isWhole || /^[~=]$/.test(upper)
+}
+
+/** Whether a piece has a word that matters even alone. */
+function tells(piece: string, { input, outputs }: LabelReading): boolean {
+  const { kinds, isOfPolarity } = tellingOf(piece, endOfExplained)
+  const isListed =
+    (input?.voltages.length ?? 0) > 1 || outputs.length > 1 || outputs.some(({ voltageMaxV }) => voltageMaxV !== null)
+  return isOfPolarity || [...kinds].some((kind) => kind !== 'setting' || !isListed)
+}
+
+/** Where a phrase of two words or more that only names something ends. */
+function endOfExplained(text: string, at: number): number {
+  built ??= build()
+  const edge = (index: number): boolean => !(isPart(text.charAt(index - 1)) && isPart(text.charAt(index)))
+  const known = Math.max(
+    built.closed.longest(text, at, edge)?.end ?? 0,
+    lexicon().words.longest(text, at, edge)?.end ?? 0,
+  )
+  return text.slice(at, known).includes(' ') || isIdeograph(text.charAt(at)) ? known : 0
 }
 
 /** Whether a piece only names the thing, its maker, its marks or its size. */

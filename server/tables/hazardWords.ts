@@ -1,4 +1,5 @@
 import { frozen } from './frozen.js'
+import { isolationDenied } from './isolationWords.js'
 import { commonPractice, fromMemory, type Source } from './source.js'
 import { table } from './table.js'
 
@@ -93,6 +94,16 @@ export const hazardMeanings = frozen({
     'Its outlets give pulses, half waves or alternating current, by a knob from nothing to far above what the machine takes.',
     'Use a supply that is made for machines.',
   ),
+  'supply for LED lamps': unknown(
+    'Supplies for LED lamps hold a voltage or a current; on one that holds a current a machine meets its ceiling, often 40 V to 60 V.',
+    'Find out from its maker’s data whether it holds its voltage; or use a power supply made for machines.',
+  ),
+  'marked as faulty, recalled or not to be used': left(
+    unknown(
+      'Somebody found something wrong with it, or its maker did; what it was may be what shocks, burns or destroys the machine.',
+      'Do not plug it in before you know who marked it and why, and it was repaired and tested.',
+    ),
+  ),
   'short-time or intermittent duty': caution(
     'Volts and amperes hold for that time only; left on longer it overheats.',
     'Keep to the printed time and let it cool as long as it says; for a machine that stays on use a supply for continuous use.',
@@ -124,6 +135,7 @@ export const hazardMeanings = frozen({
   'check or set the voltage selector': step('The position of its selector is asked for.'),
   'replace fuse only by the same': step('What is fitted is compared with what is printed.'),
   'do not join outputs in series': step('Outputs in series exceed what their insulation is made for.'),
+  'indoors and dry only': step('It is made for dry rooms, and for whole cords.'),
   'no parts inside to be serviced': step('Not to be opened by its owner.'),
 } as const satisfies Record<string, Meaning<HazardDecides>>)
 
@@ -189,6 +201,237 @@ const words = (language: HazardLanguage, meaning: HazardMeaning, text: string, s
 
 /** Words of hazard by meaning and language. */
 export const hazardWords: readonly HazardWords[] = frozen([
+  ...isolationDenied.map((row): HazardWords => ({ ...row, meaning: 'not isolated from the mains, live chassis' })),
+  words(
+    'en',
+    'autotransformer as a supply',
+    'AUTOTRANSFO; AUTOTRAFO; AUTO TRAFO; SINGLE WINDING TRANSFORMER; SINGLE COIL TRANSFORMER; VARIABLE AUTOTRANSFORMER',
+    memory,
+  ),
+  words(
+    'de',
+    'autotransformer as a supply',
+    '*AUTOTRAFO*; *AUTOTRANSFO*; REGELTRAFO OHNE TRENNUNG; SPARSCHALTUNG*',
+    memory,
+  ),
+  words('fr', 'autotransformer as a supply', 'AUTOTRANSFO*; AUTO TRANSFO*', memory),
+  words(
+    'zh',
+    'autotransformer as a supply',
+    '单卷变压器; 單捲變壓器; 单卷; 单圈变压器; 单绕组变压器; 自藕变压器',
+    memory,
+  ),
+  words('uk', 'autotransformer as a supply', 'АВТОТРАНСФОРМАТОР*', memory),
+  words('tr', 'autotransformer as a supply', 'OTOTRANSFORMATÖR*; OTO TRAFO; OTOTRAFO', memory),
+  words('ro', 'autotransformer as a supply', 'AUTOTRANSFORMATOR*', memory),
+  words('el', 'autotransformer as a supply', 'ΑΥΤΟΜΕΤΑΣΧΗΜΑΤΙΣΤ*', memory),
+  words(
+    'en',
+    'charger: for batteries only',
+    'CHG; CHGR; BATT CHG; CHARGES BATTERIES; CHARGES BATTERY; CHARGE BATTERIES; CHARGING ONLY; FOR … BATTERY ONLY; FOR … BATTERIES ONLY; FOR … CELLS ONLY; FOR … ACCUMULATORS ONLY',
+    memory,
+  ),
+  words('de', 'charger: for batteries only', 'FÜR … AKKUS; NUR FÜR … BATTERIEN; LÄDT AKKUS; LÄDT BATTERIEN', memory),
+  words(
+    'fr',
+    'charger: for batteries only',
+    'POUR … ACCUS; POUR … ACCUMULATEURS; RECHARGE BATTERIE*; CHARGE BATTERIE*',
+    memory,
+  ),
+  words('ru', 'charger: for batteries only', 'ЗУ; З У; ЗАРЯДН*', memory),
+  words('uk', 'charger: for batteries only', 'ЗАРЯДН*; ЗП', memory),
+  words(
+    'en',
+    'constant current, LED driver',
+    'CC MODE; CC OUTPUT; CONSTANT CURRENT MODE; CURRENT MODE OUTPUT; C C MODE',
+    memory,
+  ),
+  words(
+    'en',
+    'supply for LED lamps',
+    'LED POWER SUPPLY; LED POWER SUPPLIES; LED PSU; LED TRANSFORMER; LED POWER; SUPPLY FOR LED; LED SUPPLY; LED LIGHTING SUPPLY; POWER SUPPLY FOR LED*',
+    memory,
+  ),
+  words(
+    'de',
+    'supply for LED lamps',
+    'LED NETZTEIL*; LED TRAFO*; LED NETZGERÄT*; NETZTEIL FÜR LED*; LED STROMVERSORGUNG*',
+    memory,
+  ),
+  words('fr', 'supply for LED lamps', 'ALIMENTATION LED; ALIMENTATION POUR LED*; TRANSFORMATEUR LED', memory),
+  words(
+    'es',
+    'supply for LED lamps',
+    'FUENTE LED; FUENTE PARA LED*; FUENTE DE ALIMENTACIÓN LED; TRANSFORMADOR LED',
+    memory,
+  ),
+  words('it', 'supply for LED lamps', 'ALIMENTATORE LED; ALIMENTATORE PER LED*; TRASFORMATORE LED', memory),
+  words('pt', 'supply for LED lamps', 'FONTE LED; FONTE PARA LED*', memory),
+  words('nl', 'supply for LED lamps', 'LED VOEDING*; VOEDING VOOR LED*; LED TRAFO', memory),
+  words('sv', 'supply for LED lamps', 'LED NÄTDEL*; LED TRAFO', memory),
+  words('pl', 'supply for LED lamps', 'ZASILACZ LED; ZASILACZ DO LED', memory),
+  words('ru', 'supply for LED lamps', 'БЛОК ПИТАНИЯ ДЛЯ СВЕТОДИОД*; БЛОК ПИТАНИЯ LED; LED БЛОК ПИТАНИЯ', memory),
+  words('zh', 'supply for LED lamps', 'LED电源; LED開關電源', memory),
+  words('ja', 'supply for LED lamps', 'LED電源; LED用電源', memory),
+  words('ko', 'supply for LED lamps', 'LED전원; LED용 전원', memory),
+  words(
+    'en',
+    'marked as faulty, recalled or not to be used',
+    'DEFECT; DEFECTIVE; FAULTY; BROKEN; DAMAGED; DEAD; DO NOT USE; DONT USE; NOT FOR USE; UNFIT FOR USE; UNSAFE; NOT SAFE; OUT OF ORDER; OUT OF SERVICE; RECALL; RECALLED; SUBJECT TO RECALL; SAFETY RECALL; PRODUCT RECALL; CONDEMNED; FAILED; FAILED TEST; FAILED PAT; SCRAP; SCRAPPED; FOR PARTS ONLY; FOR PARTS; FOR REPAIR; NEEDS REPAIR; NOT WORKING; DOES NOT WORK; DO NOT CONNECT; DO NOT PLUG IN; DO NOT POWER; DO NOT SWITCH ON; DO NOT TURN ON; REJECTED; WITHDRAWN; NOT TESTED; UNTESTED',
+    memory,
+  ),
+  words(
+    'de',
+    'marked as faulty, recalled or not to be used',
+    'DEFEKT*; KAPUTT; SCHADHAFT; FEHLERHAFT; BESCHÄDIGT; NICHT BENUTZEN; NICHT VERWENDEN; NICHT ANSCHLIESSEN; NICHT EINSCHALTEN; AUSSER BETRIEB; GESPERRT; RÜCKRUF; ZURÜCKGERUFEN; AUSGEMUSTERT; SCHROTT; NICHT GEPRÜFT; UNGEPRÜFT; NICHT IN BETRIEB NEHMEN',
+    memory,
+  ),
+  words(
+    'fr',
+    'marked as faulty, recalled or not to be used',
+    "DÉFECTUEU*; EN PANNE; HORS SERVICE; NE PAS UTILISER; NE PAS BRANCHER; RAPPELÉ; RAPPEL PRODUIT; ENDOMMAGÉ; HORS D'USAGE; À RÉPARER; NON TESTÉ",
+    memory,
+  ),
+  words(
+    'es',
+    'marked as faulty, recalled or not to be used',
+    'DEFECTUOS*; AVERIAD*; DAÑAD*; NO USAR; NO UTILIZAR; NO CONECTAR; NO FUNCIONA; FUERA DE SERVICIO; RETIRADO',
+    memory,
+  ),
+  words(
+    'it',
+    'marked as faulty, recalled or not to be used',
+    'DIFETTOS*; GUASTO; ROTTO; DANNEGGIAT*; NON USARE; NON UTILIZZARE; NON COLLEGARE; FUORI SERVIZIO; RICHIAMATO; NON FUNZIONANTE',
+    memory,
+  ),
+  words(
+    'pt',
+    'marked as faulty, recalled or not to be used',
+    'DEFEITUOS*; COM DEFEITO; AVARIAD*; ESTRAGADO; DANIFICAD*; NÃO USAR; NÃO UTILIZAR; NÃO LIGAR; FORA DE SERVIÇO; RECOLHIDO',
+    memory,
+  ),
+  words(
+    'nl',
+    'marked as faulty, recalled or not to be used',
+    'DEFECT; KAPOT; BESCHADIGD; NIET GEBRUIKEN; NIET AANSLUITEN; BUITEN GEBRUIK; TERUGGEROEPEN; AFGEKEURD',
+    memory,
+  ),
+  words(
+    'sv',
+    'marked as faulty, recalled or not to be used',
+    'DEFEKT; TRASIG*; SKADAD*; ANVÄND EJ; ANVÄND INTE; FÅR EJ ANVÄNDAS; UR FUNKTION; ÅTERKALLAD*; KASSERAD; TRASIGT',
+    memory,
+  ),
+  words(
+    'da',
+    'marked as faulty, recalled or not to be used',
+    'DEFEKT; BESKADIGET; MÅ IKKE BRUGES; BRUG IKKE; UDE AF DRIFT; TILBAGEKALDT; KASSERET; I STYKKER',
+    memory,
+  ),
+  words(
+    'no',
+    'marked as faulty, recalled or not to be used',
+    'DEFEKT; ØDELAGT; SKADET; MÅ IKKE BRUKES; BRUK IKKE; SKAL IKKE BRUKES; UTE AV DRIFT; TILBAKEKALT; KASSERT',
+    memory,
+  ),
+  words(
+    'fi',
+    'marked as faulty, recalled or not to be used',
+    'VIALLINEN; RIKKI; EPÄKUNNOSSA; VAURIOITUNUT; EI SAA KÄYTTÄÄ; ÄLÄ KÄYTÄ; POISTETTU KÄYTÖSTÄ; TAKAISINVEDETTY; HYLÄTTY',
+    memory,
+  ),
+  words(
+    'pl',
+    'marked as faulty, recalled or not to be used',
+    'USZKODZON*; ZEPSUT*; WADLIW*; NIESPRAWN*; NIE UŻYWAĆ; NIE PODŁĄCZAĆ; WYCOFAN*; NIE WŁĄCZAĆ',
+    memory,
+  ),
+  words(
+    'cs',
+    'marked as faulty, recalled or not to be used',
+    'VADN*; POŠKOZEN*; ROZBIT*; NEPOUŽÍVAT; NEPOUŽÍVEJTE; NEZAPOJOVAT; NEZAPÍNAT; MIMO PROVOZ; NEFUNKČNÍ; STAŽENO Z TRHU; PORUCHA',
+    memory,
+  ),
+  words(
+    'hu',
+    'marked as faulty, recalled or not to be used',
+    'HIBÁS; SÉRÜLT; NE HASZNÁLJA; NEM HASZNÁLHATÓ; HASZNÁLATI TILALOM; VISSZAHÍVOTT; ÜZEMKÉPTELEN',
+    memory,
+  ),
+  words(
+    'ru',
+    'marked as faulty, recalled or not to be used',
+    'НЕИСПРАВ*; БРАК; СЛОМАН*; ПОВРЕЖДЕН*; ПОВРЕЖДЁН*; ДЕФЕКТ*; НЕ ИСПОЛЬЗОВАТЬ; НЕ ВКЛЮЧАТЬ; НЕ ПОДКЛЮЧАТЬ; ОТОЗВАН*; СПИСАН*; НЕ РАБОТАЕТ; ЗАПРЕЩЕНО К ИСПОЛЬЗОВАНИЮ',
+    memory,
+  ),
+  words(
+    'uk',
+    'marked as faulty, recalled or not to be used',
+    'НЕСПРАВН*; ПОШКОДЖЕН*; ЗЛАМАН*; НЕ ВИКОРИСТОВУВАТИ; НЕ ВМИКАТИ; НЕ ПІДКЛЮЧАТИ',
+    memory,
+  ),
+  words(
+    'tr',
+    'marked as faulty, recalled or not to be used',
+    'ARIZALI; BOZUK; HASARLI; KULLANMAYIN; KULLANILMAZ; TAKMAYIN',
+    memory,
+  ),
+  words(
+    'ro',
+    'marked as faulty, recalled or not to be used',
+    'DEFECT*; STRICAT; NU UTILIZAȚI; NU FOLOSIȚI; NU CONECTAȚI',
+    memory,
+  ),
+  words('hr', 'marked as faulty, recalled or not to be used', 'NEISPRAV*; POKVAREN*; OŠTEĆEN*; NE KORISTITI', memory),
+  words('el', 'marked as faulty, recalled or not to be used', 'ΕΛΑΤΤΩΜΑΤΙΚ*; ΧΑΛΑΣΜΕΝΟ; ΜΗ ΧΡΗΣΙΜΟΠΟΙΕΙΤΕ', memory),
+  words(
+    'ja',
+    'marked as faulty, recalled or not to be used',
+    '故障; 不良品; 不良; 使用禁止; 使用不可; 使用しないでください; 使わないでください; リコール; 破損; ジャンク',
+    memory,
+  ),
+  words(
+    'zh',
+    'marked as faulty, recalled or not to be used',
+    '故障; 损坏; 損壞; 不良品; 禁止使用; 请勿使用; 請勿使用; 召回; 报废; 報廢; 已坏',
+    memory,
+  ),
+  words(
+    'ko',
+    'marked as faulty, recalled or not to be used',
+    '고장; 불량; 파손; 사용금지; 사용 금지; 사용하지 마십시오; 리콜; 폐기',
+    memory,
+  ),
+  words(
+    'en',
+    'indoors and dry only',
+    'DO NOT USE OUTDOORS; DO NOT USE OUTSIDE; DO NOT USE OUT OF DOORS; DO NOT USE IN WET; DO NOT USE IN RAIN; DO NOT USE NEAR WATER; DO NOT USE WHEN WET; DO NOT USE IN THE RAIN; DO NOT USE IN DAMP; DO NOT USE IN BATHROOM; DO NOT USE IF … DAMAGED; DO NOT USE IF DAMAGED; NOT FOR USE OUTDOORS; NOT FOR OUTDOOR USE; DO NOT USE UNDER WATER; DO NOT USE EXTENSION CORD',
+    memory,
+  ),
+  words(
+    'fr',
+    'indoors and dry only',
+    "NE PAS UTILISER À L'EXTÉRIEUR; NE PAS UTILISER DEHORS; NE PAS UTILISER SI … ENDOMMAGÉ; NE PAS UTILISER PRÈS DE L'EAU; NE PAS UTILISER EN EXTÉRIEUR",
+    memory,
+  ),
+  words(
+    'es',
+    'indoors and dry only',
+    'NO USAR EN EXTERIORES; NO USAR A LA INTEMPERIE; NO UTILIZAR EN EXTERIORES; NO USAR CERCA DEL AGUA',
+    memory,
+  ),
+  words(
+    'it',
+    'indoors and dry only',
+    "NON USARE ALL'APERTO; NON USARE ALL'ESTERNO; NON UTILIZZARE ALL'APERTO; NON UTILIZZARE ALL'ESTERNO",
+    memory,
+  ),
+  words('pt', 'indoors and dry only', 'NÃO USAR AO AR LIVRE; NÃO UTILIZAR AO AR LIVRE; NÃO USAR NO EXTERIOR', memory),
+  words('de', 'indoors and dry only', 'NICHT IM FREIEN VERWENDEN; NICHT IM FREIEN BENUTZEN', memory),
+  words('nl', 'indoors and dry only', 'NIET BUITEN GEBRUIKEN; NIET BUITENSHUIS GEBRUIKEN', memory),
+  words('ru', 'indoors and dry only', 'НЕ ИСПОЛЬЗОВАТЬ ВНЕ ПОМЕЩЕНИЙ; НЕ ИСПОЛЬЗОВАТЬ НА УЛИЦЕ', memory),
+  words('zh', 'indoors and dry only', '请勿在室外使用; 禁止在室外使用; 禁止户外使用', memory),
+  words('ja', 'indoors and dry only', '屋外使用禁止; 屋外で使用しないでください; 屋外で使わないでください', memory),
   words(
     'en',
     'not isolated from the mains, live chassis',
@@ -547,7 +790,7 @@ export const hazardWords: readonly HazardWords[] = frozen([
   words(
     'zh',
     'constant current, LED driver',
-    '恒流; LED驱动; 定电流; 定電流; 恒流源; 恆流; LED驅動; LED驱动器; LED驱动电源',
+    '恒流; 定电流; 定電流; 恒流源; 恆流; LED驅動; LED驱动器; LED驱动电源',
     memory,
   ),
   words('ko', 'constant current, LED driver', '정전류; LED 드라이버', memory),
@@ -925,7 +1168,7 @@ export const hazardWords: readonly HazardWords[] = frozen([
   words(
     'de',
     'short-time or intermittent duty',
-    'KB # MIN; KB # MINUTEN; KURZZEITBETRIEB*; KURZBETRIEB*; KURZZEITIG; AUSSETZBETRIEB*; AB # %; ED # %; EINSCHALTDAUER # %; # MIN EIN; # MIN KB; INT # MIN; BETRIEBSZEIT # MIN; NICHT FÜR DAUERBETRIEB; KEIN DAUERBETRIEB; NICHT DAUERBETRIEBSFEST; MAX # MIN BETRIEB; MAX BETRIEBSDAUER # MIN',
+    'KB #; KB # MIN; KB # MINUTEN; KURZZEITBETRIEB*; KURZBETRIEB*; KURZZEITIG; AUSSETZBETRIEB*; AB # %; ED # %; EINSCHALTDAUER # %; # MIN EIN; # MIN KB; INT # MIN; BETRIEBSZEIT # MIN; NICHT FÜR DAUERBETRIEB; KEIN DAUERBETRIEB; NICHT DAUERBETRIEBSFEST; MAX # MIN BETRIEB; MAX BETRIEBSDAUER # MIN',
     memory,
   ),
   words(

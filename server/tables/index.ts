@@ -37,6 +37,7 @@ import { safetyLimitsTable } from './safetyTestLimits.js'
 import { socketsTable } from './socketFaces.js'
 import { stopWordsTable } from './stopWords.js'
 import type { Table } from './table.js'
+import { tellingWordsTable } from './tellingWords.js'
 import { allowedRiseTable, regulationTable } from './transformerRegulation.js'
 import { usbTable } from './usbPower.js'
 
@@ -65,6 +66,7 @@ export const groups = frozen({
     hazardWordsTable,
     plateSayingsTable,
     identityWordsTable,
+    tellingWordsTable,
     plateUnitsTable,
     plugWordsTable,
     lookAlikesTable,

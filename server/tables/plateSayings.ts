@@ -59,8 +59,21 @@ export const plateSayings: readonly PlateSaying[] = frozen([
   apart('regulated', 'cs', 'stabilizovan\\p{L}*'),
   says('regulated', 'ja', '安定化'),
 
-  says('unregulated', 'en', '\\bunreg(?:ulated)?\\b', 'unstabili[sz]', '(?:non|not|no)[- ]?(?:regul|stabili[sz])'),
-  says('unregulated', 'de', '\\bungeregelt', 'nicht[- ]?(?:stabilis|geregel|regul)'),
+  says(
+    'unregulated',
+    'en',
+    '\\bunreg(?:ulated)?\\b',
+    'unstabili[sz]',
+    '(?:non|not|no)[- ]?(?:regul|stabili[sz])',
+    '(?:regulat|stabili[sz])(?:ed|ion)\\s*[:=]\\s*(?:no|none)\\b',
+  ),
+  says(
+    'unregulated',
+    'de',
+    '\\bungeregelt',
+    'nicht[- ]?(?:stabilis|geregel|regul)',
+    '(?:stabilisiert|geregelt)\\s*[:=]\\s*nein\\b',
+  ),
   says('unregulated', 'fr', 'non[- ]?(?:r[ée]gul|stabilis)'),
   says('unregulated', 'es', 'no[- ]?(?:regul|e?stabili)'),
   says('unregulated', 'it', 'non[- ]?(?:regol|stabiliz)'),

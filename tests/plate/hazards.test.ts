@@ -68,6 +68,47 @@ describe('words of hazard', () => {
     expect(meanings(text)).toContain(meaning)
   })
 
+  // from the head: how tape, stamps, scans and other spellings print them
+  it.each<[string, HazardMeaning, string]>([
+    ['a nought for a letter', live, 'NOT IS0LATED'],
+    ['a one for a letter', live, 'N0T 1SOLATED FROM MA1NS'],
+    ['letters set apart', live, 'N O T  I S O L A T E D'],
+    ['words run together', live, 'NOTISOLATED'],
+    ['words run together with others', live, 'OUTPUTNOTISOLATEDFROMMAINS'],
+    ['a prefix', live, 'UN-ISOLATED'],
+    ['the denial behind', live, 'ISOLATED: NO'],
+    ['another word for isolated', live, 'NOT INSULATED FROM MAINS'],
+    ['the manner before the denial', live, 'GALVANISCH NICHT GETRENNT'],
+    ['the manner behind the denial', live, 'NIET ELEKTRISCH GESCHEIDEN'],
+    ['a language that denies behind', live, 'İZOLE DEĞİL'],
+    ['signs that deny behind', live, '絶縁されていない'],
+    ['an umlaut written out', charger, 'LADEGERAET'],
+    ['an umlaut written out in a compound', charger, 'SCHNELL-LADEGERAET'],
+    ['a compound in parts', 'autotransformer as a supply', 'SPAR-TRAFO'],
+    ['a compound in words', 'autotransformer as a supply', 'SPAR TRANSFORMATOR'],
+    ['a compound in parts of another alphabet', 'autotransformer as a supply', 'АВТО-ТРАНСФОРМАТОР'],
+    ['a line end in a compound', 'constant current, LED driver', 'KONSTANT-\nSTROM 700mA'],
+    ['the name of a use', 'supply for LED lamps', 'SELV LED POWER SUPPLY'],
+    ['a battery that is named', charger, 'FOR Ni-Cd BATTERY ONLY'],
+    ['a tag', 'marked as faulty, recalled or not to be used', 'DEFEKT!'],
+  ])('are found in damaged print and other spellings: %s', (_, meaning, text) => {
+    expect(meanings(text)).toContain(meaning)
+  })
+
+  it.each([
+    // the end of one word and the beginning of the next
+    ['CHARGE RESISTIVE'],
+    ['MODEL LA-DER 5'],
+    ['ISOLATED OUTPUT'],
+    ['GALVANISCH GETRENNT'],
+  ])('are none where only letters agree: %s', (text) => {
+    expect(meanings(text)).toEqual([])
+  })
+
+  it('forbid no use where they only ask for care', () => {
+    expect(meanings('DO NOT USE OUTDOORS')).toEqual(['indoors and dry only'])
+  })
+
   it.each([
     ['NOT A CHARGER OUTPUT 12V'],
     ['DO NOT USE AS BATTERY CHARGER'],

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { parse } from 'csv-parse/sync'
 import { describe, expect, it } from 'vitest'
-import { openPhrases } from '../../server/plate/openPhrases.js'
+import { openPhrases, speaksOf } from '../../server/plate/openPhrases.js'
 import { readPlate } from '../../server/plate/readPlate.js'
 import { benches } from './collected/benches.js'
 import { eastern } from './collected/eastern.js'
@@ -45,6 +45,44 @@ describe('phrases that matter unread', () => {
     ['OUTPUT 12V⎓ 1A\n必须保持通风良好', '必须保持通风良好'],
   ])('are seen in %s', (text, phrase) => {
     expect(open(text)).toEqual([phrase])
+  })
+
+  // from the head: one word, one figure or one sign that may turn the rest into its opposite
+  it.each([
+    ['OUTPUT 12V⎓ 1A\nTIP NOT POSITIVE', 'TIP NOT POSITIVE'],
+    ['OUTPUT 12V⎓ 1A\nCENTER GROUND', 'CENTER GROUND'],
+    ['OUTPUT 12V⎓ 1A\n⊖-C-⊕', '⊖-C-⊕'],
+    ['OUTPUT 12V⎓ 1A\nVIA STEP-DOWN', 'VIA STEP-DOWN'],
+    ['OUTPUT 12V⎓ 1A\nMODIFIED', 'MODIFIED'],
+    ['OUTPUT 12V⎓ 1A\nUMGEBAUT', 'UMGEBAUT'],
+    ['OUTPUT 12V⎓ 1A\nНЕ ДЛЯ РАДИО', 'НЕ ДЛЯ РАДИО'],
+    ['OUTPUT 12V⎓ 1A\n禁止改造', '禁止改造'],
+    ['OUTPUT 12V⎓ 2A\n18W', '18W'],
+    ['OUTPUT 12V⎓ 1A\n(5 SEC)', '5 SEC'],
+  ])('are seen in one word or figure: %s', (text, phrase) => {
+    expect(open(text)).toEqual([phrase])
+  })
+
+  it.each([
+    // what was read explains it
+    ['INPUT 230V~ 50Hz OUTPUT 12V⎓ 2A\nPOWER ADAPTER 12V 24W'],
+    ['OUTPUT 12V⎓ 1A\nSERIAL NO 4007'],
+    ['OUTPUT 12V⎓ 1A\nMODEL NO. AX 7'],
+    ['OUTPUT 12V⎓ 1A\nDO NOT DISPOSE'],
+  ])('are none where the word or the figure is explained: %s', (text) => {
+    expect(open(text)).toEqual([])
+  })
+
+  it.each<[string, 'isolation' | 'polarity' | null]>([
+    ['TIP NOT POSITIVE', 'polarity'],
+    ['CENTRE EARTH', 'polarity'],
+    ['+/- SELECTABLE', 'polarity'],
+    ['UMGEKEHRT', 'polarity'],
+    ['INSULATION UNKNOWN', 'isolation'],
+    ['ИЗОЛЯЦИЯ 1', 'isolation'],
+    ['NOT FOR RADIOS', null],
+  ])('speak of %s: %s', (piece, of) => {
+    expect([speaksOf(piece, 'isolation'), speaksOf(piece, 'polarity')]).toEqual([of === 'isolation', of === 'polarity'])
   })
 
   it.each([

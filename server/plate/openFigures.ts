@@ -1,0 +1,54 @@
+import { foldWord } from './fold.js'
+import type { LabelReading } from './labelReading.js'
+
+/** Figures with a unit that decides, and no part of a code. */
+const figures =
+  /(?<![\p{L}\d.,\-/?_±])(\d+(?:[.,]\d+)?|[\d?_■]*[?_■][\d?_■]*)\s?(K|M)?(VOLTS?|AMPS?|AMPERES?|WATTS?|VA|V|A|W|HZ|SECONDS?|SECS?|MINUTES?|MINS?|В|А|МА|ВТ|ВА|ГЦ|МИН|СЕК|伏|安|瓦|秒|分)(?![\p{L}\d]|-\p{L})/gu
+
+/** How near a figure must be to one that was read to be the same [1]. */
+const same = 0.02
+
+/**
+ * Whether an unread piece has a figure that what was read does not explain: volts, amperes or hertz that stand nowhere in the reading, watts
+ * that are less than the outputs give together, a time.
+ */
+export function hasOpenFigure(piece: string, reading: LabelReading): boolean {
+  return [...foldWord(piece).matchAll(figures)].some(([, digits = '', scale, unit = '']) => {
+    const plain = Number(digits.replace(',', '.'))
+    if (Number.isNaN(plain)) return true
+    // "ripple 50 mV", "capacity 2.6 kW"
+    if ((scale === 'M' && !/^A/.test(unit)) || (scale === 'K' && /^W/.test(unit))) return false
+    const value = plain * (scale === 'K' ? 1000 : scale === 'M' || unit === 'МА' ? 0.001 : 1)
+    return !isExplained(value, unit, reading)
+  })
+}
+
+const near = (value: number, other: number): boolean => Math.abs(value - other) <= same * Math.abs(other)
+
+/** What a supply takes with nothing connected is printed beside its efficiency; more than this is something else [W]. */
+const noLoadMostW = 0.5
+
+function isExplained(value: number, unit: string, { input, outputs, takes, outputsTotalW }: LabelReading): boolean {
+  const rails = [...outputs, ...takes]
+  const any = (known: readonly (number | null | undefined)[]): boolean =>
+    known.some((one) => one != null && near(value, one))
+  if (/^(?:VOLTS?|V|В|伏)$/u.test(unit))
+    return (
+      (input?.voltages ?? []).some(({ min, max }) => value >= min * (1 - same) && value <= max * (1 + same)) ||
+      any(rails.flatMap(({ voltageV, voltageMaxV }) => [Math.abs(voltageV), voltageMaxV]))
+    )
+  if (/^(?:AMP|A$|А$|МА$|安)/u.test(unit)) return any([input?.currentA, ...rails.map(({ currentA }) => currentA)])
+  if (/^(?:HZ|ГЦ)$/u.test(unit)) return any(input?.frequenciesHz ?? [])
+  if (/^(?:W|VA|ВТ|ВА|瓦)/u.test(unit)) {
+    if (value <= noLoadMostW) return true
+    const powers = rails.map(
+      ({ voltageV, currentA, powerW, powerVA }) => powerW ?? powerVA ?? (currentA ?? Number.NaN) * Math.abs(voltageV),
+    )
+    const total = powers.reduce((sum, power) => sum + power, 0)
+    return (
+      any([input?.powerW, input?.powerVA, outputsTotalW, ...powers]) ||
+      (rails.length > 0 && value >= total * (1 - same))
+    )
+  }
+  return false
+}

@@ -1,0 +1,64 @@
+import { frozen } from './frozen.js'
+import { commonPractice, type Source } from './source.js'
+import { table } from './table.js'
+
+/**
+ * What a word that stands unread may change: a denial or a condition takes away what the figures promise, a state says that the thing is
+ * not as it was made, a setting that more than one voltage can be had, an isolation word speaks of what parts the output from the mains, a polarity word of the signs on the plug.
+ */
+export type TellingKind = 'denial' | 'condition' | 'state' | 'setting' | 'isolation' | 'polarity'
+
+/** Words of one kind, in any language. `*` at the end stands for letters that go on. */
+export interface TellingWords {
+  readonly kind: TellingKind
+  readonly words: readonly string[]
+  readonly source: Source
+}
+
+const practice = commonPractice(
+  'Words that change what figures mean',
+  'left unread they may turn what was read into its opposite, so they are told even where they stand alone',
+)
+
+const words = (kind: TellingKind, text: string): TellingWords => ({ kind, words: text.split('; '), source: practice })
+
+/** Words that matter even where one alone is left unread. Denials and the words for the polarity stand in the table of polarity words, too. */
+export const tellingWords: readonly TellingWords[] = frozen([
+  words(
+    'denial',
+    'NOT; NO; NON; NEVER; NONE; WITHOUT; EXCEPT; UNLESS; CANNOT; CANT; DONT; ISNT; FORBIDDEN; PROHIBITED; NICHT; KEIN*; OHNE; NIE; NIEMALS; AUSSER; VERBOTEN; NEIN; PAS; SANS; JAMAIS; SAUF; INTERDIT*; AUCUN*; SIN; NUNCA; PROHIBID*; NINGUN*; EXCEPTO; SENZA; MAI; VIETATO; ECCETTO; NAO; SEM; PROIBID*; EXCETO; GEEN; NIET; ZONDER; NOOIT; VERBODEN; BEHALVE; EJ; INTE; ICKE; UTAN; ALDRIG; FÖRBJUD*; IKKE; UDEN; UTEN; ALDRI; FORBUDT; EI; EIVAT; ILMAN; ÄLÄ; KIELLETTY; NIE; BEZ; BRAK; ZABRONION*; NELZE; NENÍ; ZAKÁZÁN*; ŽÁDN*; NEM; TILOS; NÉLKÜL; NINCS; НЕ; НЕТ; БЕЗ; НЕЛЬЗЯ; ЗАПРЕЩ*; КРОМЕ; НЕМАЄ; НІ; ЗАБОРОН*; DEĞİL; YOK; YASAK*; HAYIR; NU; FĂRĂ; INTERZIS; NIJE; NEMA; ZABRANJENO; НЯМА; ΜΗ; ΔΕΝ; ΧΩΡΙΣ; ΌΧΙ; ΑΠΑΓΟΡ*; 不; 非; 未; 禁; 勿; 没有; 沒有; なし; ない; ません; 禁止; 不可; 않; 없; 금지; 아님',
+  ),
+  words(
+    'condition',
+    'ONLY WITH; ONLY WHEN; ONLY IF; ONLY FOR; ONLY ON; ONLY VIA; VIA; THROUGH; IF; UNTIL; MUST; REQUIRES; ONLY AFTER; SPECIAL; LIMITED TO; MAX LOAD; FORMERLY; C C; CC; NUR MIT; NUR BEI; NUR WENN; NUR FÜR; NUR ÜBER; NUR AN; MUSS; SEULEMENT; UNIQUEMENT; SOLO CON; SOLO PER; SOLO PARA; SOLAMENTE; SOMENTE; APENAS; ALLEEN; UITSLUITEND; ENDAST; BARA; KUN; BARE; VAIN; AINOASTAAN; TYLKO; WYŁĄCZNIE; POUZE; JEN; CSAK; ТОЛЬКО; ЛИШЬ; ТІЛЬКИ; ЛИШЕ; SADECE; YALNIZ*; NUMAI; DOAR; SAMO; ΜΌΝΟ; 仅限; 只能; 专用; 專用; 必须; 須; 専用; のみ; 限定; 전용; 반드시',
+  ),
+  words(
+    'state',
+    'DEFECT*; BROKEN; DAMAGED; MODIFIED; MODIFICATION; CONVERTED; ALTERED; REWIRED; REPAIRED; REBUILT; CHANGED; BYPASSED; BRIDGED; REMOVED; DISABLED; DISCONNECTED; REPLACED; HIGHER; LOWER; OFF LOAD; UNLOADED; OPEN CIRCUIT; LIVE; DANGER; DANGEROUS; LETHAL; GEFAHR; LEBENSGEFAHR; UMGEBAUT; GEÄNDERT; VERÄNDERT; ÜBERBRÜCKT; REPARIERT; LEERLAUF*; MODIFIÉ*; DANGER DE MORT; À VIDE; MODIFICAD*; PELIGRO; EN VACÍO; MODIFICAT*; PERICOLO; A VUOTO; PERIGO; GEWIJZIGD; GEVAAR; ÄNDRAD; OMBYGGD; FARA; LIVSFARA; ÆNDRET; OMBYGGET; FARE; ENDRET; MUUTETTU; VAARA; ZMIENION*; PRZEROBION*; NIEBEZPIECZ*; UPRAVEN*; NEBEZPEČ*; MÓDOSÍT*; VESZÉLY*; ПЕРЕДЕЛ*; ИЗМЕНЕН*; ОПАСНО*; НЕБЕЗПЕЧ*; TEHLİKE*; 改造; 改装; 危险; 危險; 危険; 空载; 무부하; 위험; 개조',
+  ),
+  words(
+    'setting',
+    'ADJUSTABLE; VARIABLE; SWITCHABLE; SELECTABLE; UMSCHALTBAR; EINSTELLBAR; RÉGLABLE; COMMUTABLE; AJUSTABLE; CONMUTABLE; REGOLABILE; COMMUTABILE; COMUTÁVEL; AJUSTÁVEL; INSTELBAAR; OMSCHAKELBAAR; STÄLLBAR; OMKOPPLINGSBAR; SÄÄDETTÄVÄ; REGULOWAN*; PŘEPÍNATELN*; РЕГУЛИРУЕМ*; ПЕРЕКЛЮЧАЕМ*; AYARLI; 可调; 可調; 可変; 切替; 가변',
+  ),
+  words(
+    'isolation',
+    'ISOLAT*; INSULAT*; UNISOLAT*; POTENTIAL; GALVANIC*; SEPARATED FROM; CONNECTED TO MAINS; ISOLIER*; GETRENNT; TRENNUNG; POTENTIALFREI*; POTENZIAL*; GALVANISCH*; ISOLÉ*; ISOLEMENT; GALVANIQUE*; AISLAD*; AISLAMIENTO; GALVÁNIC*; ISOLAMENTO; ISOLAD*; GESCHEIDEN; SCHEIDING; GEÏSOLEERD; GALVANISK*; ISOLERAD*; ISOLERET; ISOLERT; ADSKILT; EROTETTU; ERISTETTY; GALVAANI*; IZOLOWAN*; IZOLACJ*; SEPARACJ*; GALWANICZN*; IZOLOVÁN*; ODDĚLEN*; GALVANICK*; SZIGETEL*; LEVÁLASZT*; GALVANIKUS*; ИЗОЛ*; РАЗВЯЗ*; ГАЛЬВАН*; ІЗОЛЬ*; РОЗВ*; İZOLE; İZOLASYON; YALITIM*; YALITIL*; IZOLAT; IZOLARE; IZOLIRAN*; ODVOJEN*; ИЗОЛИРАН*; ΑΠΟΜΟΝ*; ΜΟΝΩΣ*; 隔离; 隔離; 绝缘; 絕緣; 絶縁; 절연',
+  ),
+  words(
+    'polarity',
+    'REVERS*; INVERTED; POLARITY; OPPOSITE; SWAPPED; CROSSED; UMGEKEHRT; VERTAUSCHT; VERPOLT; UMPOLBAR; POLARITÄT; INVERSÉ*; RÉVERSIBLE; POLARITÉ; INVERTID*; INVERSA; POLARIDAD*; INVERTIT*; POLARITA; POLARIDADE; OMGEKEERD; OMGEDRAAID; POLARITEIT; OMVÄND*; OMKASTAD; POLARITET; OMVENDT; REVERSERT; KÄÄNTEINEN; NAPAISUUS; ODWRO*; BIEGUNOWO*; OPAČN*; OBRÁCEN*; FORDÍTOTT; POLARITÁS; ОБРАТН*; НАОБОРОТ; ПОЛЯРНОСТ*; ЗВОРОТН*; ПОЛЯРНІСТ*; TERS; KUTUP*; INVERSAT*; POLARITATE*; 极性相反; 反接; 极性; 極性; 逆極性; 極性反転; 극성',
+  ),
+])
+
+export const tellingWordsTable = table<TellingWords>({
+  name: 'telling-words',
+  title: 'Words that matter alone',
+  intro:
+    'Words that may turn what was read into its opposite. One of them left unread keeps the verdict at care, and the topic it speaks of at unknown, until a person says that it does not matter.',
+  rows: tellingWords,
+  id: ({ kind, words }) => [kind, words[0] ?? ''],
+  columns: [
+    { key: 'words', title: 'Words', between: '; ', filled: true },
+    { key: 'kind', title: 'Kind' },
+  ],
+})
