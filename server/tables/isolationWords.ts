@@ -1,3 +1,4 @@
+import { frozen } from './frozen.js'
 import type { HazardLanguage } from './hazardWords.js'
 import { commonPractice, type Source } from './source.js'
 

@@ -26,7 +26,7 @@ const words = (kind: TellingKind, text: string): TellingWords => ({ kind, words:
 export const tellingWords: readonly TellingWords[] = frozen([
   words(
     'denial',
-    'NOT; NO; NON; NEVER; NONE; WITHOUT; EXCEPT; UNLESS; CANNOT; CANT; DONT; ISNT; FORBIDDEN; PROHIBITED; NICHT; KEIN*; OHNE; NIE; NIEMALS; AUSSER; VERBOTEN; NEIN; PAS; SANS; JAMAIS; SAUF; INTERDIT*; AUCUN*; SIN; NUNCA; PROHIBID*; NINGUN*; EXCEPTO; SENZA; MAI; VIETATO; ECCETTO; NAO; SEM; PROIBID*; EXCETO; GEEN; NIET; ZONDER; NOOIT; VERBODEN; BEHALVE; EJ; INTE; ICKE; UTAN; ALDRIG; FÖRBJUD*; IKKE; UDEN; UTEN; ALDRI; FORBUDT; EI; EIVAT; ILMAN; ÄLÄ; KIELLETTY; NIE; BEZ; BRAK; ZABRONION*; NELZE; NENÍ; ZAKÁZÁN*; ŽÁDN*; NEM; TILOS; NÉLKÜL; NINCS; НЕ; НЕТ; БЕЗ; НЕЛЬЗЯ; ЗАПРЕЩ*; КРОМЕ; НЕМАЄ; НІ; ЗАБОРОН*; DEĞİL; YOK; YASAK*; HAYIR; NU; FĂRĂ; INTERZIS; NIJE; NEMA; ZABRANJENO; НЯМА; ΜΗ; ΔΕΝ; ΧΩΡΙΣ; ΌΧΙ; ΑΠΑΓΟΡ*; 不; 非; 未; 禁; 勿; 没有; 沒有; なし; ない; ません; 禁止; 不可; 않; 없; 금지; 아님',
+    'NOT; NO; NON; NEVER; NONE; WITHOUT; EXCEPT; UNLESS; CANNOT; CANT; DONT; ISNT; FORBIDDEN; PROHIBITED; NICHT; KEIN*; OHNE; NIE; NIEMALS; AUSSER; VERBOTEN; NEIN; PAS; SANS; JAMAIS; SAUF; INTERDIT*; AUCUN*; SIN; NUNCA; PROHIBID*; NINGUN*; EXCEPTO; SENZA; MAI; VIETATO; ECCETTO; NAO; SEM; PROIBID*; EXCETO; GEEN; NIET; ZONDER; NOOIT; VERBODEN; BEHALVE; EJ; INTE; ICKE; UTAN; ALDRIG; FÖRBJUD*; IKKE; UDEN; UTEN; ALDRI; FORBUDT; EI; EIVAT; ILMAN; ÄLÄ; KIELLETTY; BEZ; BRAK; ZABRONION*; NELZE; NENÍ; ZAKÁZÁN*; ŽÁDN*; NEM; TILOS; NÉLKÜL; NINCS; НЕ; НЕТ; БЕЗ; НЕЛЬЗЯ; ЗАПРЕЩ*; КРОМЕ; НЕМАЄ; НІ; ЗАБОРОН*; DEĞİL; YOK; YASAK*; HAYIR; NU; FĂRĂ; INTERZIS; NIJE; NEMA; ZABRANJENO; НЯМА; ΜΗ; ΔΕΝ; ΧΩΡΙΣ; ΌΧΙ; ΑΠΑΓΟΡ*; 不; 非; 未; 禁; 勿; 没有; 沒有; なし; ない; ません; 禁止; 不可; 않; 없; 금지; 아님',
   ),
   words(
     'condition',
