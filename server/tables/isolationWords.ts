@@ -325,4 +325,4 @@ const source: Source = commonPractice(
 
 /** Ways to say that something is not isolated from the mains, by language. */
 export const isolationDenied: readonly { language: HazardLanguage; words: readonly string[]; source: Source }[] =
-  languages.map((one) => ({ language: one.language, words: phrasesOf(one), source }))
+  frozen(languages.map((one) => ({ language: one.language, words: phrasesOf(one), source })))
