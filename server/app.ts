@@ -17,6 +17,7 @@ import { enterRoutes } from './web/pages/enter/route.js'
 import { firstPowerPageRoutes } from './web/pages/firstPower/route.js'
 import { fusePageRoutes } from './web/pages/fuse/route.js'
 import { jobsPageRoutes } from './web/pages/jobs/route.js'
+import { plugSizesRoutes } from './web/pages/plugSizes/route.js'
 import { recordsPageRoutes } from './web/pages/records/route.js'
 import { referencePageRoutes } from './web/pages/reference/route.js'
 import { shelfPageRoutes } from './web/pages/shelf/route.js'
@@ -50,6 +51,7 @@ export function createApp(context: Context): Express {
   app.use(enterRoutes(access))
   app.use(checkPageRoutes())
   app.use(callRoutes(context))
+  app.use(plugSizesRoutes())
   app.use(fusePageRoutes())
   app.use(firstPowerPageRoutes())
   app.use(referencePageRoutes())

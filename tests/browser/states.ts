@@ -58,6 +58,8 @@ export const emptyStates: State[] = [
   ['First power-up with lamps', 200, `/first-power?${plan}`],
   ['First power-up behind a converter', 200, `/first-power?${query(3)}`],
   ['First power-up with a faulty lamp', 422, `/first-power?${query(0)}&lamp1v=1%2C500&lamp1w=x`],
+  ['Plug sizes', 200, '/plug-sizes?country=DE'],
+  ['Plug sizes, a ruler that cannot be', 422, '/plug-sizes?ruler=2000'],
   ['Fuse, empty', 200, '/fuse'],
   ['Fuse with a result', 200, '/fuse?marking=T2AL250V&prescribed=F1.6AL250V&position=mains&volts=230&watts=60'],
   ['Fuse, everything entered', 200, `/fuse?${fuse}`],

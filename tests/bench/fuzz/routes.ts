@@ -140,6 +140,8 @@ const pages: Record<string, Kind> = {
   'post /enter': { form: some({ passphrase: boxes.text('name'), to: boxes.text('place') }) },
   'post /leave': { form: some({ once }) },
   'get /': { query: check },
+  'get /drawings/:name': {},
+  'get /plug-sizes': { query: few(boxesOf(fuseFields), 10) },
   'get /fuse': { query: few(boxesOf(fuseFields), 10) },
   'get /first-power': { query: firstPower },
   'get /checklist': { query: firstPower },

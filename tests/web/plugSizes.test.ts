@@ -1,0 +1,38 @@
+import request from 'supertest'
+import { describe, expect, it } from 'vitest'
+import { testApp } from './testApp.js'
+
+const page = async (address: string): Promise<{ status: number; text: string }> => request(testApp().app).get(address)
+
+describe('the page of plugs as large as they are', () => {
+  it('draws a plug of 5.5 mm over 2.1 mm and a ruler of a bank card’s 85.6 mm in millimetres', async () => {
+    const { status, text } = await page('/plug-sizes')
+    expect(status).toBe(200)
+    expect(text).toContain('width="85.6mm"')
+    // 0.5 mm of margin around the sleeve
+    expect(text).toMatch(
+      /<svg width="6.5mm" height="6.5mm"[^>]*><circle class="metal" r="2.75"><\/circle><circle class="bore" r="1.05">/,
+    )
+  })
+
+  it('draws everything larger where the ruler turns out too short: 80 mm for 85.6 mm is 1.07 times', async () => {
+    const { text } = await page('/plug-sizes?ruler=80')
+    // 85.6 × 85.6 / 80 and 6.5 × 85.6 / 80
+    expect(text).toContain('width="91.59mm"')
+    expect(text).toMatch(/width="6.9[56]mm"/)
+  })
+
+  it('keeps the check that it was asked from, and brings the size into it', async () => {
+    const { text } = await page('/plug-sizes?country=DE&supply=OUTPUT+9V+DC+1A')
+    expect(text).toContain('href="/?country=DE&amp;supply=OUTPUT+9V+DC+1A&amp;plugouter=5.5&amp;pluginner=2.1"')
+    expect(text).toContain('href="/?country=DE&amp;supply=OUTPUT+9V+DC+1A&amp;jackouter=5.5&amp;jackinner=2.1"')
+    expect(text).toContain('<input type="hidden" name="country" value="DE"')
+  })
+
+  it('says what is wrong with a length that cannot be, and keeps it', async () => {
+    const { status, text } = await page('/plug-sizes?ruler=2000')
+    expect(status).toBe(422)
+    expect(text).toContain('value="2000"')
+    expect(text).toMatch(/class="error"[\s\S]*Length of the ruler[^<]*400/)
+  })
+})
