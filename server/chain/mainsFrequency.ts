@@ -100,7 +100,7 @@ function isOdd(siteHz: number, listedHz: readonly number[]): boolean {
 /** A plate that names nothing but frequencies above the usual ones, and a mains below them all, or not known. */
 function isBelowItsOwn(siteHz: number | null, listedHz: readonly number[]): boolean {
   const lowestHz = Math.min(...listedHz)
-  if (listedHz.length === 0 || lowestHz <= usualFrequencyMostHz.value * (1 + frequencyMatch.value)) return false
+  if (listedHz.length === 0 || lowestHz <= usualFrequencyMostHz.value) return false
   return siteHz === null || siteHz < lowestHz * (1 - frequencyMatch.value)
 }
 

@@ -1,4 +1,4 @@
-import { mustBePositive, mustBeShare, mustNotBeNegative } from './range.js'
+import { mustBePositive, mustBeShare } from './range.js'
 
 /** Shape of a current pulse as fuse makers name it. */
 export type PulseShape = 'rectangle' | 'half-sine' | 'triangle' | 'exponential'
@@ -32,62 +32,6 @@ export const pulseFormula: Readonly<Record<PulseShape, string>> = {
   'half-sine': 'ip² · t / 2',
   triangle: 'ip² · t / 3',
   exponential: 'ip² · τ / 2',
-}
-
-/**
- * Heating energy of a trapezoid that rises or falls in a straight line.
- *
- *   I²t = (ip² + ip · ib + ib²) · t / 3
- *
- * @param startA  ib [A], 0 or more
- * @param endA    ip [A], more than 0
- * @param timeS   [s], more than 0
- * @returns [A²s]
- * @throws RangeError outside those ranges, NaN included
- * @source Littelfuse Fuse Products catalogue rev. 03/03/17, p. 12, chart 2
- */
-export function trapezoidI2t(startA: number, endA: number, timeS: number): number {
-  mustNotBeNegative({ startA })
-  mustBePositive({ endA, timeS })
-  return ((endA ** 2 + endA * startA + startA ** 2) * timeS) / 3
-}
-
-/**
- * Heating energy of a parabola i = ip · (t/T)².
- *
- *   I²t = ip² · t / 5
- *
- * @param peakA  ip [A], more than 0
- * @param timeS  [s], more than 0
- * @returns [A²s]
- * @throws RangeError outside those ranges, NaN included
- * @source Littelfuse Fuse Products catalogue rev. 03/03/17, p. 12, chart 2
- */
-export function parabolaI2t(peakA: number, timeS: number): number {
-  mustBePositive({ peakA, timeS })
-  return (peakA ** 2 * timeS) / 5
-}
-
-/**
- * Heating energy of a sampled current, by the trapezium rule on its square.
- *
- *   I²t = Σ (i₁² + i₂²) / 2 · (t₂ − t₁)
- *
- * @param timesS     rising [s]
- * @param currentsA  one for each time [A]
- * @returns [A²s]
- * @throws RangeError where the lists differ in length or time runs backwards
- * @source arithmetic
- */
-export function sampledI2t(timesS: readonly number[], currentsA: readonly number[]): number {
-  if (timesS.length !== currentsA.length) throw new RangeError('timesS and currentsA must have one length')
-  let sum = 0
-  for (let at = 1; at < timesS.length; at += 1) {
-    const [t1 = 0, t2 = 0, i1 = 0, i2 = 0] = [timesS[at - 1], timesS[at], currentsA[at - 1], currentsA[at]]
-    if (!(t2 >= t1)) throw new RangeError(`timesS must rise, got ${t1} then ${t2}`)
-    sum += ((i1 ** 2 + i2 ** 2) / 2) * (t2 - t1)
-  }
-  return sum
 }
 
 /**

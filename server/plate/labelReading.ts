@@ -74,21 +74,4 @@ export interface LabelPlug {
   name: string | null
 }
 
-/** What is read where there are no words. */
-export const nothingRead: LabelReading = {
-  input: null,
-  outputs: [],
-  outputsTotalW: null,
-  takes: [],
-  polarity: null,
-  protectionClass: null,
-  fuse: null,
-  plug: null,
-  hazards: [],
-  unread: [],
-  from: [],
-  unsure: [],
-  proposals: [],
-}
-
 export type PlateOf = 'supply' | 'device'

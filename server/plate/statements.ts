@@ -164,7 +164,7 @@ class StatementReader {
     const count = this.tokens[at]!
     const tilde = this.tokens[at + 1]
     if (count.type !== 'number' || !/^[13]$/.test(count.digits ?? '') || count.unit) return false
-    if (tilde?.type !== 'sign' || tilde.sign !== '~' || tilde.spaceBefore) return false
+    if (tilde?.type !== 'sign' || tilde.sign !== '~') return false
     this.#list.push({ type: 'other', token: at, line: this.#line })
     this.#kind(at + 1, 'ac')
     this.#at = at + 2
@@ -662,9 +662,8 @@ class StatementReader {
     if (open?.type !== 'open' || bounds?.type !== 'quantity' || bounds.quantity.dimension !== 'V') return
     const { elements, joints } = bounds.quantity
     const [value] = nominal.quantity.elements
-    const isRange = elements.length === 2 && joints[0] === 'range'
     const closes = this.tokens[bounds.quantity.last]
-    if (!isRange || nominal.quantity.elements.length > 1 || closes?.type !== 'sign' || closes.sign !== ')') return
+    if (joints[0] !== 'range' || closes?.type !== 'sign' || closes.sign !== ')') return
     if (elements[0]!.value <= value!.value && elements[1]!.value >= value!.value) bounds.excluded = 'part'
   }
 

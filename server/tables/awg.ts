@@ -49,9 +49,6 @@ export const awgRows = rows<AwgRow>()(['awg', 'diameterMm', 'areaMm2', 'ohmPerKm
   [30, 0.2546, 0.05092, 338.6, printed],
 ])
 
-/** The row of a gauge number; undefined outside 10 to 30. */
-export const awgRow = (awg: number): AwgRow | undefined => awgRows.find((row) => row.awg === awg)
-
 export const awgTable = table<AwgRow>({
   name: 'awg',
   title: 'American wire gauge',

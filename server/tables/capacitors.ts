@@ -26,7 +26,7 @@ export const storageAges = rows<StorageAge>()(['toYears', 'advice', 'source'], [
   [null, 'plan to replace it; re-ageing shows whether it can be used meanwhile', commonPractice('Over ten years without power', 'past the shelf life makers give')],
 ])
 
-/** From how many years without power an electrolytic is reformed. */
+/** After how many years without power an electrolytic is reformed. */
 export const reformingNeed = frozen({
   highVoltageV: 100,
   highVoltageYears: 2,

@@ -1,21 +1,5 @@
-import {
-  type CordRow,
-  cordRows,
-  type MinimumAreaRow,
-  minimumAreaRows,
-  type PlugFuseRow,
-  plugFuseRows,
-} from './cordRows.js'
+import { type MinimumAreaRow, minimumAreaRows, type PlugFuseRow, plugFuseRows } from './cordRows.js'
 import type { Source } from './source.js'
-
-export interface CordRating {
-  /** the lowest any row gives [A] */
-  readonly ratedA: number
-  readonly rows: readonly CordRow[]
-}
-
-const lowest = (rows: readonly CordRow[]): CordRating | undefined =>
-  rows.length === 0 ? undefined : { ratedA: Math.min(...rows.map((row) => row.ratedA)), rows }
 
 /** The largest listed size not over what is given. */
 const notOver = <Row extends { areaMm2: number | null }>(rows: readonly Row[], areaMm2: number): Row[] => {
@@ -23,23 +7,6 @@ const notOver = <Row extends { areaMm2: number | null }>(rows: readonly Row[], a
   const size = Math.max(...sizes)
   return rows.filter((row) => row.areaMm2 === size)
 }
-
-/**
- * Current a flexible cord of a conductor area carries, two loaded conductors: the lowest figure of the rows of the
- * largest listed size not over the area.
- *
- * @param areaMm2  conductor area [mm²]
- * @returns undefined below the smallest listed size, above the largest, or NaN
- * @source the rows of cordRows.ts
- */
-export function cordRatingFor(areaMm2: number): CordRating | undefined {
-  const largest = Math.max(...cordRows.map((row) => row.areaMm2 ?? 0))
-  return areaMm2 <= largest ? lowest(notOver(cordRows, areaMm2)) : undefined
-}
-
-/** The same by gauge number; undefined where no cord of that gauge is listed. */
-export const cordRatingForAwg = (awg: number): CordRating | undefined =>
-  lowest(cordRows.filter((row) => row.awg === awg))
 
 export interface MinimumArea {
   readonly areaMm2: number

@@ -110,9 +110,6 @@ export const lampExponentRows = rows<LampExponentRow>()(['fill', 'of', 'exponent
   ['vacuum', 'life', -13.5, [exponentSource]],
 ])
 
-/** The room and every filament that has been off for a while [K]: the first row of the tungsten table. */
-export const ambientK = 300
-
 export const tungstenTable = table<TungstenRow>({
   name: 'tungsten',
   title: 'Tungsten by temperature',

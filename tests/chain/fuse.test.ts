@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { prepareSite } from '../../server/chain/case/prepareSite.js'
 import { prepareSupply } from '../../server/chain/case/prepareSupply.js'
-import type { CheckRequest } from '../../server/chain/case/request.js'
-import { fuseQuestion } from '../../server/chain/fuse/question.js'
 import { fuseRequestOf } from '../../server/chain/fuse.js'
 import { reachOf } from '../../server/chain/reach.js'
 import { readPlate } from '../../server/plate/readPlate.js'
@@ -57,13 +55,5 @@ describe('fuse', () => {
       formerVoltageV: 120,
       live: null,
     })
-  })
-
-  it('opens the review with the values of the check: of several systems at the highest voltage', () => {
-    const question = (request: CheckRequest) => fuseQuestion(request)?.circuit.voltageV ?? null
-    expect(question(changed({}))).toBeNull()
-    expect(question(changed({ supply: { fuse: 'T1AL250V' } }))).toBe(230)
-    expect(question(changed({ site: { country: 'BR' }, supply: { fuse: 'T1AL250V' } }))).toBe(220)
-    expect(question(changed({ site: { country: null }, supply: { fuse: 'T1AL250V', input: null } }))).toBeNull()
   })
 })

@@ -51,6 +51,11 @@ describe('lead-drop', () => {
     )
   })
 
+  it('is not known for a machine that takes anything from 0 V up', () => {
+    const device = { inputs: null, label: 'INPUT 0-12V DC 1A' }
+    expect(onlyFinding('lead-drop', of({ lengthM: 1.5, awg: 18 }, { device })).outcome).toBe('unknown')
+  })
+
   it('is worked out for each rail', () => {
     const request = of(
       { lengthM: 1, awg: 18 },

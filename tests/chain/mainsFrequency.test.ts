@@ -256,6 +256,16 @@ describe('a mains frequency no supply is known to have been tried at', () => {
     const request = changed({ site: { country: null, voltageV: 230, frequencyHz }, supply: { technology } })
     expect(onlyFinding('mains-frequency', request).outcome).toBe(is)
   })
+  // a network keeps its frequency within 1 %: 400 Hz × 0.99 = 396 Hz
+  it.each([
+    { frequencyHz: 396, is: 'clear' },
+    { frequencyHz: 395.9, is: 'unknown' },
+  ])('$frequencyHz Hz under a switch-mode plate of 400 Hz: $is', ({ frequencyHz, is }) => {
+    const site = { country: null, voltageV: 230, frequencyHz }
+    expect(onlyFinding('mains-frequency', changed({ site, supply: { input: { frequenciesHz: [400] } } })).outcome).toBe(
+      is,
+    )
+  })
   it('is clear where the plate names it', () => {
     const site = { country: null, voltageV: 230, frequencyHz: 400 }
     for (const frequenciesHz of [[400], [47, 440]])

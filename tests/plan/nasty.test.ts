@@ -184,4 +184,12 @@ describe('what is read at the machine', () => {
     expect(stepAt(check)?.high).toBeNull()
     expect(stepAt(check)?.low).toBeLessThan(-13)
   })
+  it('of a regulated negative rail lies between two negative bounds, the larger size first', () => {
+    const check = changed({
+      supply: { outputs: [{ kind: 'dc', voltageV: -12, currentA: 2 }] },
+      device: { inputs: [{ kind: 'dc', voltageV: -12, currentA: 1 }] },
+    })
+    // printed table of acceptance: −12 V within 10 %
+    expect(stepAt(check)).toMatchObject({ unit: 'V', low: expect.closeTo(-13.2, 9), high: expect.closeTo(-10.8, 9) })
+  })
 })

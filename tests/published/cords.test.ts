@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { cordRatingFor, cordRatingForAwg, largestPlugFuseFor, minimumAreaFor } from '../../server/tables/cords.js'
+import { cordRows } from '../../server/tables/cordRows.js'
+import { largestPlugFuseFor, minimumAreaFor } from '../../server/tables/cords.js'
 
 /** IEC 60335-1 table 11 as reproduced in a pump manual, p. 87; the area in a short cord by BS EN 60950-1 table 3B and IEC 60799. */
 describe('the smallest conductor', () => {
@@ -24,6 +25,10 @@ describe('the smallest conductor', () => {
   })
 })
 
+/** The lowest figure of the rows of one size. */
+const leastA = (of: (row: (typeof cordRows)[number]) => boolean): number =>
+  Math.min(...cordRows.filter(of).map(({ ratedA }) => ratedA))
+
 describe('what a flexible cord carries', () => {
   it.each([
     { areaMm2: 0.5, ratedA: 3, source: 'PVC insulated types (HD 21)' },
@@ -32,7 +37,7 @@ describe('what a flexible cord carries', () => {
     { areaMm2: 1.25, ratedA: 12, source: '関西電気保安協会, cable05; 13 A in the UK' },
     { areaMm2: 1.5, ratedA: 15, source: 'pat-testing-training.net; 16 A elsewhere' },
   ])('$areaMm2 mm² carries $ratedA A ($source)', ({ areaMm2, ratedA }) => {
-    expect(cordRatingFor(areaMm2)?.ratedA).toBe(ratedA)
+    expect(leastA((row) => row.areaMm2 === areaMm2)).toBe(ratedA)
   })
 
   /** NEC table 400.5(A), two current-carrying conductors, as quoted in a UL appliance standard. */
@@ -42,7 +47,7 @@ describe('what a flexible cord carries', () => {
     { awg: 16, ratedA: 13 },
     { awg: 14, ratedA: 18 },
   ])('$awg AWG carries $ratedA A', ({ awg, ratedA }) => {
-    expect(cordRatingForAwg(awg)?.ratedA).toBe(ratedA)
+    expect(leastA((row) => row.awg === awg)).toBe(ratedA)
   })
 })
 

@@ -2,9 +2,12 @@ import type { LampRating } from '../../server/physics/filament.js'
 import type { Arrangement } from '../../server/physics/lampString.js'
 import type { switchOn } from '../../server/physics/transient.js'
 import { lampsOf } from '../../server/plan/firstPower/lamps.js'
-import { ambientK, heatCapacityRows, tungstenRows } from '../../server/tables/filament.js'
+import { heatCapacityRows, tungstenRows } from '../../server/tables/filament.js'
 import { lampSizeRows } from '../../server/tables/lamps.js'
 import { bridgeDiode, settledBand } from '../../server/tables/seriesLamp.js'
+
+/** The room, and every filament that has been off for a while [K]: the first row of the tungsten table. */
+const ambientK = 300
 
 type SwitchOn = Parameters<typeof switchOn>[0]
 type BulkLoad = SwitchOn['load']

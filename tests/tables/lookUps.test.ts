@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { colourProvesNothing, conductorColours } from '../../server/tables/conductorColours.js'
-import { cordRatingFor, cordRatingForAwg, largestPlugFuseFor, minimumAreaFor } from '../../server/tables/cords.js'
+import { largestPlugFuseFor, minimumAreaFor } from '../../server/tables/cords.js'
 import { dcPlugByName, dcPlugsBySize } from '../../server/tables/dcPlugs.js'
 import { connectorByName, connectorFits, inletByName } from '../../server/tables/inlets.js'
 import { bandFor, countries, mainsOf } from '../../server/tables/mains.js'
@@ -157,18 +157,11 @@ describe('mains', () => {
 
 describe('cords', () => {
   it('takes the largest listed size not over an odd one', () => {
-    expect(cordRatingFor(0.82)?.ratedA).toBe(cordRatingFor(0.75)?.ratedA)
     expect(largestPlugFuseFor(0.7)?.areaMm2).toBe(0.5)
   })
 
   it.each([0.49, 0, -1, Number.NaN])('is undefined for %d mm²', (areaMm2) => {
-    expect(cordRatingFor(areaMm2)).toBeUndefined()
     expect(largestPlugFuseFor(areaMm2)).toBeUndefined()
-  })
-
-  it('is undefined above the largest listed size and for gauges not listed', () => {
-    expect(cordRatingFor(2.5)).toBeUndefined()
-    expect(cordRatingForAwg(22)).toBeUndefined()
   })
 
   it.each([-1, Number.NaN])('refuses %d A', (currentA) => {

@@ -134,7 +134,8 @@ describe('the calls of the bench', () => {
     [450, 3, 'reform'],
     [25, 5, 'check-leakage'],
     [25, 6, 'reform'],
-    [25, 11, 'plan-to-replace'],
+    [25, 10, 'reform'],
+    [25, 10.1, 'plan-to-replace'],
   ])('a %d V part unused for %d years: %s', async (ratedV, yearsUnused, need) => {
     const { body } = await post('/api/reform', { capacitanceF: 1e-4, ratedV, yearsUnused })
     expect(body.need).toBe(need)

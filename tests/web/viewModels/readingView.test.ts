@@ -1,8 +1,24 @@
 import { describe, expect, it } from 'vitest'
-import { type LabelReading, nothingRead } from '../../../server/plate/labelReading.js'
+import type { LabelReading } from '../../../server/plate/labelReading.js'
 import { plateFields, plateValues, readingView } from '../../../server/web/pages/check/readingView.js'
 import type { Words } from '../../../server/words/phrase.js'
 import { tell } from '../../../server/words/tell.js'
+
+const nothingRead: LabelReading = {
+  input: null,
+  outputs: [],
+  outputsTotalW: null,
+  takes: [],
+  polarity: null,
+  protectionClass: null,
+  fuse: null,
+  plug: null,
+  hazards: [],
+  unread: [],
+  from: [],
+  unsure: [],
+  proposals: [],
+}
 
 const supply: LabelReading = {
   ...nothingRead,

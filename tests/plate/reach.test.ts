@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest'
+import { readPlate } from '../../server/plate/readPlate.js'
+
+/** What a person reads, from the head: inputs, outputs and fuses as "230 2A", "-12 dc 0.3A". */
+const figures = (text: string) => {
+  const { input, outputs, fuse } = readPlate(text)
+  const rail = ({ voltageV, voltageMaxV, kind, currentA }: (typeof outputs)[number]): string =>
+    [voltageMaxV === null ? voltageV : `${voltageV}..${voltageMaxV}`, kind, currentA === null ? null : `${currentA}A`]
+      .filter((part) => part !== null)
+      .join(' ')
+  return {
+    in: input?.voltages.map(({ min }) => min).join('/') ?? null,
+    inA: input?.currentA ?? null,
+    out: outputs.map(rail).join(', '),
+    fuse,
+  }
+}
+
+describe('how far a word or a sign reaches', () => {
+  it.each([
+    ['a fuse three words before its amperes', 'INPUT 230V~ 1A\nSICHERUNG AUF DER PLATINE 2A', { inA: 1, fuse: '2A' }],
+    [
+      'figures far behind a fuse are the plate’s',
+      'FUSE HOLDER AT THE REAR OF THE CASE. 230V~ 2A',
+      { in: '230', inA: 2 },
+    ],
+    ['and no fuse is made of them', 'FUSE HOLDER AT THE REAR OF THE CASE. 230V~ 2A', { fuse: null }],
+    [
+      'a minus set off from its figures, the plus of the others well before it',
+      '+ 12V 1A 12W MAX. 2A PEAK 24W (CONTINUOUS)\n- 12V 0.3A',
+      { out: '12 1A, -12 dc 0.3A' },
+    ],
+    [
+      'the same with the plus well after it',
+      '- 12V 0.3A 4W MAX. 0.5A PEAK (CONTINUOUS)\n+ 12V 1A',
+      { out: '-12 dc 0.3A, 12 1A' },
+    ],
+    ['a hyphen alone is no minus', '- 12V 0.3A', { out: '12 0.3A' }],
+    ['an equals sign behind the number of an output says nothing of its kind', 'OUTPUT 1=9V~ 1A', { out: '9 ac 1A' }],
+  ])('%s', (_name, text, expected) => {
+    expect(figures(text)).toMatchObject(expected)
+  })
+})
+
+describe('figures that repeat or bound others', () => {
+  it.each([
+    ['watts of two outputs together name no third and fourth', '5V 3A\n12V 2A\n5/12V 30W', '5 3A, 12 2A'],
+    ['bounds in brackets', '24V (22-28V) 2A', '24 2A'],
+    ['bounds with the middle between them', '24V (22-24-28V) 2A', '24 2A'],
+    ['bounds round two rated voltages', '24V/48V (22-56V)', '24, 48'],
+    ['a range in brackets that leaves the voltage out bounds nothing', '24V (9-15V)', '24, 9..15'],
+  ])('%s', (_name, text, out) => {
+    expect(figures(text).out).toBe(out)
+  })
+})
