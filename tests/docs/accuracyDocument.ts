@@ -1,6 +1,7 @@
 import { accuracyRows } from './accuracyRows.js'
 import { lampAtLowCurrentSection } from './lampAtLowCurrent.js'
 import { plateLists } from './plateLists.js'
+import { questionsSection } from './questionsSection.js'
 
 const digits = (value: number): string => String(Number(value.toPrecision(4)))
 
@@ -35,6 +36,7 @@ export function accuracyDocument(): string {
       '',
     ]),
     ...lampAtLowCurrentSection(),
+    ...questionsSection(),
     ...plateLists(),
   ].join('\n')
 }
