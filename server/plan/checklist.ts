@@ -5,6 +5,7 @@ import { mainsText } from '../chain/words.js'
 import { plugOuterMost } from '../tables/thresholds.js'
 import { type Phrase, say, type Words } from '../words/phrase.js'
 import { millimetres, quantity, volts } from '../words/quantity.js'
+import type { Told } from '../words/tell.js'
 import { isSame } from '../words/unique.js'
 import type { Caution, FirstPowerPlan, FirstPowerStage, Step } from './firstPowerPlan.js'
 import { mainsBand } from './stages/facts.js'
@@ -26,10 +27,20 @@ export interface ChecklistStage {
   lines: ChecklistLine[]
 }
 
+/** A line with the number that it has on plan, job, paper and phone: "3.5". */
+export interface NumberedLine extends ChecklistLine {
+  number: string
+}
+
+export interface NumberedStage extends ChecklistStage {
+  number: number
+  lines: NumberedLine[]
+}
+
 /** The bench checklist of one check and one plan, as plain data in the order it is worked through. */
 export interface Checklist {
   verdict: Verdict
-  stages: ChecklistStage[]
+  stages: NumberedStage[]
 }
 
 export interface ChecklistFacts {
@@ -378,8 +389,21 @@ function fullMains(facts: ChecklistFacts): ChecklistStage[] {
  * again where they may have changed, a pause before the plug is touched, before reduced current and before full mains.
  */
 export function composeChecklist(facts: ChecklistFacts): Checklist {
-  return { verdict: facts.assessment.verdict, stages: sayOnce(allStages(facts)) }
+  return { verdict: facts.assessment.verdict, stages: sayOnce(allStages(facts)).map(numbered) }
 }
+
+/** Where the gates stand: nothing comes before them but what is looked at with all unplugged. */
+export const gatesStage = 2
+
+const numbered = (stage: ChecklistStage, index: number): NumberedStage => ({
+  ...stage,
+  number: index + 1,
+  lines: stage.lines.map((each, at) => ({ ...each, number: `${index + 1}.${at + 1}` })),
+})
+
+/** The number of each line by its key. */
+export const numbersOf = ({ stages }: Checklist | Told<Checklist>): ReadonlyMap<string, string> =>
+  new Map(stages.flatMap(({ lines }) => lines.map(({ key, number }) => [key, number])))
 
 /**
  * A caution stands before the first step it concerns. A DANGER is said again in each stage it belongs to; anything less is

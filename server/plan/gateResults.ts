@@ -1,5 +1,6 @@
 import { listed, type Phrase, say } from '../words/phrase.js'
-import { decimal, quantity } from '../words/quantity.js'
+import { quantity } from '../words/quantity.js'
+import { gatesStage } from './checklist.js'
 import type { FirstPowerStage, StageName, Step } from './firstPowerPlan.js'
 import { heldAgainst, type Limits } from './limits.js'
 
@@ -56,11 +57,11 @@ export const behindGates = (
         steps: [],
         sources: [],
       }
-    const open = held.filter(({ state }) => state === 'open').map(({ number }) => decimal(number))
+    const open = held.filter(({ state }) => state === 'open').map(({ number }) => `${gatesStage}.${number}`)
     return { ...stage, waits: open.length === 0 ? null : waitsFor(open) }
   })
 
-const waitsFor = (open: readonly Phrase[]): Phrase =>
+const waitsFor = (open: readonly string[]): Phrase =>
   open.length === 1
     ? say`Waits for gate ${listed(open)}: it has no result yet, or nobody who tested.`
     : say`Waits for gates ${listed(open)}: they have no result yet, or nobody who tested.`

@@ -8,10 +8,18 @@ const oldHands: Record<string, Hands> = { 'a licensed electrician or other quali
 const oldPower: readonly (readonly [RegExp, Power])[] = [
   [/^bench-supply\.(set-|polarity$|step-|at-machine-)/, 'low-voltage'],
   [
-    /^(supply-alone|dummy-load|together)\.(converter$|switch-on$|lamp-volts$|off-load-|polarity$|hold$|on-|rail-|ripple-)/,
+    /^(supply-alone|dummy-load|together)\.(converter$|switch-on$|lamp-volts$|off-load-|polarity$|hold$|on-|rail-|ripple-|lamps$|moves$|sounds$|smells$|drawn)/,
     'mains',
   ],
+  [/^(before\.mains-volts$|full\.(on$|watch$|drawn))/, 'mains'],
 ]
+
+/** What stands under power at a step, by its key: for steps that were kept before that was a field; undefined where the key does not tell. */
+export const powerAt = (key: string): Power | undefined =>
+  oldPower.find(([keys]) => keys.test(key))?.[1] ?? (known.test(key) ? 'none' : undefined)
+
+/** Keys of the plans and lists of this program. */
+const known = /^(before|look|gate|supply-alone|dummy-load|bench-supply|together|full|done)\./
 
 type ToldStep = ToldPlan['stages'][number]['steps'][number]
 type OldStep = Omit<ToldStep, 'link' | 'power' | 'who'> & Partial<Pick<Step, 'link' | 'power'>> & { who: string }
@@ -20,7 +28,7 @@ const broughtUp = (step: OldStep): ToldStep => ({
   ...step,
   link: step.link ?? (step.key.startsWith('bench-supply.') ? 'machine' : 'supply'),
   who: oldHands[step.who] ?? (step.who === 'qualified' ? 'qualified' : 'you'),
-  power: step.power ?? oldPower.find(([keys]) => keys.test(step.key))?.[1] ?? 'none',
+  power: step.power ?? powerAt(step.key) ?? 'none',
 })
 
 /**

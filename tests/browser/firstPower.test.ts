@@ -39,7 +39,7 @@ describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90
       await openExample(page)
       expect(await page.locator('.plan section h2').allTextContents()).toEqual(
         expect.arrayContaining([
-          expect.stringMatching(/^1\. The supply alone/),
+          expect.stringMatching(/^3\. The supply alone/),
           expect.stringMatching(/^4\. Supply and machine/),
         ]),
       )
@@ -80,7 +80,7 @@ describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90
     const { page, close } = await visit('/first-power', 320, true)
     await openExample(page)
     const open = () => page.locator('.fold > details[open] h2').allTextContents()
-    expect(await open()).toEqual([expect.stringMatching(/^1\. The supply alone/)])
+    expect(await open()).toEqual([expect.stringMatching(/^3\. The supply alone/)])
     // what is folded says what it holds, with its numbers
     expect(await page.locator('#together-fold .gist').textContent()).toMatch(
       /^7 steps, behind .*60\s*W 230\s*V.*12\.6\s*V/,

@@ -51,8 +51,9 @@ describe('the stages behind the gates', () => {
   it('wait, and say for which, while one has no result', () => {
     for (const name of ['supply-alone', 'dummy-load', 'bench-supply', 'together'])
       expect(stage(name, [])?.waits).toMatch(/^Waits for gates \d/)
-    const numbers = plan([]).gates.map((_, index) => `${index + 1}`)
-    expect(stage('together', [])?.waits?.match(/\d+/g)).toEqual(numbers)
+    // as they are numbered on paper, where the gates are the second stage
+    const numbers = plan([]).gates.map((_, index) => `2.${index + 1}`)
+    expect(stage('together', [])?.waits?.match(/\d+\.\d+/g)).toEqual(numbers)
   })
   it('wait for nothing once each has passed', () => {
     for (const { waits, leftOut } of plan(allPassed()).stages) expect([waits, leftOut]).toEqual([null, null])

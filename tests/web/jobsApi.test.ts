@@ -108,12 +108,28 @@ describe('where a job stands', () => {
     expect((await job(id)).standing).toMatchObject({ state: 'ready', waitsFor: [], canGoOn: true })
   })
 
-  it('waits for the cause of a reading outside its limits, until the reading is taken again within them', async () => {
+  it('waits for the cause of a reading outside its limits: a later good one does not wipe it', async () => {
     const { id } = await made()
     await read(id, 'alone.volts', 15, 'V')
     expect((await job(id)).standing).toMatchObject({ state: 'out-of-limits', canGoOn: false })
     await read(id, 'alone.volts', 12, 'V')
-    expect((await job(id)).standing).toMatchObject({ state: 'under-way', canGoOn: true })
+    const stopped = await job(id)
+    expect(stopped.standing).toMatchObject({ state: 'out-of-limits', canGoOn: false })
+    const [stop] = stopped.stops
+    expect(stop).toMatchObject({ key: 'alone.volts', where: 'Read the output', of: stopped.readings[0].id })
+    const cause = { of: stop.of, text: 'A jumper stood for another output.' }
+    expect(
+      (
+        await call()
+          .post(`/api/jobs/${id}/causes`)
+          .send({ ...cause, text: ' ' })
+      ).status,
+    ).toBe(422)
+    expect((await call().post(`/api/jobs/${id}/causes`).send(cause)).status).toBe(201)
+    const after = await job(id)
+    expect(after).toMatchObject({ stops: [], standing: { state: 'under-way', canGoOn: true } })
+    expect(after.log.at(-1).text).toContain('A jumper stood for another output.')
+    expect((await call().post(`/api/jobs/${id}/causes`).send(cause)).status).toBe(422)
   })
 
   it('is finished when it was seen to work and every part is fitted', async () => {

@@ -11,16 +11,49 @@ export interface Assessment extends ToldCheck {
 }
 
 /** What a reading is held against: a step of the plan, as far as readings need it. */
-export type ReadingLimits = Pick<Told<Step>, 'key' | 'text' | 'unit' | 'low' | 'high' | 'stopIf'>
+export type ReadingLimits = Pick<Told<Step>, 'key' | 'text' | 'unit' | 'low' | 'high' | 'stopIf'> &
+  Partial<Pick<Told<Step>, 'strict' | 'notAbove' | 'power'>>
 
-export interface Reading {
+/** Taken back by a person, who says why; it stays where it stands, and counts no more. */
+export interface Withdrawn {
+  at: number
+  why: string
+}
+
+/** What every entry at a step has. */
+interface Entry {
   id: string
   key: string
-  value: number
+  /** when it reached the server */
+  at: number
+  /** when it was typed, where that was earlier */
+  typedAt?: number
+  finding: ToldFinding
+  withdrawn?: Withdrawn
+}
+
+export interface Reading extends Entry {
+  /** null: over the range of the meter, "OL" */
+  value: number | null
   /** as it was given: a reading in mA stays one */
   unit: string
+}
+
+export const tickAnswers = ['as-expected', 'wrong'] as const
+
+/** A step without a number, done: as it should be or not, with what was seen. */
+export interface Tick extends Entry {
+  as: (typeof tickAnswers)[number]
+  words: string | null
+}
+
+/** Why something was a stop, written by a person: the job goes on from there. */
+export interface Cause {
+  id: string
   at: number
-  finding: ToldFinding
+  /** the stop it explains: see `openStops` */
+  of: string
+  text: string
 }
 
 export const partStates = ['wanted', 'ordered', 'arrived', 'fitted'] as const
@@ -81,6 +114,9 @@ export interface Job {
   /** earlier judgements, the oldest first */
   earlier: Assessment[]
   readings: Reading[]
+  /** absent in jobs that were kept before there were any */
+  ticks?: Tick[]
+  causes?: Cause[]
   observations: Observations
   parts: Part[]
   log: LogEntry[]

@@ -1,7 +1,10 @@
 import { Missing, Stale } from '../../store/errors.js'
-import type { Assessment, Job, Observations, Part, PartState, ReadingLimits } from './job.js'
+import type { Assessment, Cause, Job, Observations, Part, PartState, Reading, ReadingLimits, Tick } from './job.js'
+import { limitsFor } from './laterLimits.js'
 import { type Given, inUnit, readingFinding } from './readingFinding.js'
 import { withEarlier } from './rejudge.js'
+import { seenFinding } from './seenFinding.js'
+import { openStops } from './stops.js'
 
 /** The most readings, parts and log entries of one job. */
 export const mostEntries = 2000
@@ -33,31 +36,115 @@ const refuseFull = (entries: unknown[], what: string, path: string): void => {
     )
 }
 
-/** The limits a reading is held against; null where the plan has no such step. */
-const limitsFor = ({ limits }: Job, key: string): ReadingLimits | null => limits.find((row) => row.key === key) ?? null
+/** Entries of a job that count. */
+const counted = <Of extends { withdrawn?: unknown }>(entries: readonly Of[]): Of[] =>
+  entries.filter(({ withdrawn }) => !withdrawn)
+
+/** What was read last at the step that a reading may not exceed, of the readings before it [limits' unit]; null where nothing was. */
+function readBefore(earlier: readonly Reading[], limits: ReadingLimits | null): number | null {
+  if (limits?.notAbove == null || limits.unit === null) return null
+  const last = counted(earlier).findLast(({ key }) => key === limits.notAbove)
+  return last?.value == null ? null : inUnit(last.value, last.unit, limits.unit)
+}
+
+/** Nothing that needs power is taken while the job is stopped; the step of the stop itself may be measured once more. */
+function refuseStopped(job: Job, key: string, path: string): void {
+  const power = limitsFor(job, key)?.power ?? 'none'
+  const [stop] = openStops(job).filter((one) => one.key !== key)
+  if (!stop || power === 'none') return
+  throw new Unfit(
+    path,
+    `This job is stopped: ${stop.title} ${stop.action} This step needs power, so nothing is kept of it before the cause of the stop is written down.`,
+  )
+}
+
+interface TypedMark extends Mark {
+  /** when it was typed, where that was before it arrived */
+  typedAt?: number | undefined
+}
+
+const stamped = ({ at, typedAt }: TypedMark): { at: number; typedAt?: number } => ({
+  at,
+  ...(typedAt !== undefined && typedAt < at && { typedAt }),
+})
 
 /** Adds a reading with what it means. Throws {@link Unfit} where its unit measures something else than the step asks. */
-export function addReading(job: Job, given: Given, { id, at }: Mark): Job {
+export function addReading(job: Job, given: Given, mark: TypedMark): Job {
+  const { id } = mark
   if (holds(job.readings, id)) return job
   refuseFull(job.readings, 'readings', 'key')
   const limits = limitsFor(job, given.key)
-  if (limits?.unit && inUnit(given.value, given.unit, limits.unit) === null)
+  if (limits?.unit && inUnit(given.value ?? 1, given.unit, limits.unit) === null)
     throw new Unfit(
       'unit',
       `unit must be one that the step “${given.key}” is read in, ${limits.unit} or a part or multiple of it; received “${given.unit}”.`,
     )
+  refuseStopped(job, given.key, 'value')
   const { key, value, unit } = given
-  const reading = { id, key, value, unit, at, finding: readingFinding(given, limits) }
+  const finding = readingFinding(given, limits, readBefore(job.readings, limits))
+  const reading: Reading = { id, key, value, unit, ...stamped(mark), finding }
   return { ...job, readings: [...job.readings, reading] }
+}
+
+/** A step without a number, done: as it should be or not. */
+export function addTick(job: Job, { key, as, words }: Pick<Tick, 'key' | 'as' | 'words'>, mark: TypedMark): Job {
+  const { id } = mark
+  const ticks = job.ticks ?? []
+  if (holds(ticks, id)) return job
+  refuseFull(ticks, 'steps', 'key')
+  refuseStopped(job, key, 'words')
+  const tick: Tick = {
+    id,
+    key,
+    as,
+    words,
+    ...stamped(mark),
+    finding: seenFinding({ key, as, words }, limitsFor(job, key)),
+  }
+  return { ...job, ticks: [...ticks, tick], causes: job.causes ?? [] }
+}
+
+/** Writes the cause of a stop, in the log too: the job goes on from there. */
+export function addCause(job: Job, { of, text }: Pick<Cause, 'of' | 'text'>, { id, at }: Mark): Job {
+  const causes = job.causes ?? []
+  if (holds(causes, id)) return job
+  const stop = openStops(job).find((one) => one.of === of)
+  if (!stop) throw new Unfit('of', 'This stop is not open any more: its cause was written, or it was taken back.')
+  return addLog(
+    { ...job, ticks: job.ticks ?? [], causes: [...causes, { id, at, of, text }] },
+    `Cause of the stop at “${stop.where}” (${stop.title}) ${text}`,
+    { id, at },
+  )
+}
+
+/**
+ * Takes a reading or a step back, with the reason, which the log keeps; it stays where it stands and counts no more.
+ *
+ * @throws Missing where there is none of this id
+ */
+export function withdraw(job: Job, entryId: string, why: string, { id, at }: Mark): Job {
+  if (holds(job.log, id)) return job
+  const entry = [...job.readings, ...(job.ticks ?? [])].find((one) => one.id === entryId)
+  if (!entry) throw new Missing('There is no such reading in this job.')
+  if (entry.withdrawn) return job
+  const back = <Of extends { id: string }>(entries: readonly Of[]): Of[] =>
+    entries.map((one) => (one.id === entryId ? { ...one, withdrawn: { at, why } } : one))
+  const step = limitsFor(job, entry.key)?.text.replace(/\.$/, '') ?? entry.key
+  const taken = { ...job, readings: back(job.readings), ...(job.ticks && { ticks: back(job.ticks) }) }
+  return addLog(taken, `Taken back at “${step}” (${entry.finding.title}) ${why}`, { id, at })
 }
 
 /** Holds every reading against the limits as they are now, after another plan. */
 export const withReadingsJudged = (job: Job): Job => ({
   ...job,
-  readings: job.readings.map((reading) => {
+  readings: job.readings.map((reading, index) => {
     const limits = limitsFor(job, reading.key)
-    const comparable = !limits?.unit || inUnit(reading.value, reading.unit, limits.unit) !== null
-    return { ...reading, finding: readingFinding(reading, comparable ? limits : null) }
+    const comparable = !limits?.unit || inUnit(reading.value ?? 1, reading.unit, limits.unit) !== null
+    const before = readBefore(job.readings.slice(0, index), limits)
+    return { ...reading, finding: readingFinding(reading, comparable ? limits : null, before) }
+  }),
+  ...(job.ticks && {
+    ticks: job.ticks.map((tick) => ({ ...tick, finding: seenFinding(tick, limitsFor(job, tick.key)) })),
   }),
 })
 
@@ -107,7 +194,9 @@ export function addLog(job: Job, text: string, { id, at }: Mark): Job {
   return { ...job, log: [...job.log, { id, at, text }] }
 }
 
-/** Changes the name and those observations that are given; null takes one away. */
+/**
+ * Changes the name and those observations that are given; null takes one away. What was a stop and is written over stays in the log.
+ */
 export function patchJob(
   job: Job,
   {
@@ -117,13 +206,17 @@ export function patchJob(
     name?: string | undefined
     observations?: { [Key in keyof Observations]?: Observations[Key] | undefined } | undefined
   },
+  mark: Mark,
 ): Job {
   const given = Object.entries(observations ?? {}).filter(([, value]) => value !== undefined)
-  return {
+  const changed = {
     ...job,
     name: name ?? job.name,
     observations: { ...job.observations, ...Object.fromEntries(given) },
   }
+  const still = new Set(openStops(changed).map(({ of }) => of))
+  const [gone] = openStops(job).filter(({ of }) => !still.has(of))
+  return gone ? addLog(changed, `“${gone.where}” was changed; it held the job: ${gone.title}`, mark) : changed
 }
 
 /** Takes another judgement and keeps the one it replaces. */

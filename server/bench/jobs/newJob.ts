@@ -1,3 +1,4 @@
+import type { Power } from '../../chain/action.js'
 import type { CheckRequest } from '../../chain/case/request.js'
 import type { ToldPlan } from '../../plan/firstPowerPlan.js'
 import { type Assessment, type Job, noObservations, type ReadingLimits } from './job.js'
@@ -15,6 +16,9 @@ export interface SentPlan {
               low?: number | null | undefined
               high?: number | null | undefined
               stopIf?: string | null | undefined
+              strict?: true | null | undefined
+              notAbove?: string | null | undefined
+              power?: Power | null | undefined
             }[]
           | null
           | undefined
@@ -26,13 +30,16 @@ export interface SentPlan {
 /** What readings are held against: the steps of every stage that is not left out; of a key met twice, its first step. */
 export function limitsOf(plan: SentPlan | ToldPlan | null): ReadingLimits[] {
   const steps = (plan?.stages ?? []).filter(({ leftOut }) => leftOut == null).flatMap((stage) => stage.steps ?? [])
-  const limits = steps.map(({ key, text, unit, low, high, stopIf }) => ({
+  const limits = steps.map(({ key, text, unit, low, high, stopIf, strict, notAbove, power }) => ({
     key,
     text: text ?? key,
     unit: unit ?? null,
     low: low ?? null,
     high: high ?? null,
     stopIf: stopIf ?? null,
+    ...(strict && { strict }),
+    ...(notAbove != null && { notAbove }),
+    ...(power != null && { power }),
   }))
   return [...new Map(limits.toReversed().map((row) => [row.key, row])).values()].reverse()
 }

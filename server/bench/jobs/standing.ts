@@ -1,5 +1,6 @@
 import type { ToldFinding } from '../../chain/finding.js'
 import type { Assessment, Job, Reading } from './job.js'
+import { openStops } from './stops.js'
 
 /** In the order in which they stand in the list: what can go on first, what is done last. */
 export const standingStates = [
@@ -31,9 +32,10 @@ export interface Standing {
   since: number
 }
 
-/** The last reading of each key, in the order of their keys' first reading. */
+/** The last reading of each key that was not taken back, in the order of their keys' first reading. */
 export function latestReadings(readings: readonly Reading[]): Reading[] {
-  return [...new Map(readings.map((reading) => [reading.key, reading])).values()]
+  const counted = readings.filter(({ withdrawn }) => !withdrawn)
+  return [...new Map(counted.map((reading) => [reading.key, reading])).values()]
 }
 
 const has = (assessment: Assessment, { topic, outcome }: ToldFinding): boolean =>
@@ -49,7 +51,10 @@ function since(finding: ToldFinding, { assessment, earlier }: Pick<Job, 'assessm
   return at
 }
 
-type Judged = Pick<Job, 'assessment' | 'earlier' | 'readings' | 'parts' | 'observations' | 'limits'>
+type Judged = Pick<
+  Job,
+  'assessment' | 'earlier' | 'readings' | 'ticks' | 'causes' | 'parts' | 'observations' | 'limits'
+>
 
 const stateOf: Record<Wait['for'], StandingState> = {
   reading: 'out-of-limits',
@@ -58,22 +63,14 @@ const stateOf: Record<Wait['for'], StandingState> = {
   fact: 'find-out',
 }
 
-/** The words of the step that a reading belongs to. */
-const stepOf = ({ limits }: Judged, key: string): string => {
-  const step = limits.find((line) => line.key === key)
-  return step ? ` at “${step.text.replace(/\.$/, '')}”` : ''
-}
-
 /** Derives where a job stands. It can go on only where nothing is waited for. */
 export function standing(job: Judged): Standing {
   const waits: Wait[] = [
-    ...latestReadings(job.readings)
-      .filter(({ finding }) => finding.outcome === 'stop')
-      .map(({ key, finding, at }) => ({
-        for: 'reading' as const,
-        text: `The cause of a reading${stepOf(job, key)}: ${finding.title}`,
-        since: at,
-      })),
+    ...openStops(job).map(({ where, title, at }) => ({
+      for: 'reading' as const,
+      text: `The cause of the stop at “${where}”: ${title}`,
+      since: at,
+    })),
     ...job.assessment.findings
       .filter(({ outcome }) => outcome === 'stop')
       .map((finding) => ({ for: 'change' as const, text: finding.title, since: since(finding, job) })),
@@ -95,8 +92,10 @@ export function standing(job: Judged): Standing {
     job.assessment.judgedAt,
     ...job.parts.map((part) => part.since),
     ...job.readings.map(({ at }) => at),
+    ...(job.ticks ?? []).map(({ at }) => at),
   )
   const finished = job.observations.works === 'yes' && job.parts.every(({ state }) => state === 'fitted')
   if (finished) return { state: 'finished', waits, since: latest }
-  return { state: job.readings.length > 0 ? 'under-way' : 'ready', waits, since: latest }
+  const begun = job.readings.length > 0 || (job.ticks ?? []).length > 0
+  return { state: begun ? 'under-way' : 'ready', waits, since: latest }
 }

@@ -1,13 +1,16 @@
 import { z } from 'zod'
 import type { Job } from '../../bench/jobs/job.js'
 import {
+  addCause,
   addLog,
   addPart,
   addReading,
+  addTick,
   changePart,
   judgeAgain,
   patchJob,
   removePart,
+  withdraw,
   withReadingsJudged,
 } from '../../bench/jobs/jobChange.js'
 import { type JobSummary, jobDraft } from '../../bench/jobs/jobDraft.js'
@@ -15,16 +18,27 @@ import { newJob } from '../../bench/jobs/newJob.js'
 import { direction, findingChanges } from '../../bench/jobs/rejudge.js'
 import { standingStates } from '../../bench/jobs/standing.js'
 import { prepareCase } from '../../chain/case/case.js'
+import { newId } from '../../store/openStore.js'
 import type { Kept, Store } from '../../store/store.js'
 import { jobChecklist } from '../checklist.js'
 import { judged, judgedAndPlanned } from '../judge.js'
 import { newEntry } from '../once.js'
 import { parse } from '../parse.js'
 import { conflictAs } from '../records/conflict.js'
-import { assessmentJson, jobRecord, jobRow, logJson, partJson, readingJson } from '../records/jobRecord.js'
+import {
+  assessmentJson,
+  causeJson,
+  jobRecord,
+  jobRow,
+  logJson,
+  partJson,
+  readingJson,
+  tickJson,
+} from '../records/jobRecord.js'
 import * as answers from '../schemas/answers.js'
 import * as schemas from '../schemas/jobs.js'
 import { mostListed, versionQuerySchema } from '../schemas/record.js'
+import { typedAtOf } from '../typedAt.js'
 import { type Call, call } from './call.js'
 import { recordCalls } from './records.js'
 
@@ -74,7 +88,7 @@ export const jobCalls: readonly Call[] = [
       body: schemas.jobPatchSchema,
       async run({ version, check, plan, ...patch }, { store, now, named }) {
         const kept = await change(store, named('id'), version, (job) => {
-          const next = patchJob(job, patch)
+          const next = patchJob(job, patch, { id: newId(), at: now() })
           if (!check && plan === undefined) return next
           const { assessment, ...again } = judgedAndPlanned(check ?? job.check, plan ?? null, now())
           const replanned = withReadingsJudged({ ...next, ...again })
@@ -111,8 +125,56 @@ export const jobCalls: readonly Call[] = [
     once: true,
     async run(given, { store, now, named, request }) {
       const id = newEntry(request, given)
-      const kept = await change(store, named('id'), null, (job) => addReading(job, given, { id, at: now() }))
+      const mark = { id, at: now(), typedAt: typedAtOf(given.typedAt, now()) }
+      const kept = await change(store, named('id'), null, (job) => addReading(job, given, mark))
       return readingJson(entryOf(kept.body.readings, id))
+    },
+  }),
+  call({
+    method: 'post',
+    path: `${one}/ticks`,
+    group: 'Jobs',
+    summary: 'Keep a step without a number as done, judged at once',
+    body: schemas.tickSchema,
+    answer: answers.tickAnswer,
+    status: 201,
+    once: true,
+    async run(given, { store, now, named, request }) {
+      const id = newEntry(request, given)
+      const mark = { id, at: now(), typedAt: typedAtOf(given.typedAt, now()) }
+      const tick = { ...given, words: given.words ?? null }
+      const kept = await change(store, named('id'), null, (job) => addTick(job, tick, mark))
+      return tickJson(entryOf(kept.body.ticks ?? [], id))
+    },
+  }),
+  call({
+    method: 'post',
+    path: `${one}/causes`,
+    group: 'Jobs',
+    summary: 'Write the cause of a stop, so that the job goes on',
+    body: schemas.causeSchema,
+    answer: answers.causeAnswer,
+    status: 201,
+    once: true,
+    async run(given, { store, now, named, request }) {
+      const id = newEntry(request, given)
+      const kept = await change(store, named('id'), null, (job) => addCause(job, given, { id, at: now() }))
+      return causeJson(entryOf(kept.body.causes ?? [], id))
+    },
+  }),
+  call({
+    method: 'post',
+    path: `${one}/entries/:entryId/withdraw`,
+    group: 'Jobs',
+    summary: 'Take a reading or a step back, with the reason',
+    body: schemas.withdrawSchema,
+    answer: answers.jobAnswer,
+    async run({ why }, { store, now, named, request }) {
+      const mark = { id: newEntry(request, why), at: now() }
+      return recordOf(
+        store,
+        await change(store, named('id'), null, (job) => withdraw(job, named('entryId'), why, mark)),
+      )
     },
   }),
   call({

@@ -1,6 +1,7 @@
-import type { Assessment, Job, LogEntry, Part, Reading } from '../../bench/jobs/job.js'
+import type { Assessment, Cause, Job, LogEntry, Part, Reading, Tick } from '../../bench/jobs/job.js'
 import type { JobSummary } from '../../bench/jobs/jobDraft.js'
 import { goesOn, type StandingState, standing, type Wait } from '../../bench/jobs/standing.js'
+import { openStops } from '../../bench/jobs/stops.js'
 import type { Kept, Photo, Row } from '../../store/store.js'
 import { isoTime, stampJson } from './stamp.js'
 
@@ -16,7 +17,23 @@ const standingJson = (state: StandingState, waits: Wait[], since: number) => ({
 
 export const assessmentJson = ({ judgedAt, ...rest }: Assessment) => ({ ...rest, judgedAt: isoTime(judgedAt) })
 
-export const readingJson = ({ at, ...reading }: Reading) => ({ ...reading, at: isoTime(at) })
+const entryJson = <Of extends Pick<Reading, 'at' | 'typedAt' | 'withdrawn'>>({
+  at,
+  typedAt,
+  withdrawn,
+  ...entry
+}: Of) => ({
+  ...entry,
+  at: isoTime(at),
+  ...(typedAt !== undefined && { typedAt: isoTime(typedAt) }),
+  ...(withdrawn && { withdrawn: { ...withdrawn, at: isoTime(withdrawn.at) } }),
+})
+
+export const readingJson = (reading: Reading) => entryJson(reading)
+
+export const tickJson = (tick: Tick) => entryJson(tick)
+
+export const causeJson = ({ at, ...cause }: Cause) => ({ ...cause, at: isoTime(at) })
 
 export const partJson = ({ since, ...part }: Part) => ({ ...part, since: isoTime(since) })
 
@@ -42,6 +59,9 @@ export function jobRecord(kept: Kept<Job>, photos: readonly Photo[]) {
     assessment: assessmentJson(body.assessment),
     earlier: body.earlier.map(assessmentJson),
     readings: body.readings.map(readingJson),
+    ticks: (body.ticks ?? []).map(tickJson),
+    causes: (body.causes ?? []).map(causeJson),
+    stops: openStops(body).map(({ at, ...stop }) => ({ ...stop, at: isoTime(at) })),
     observations: body.observations,
     parts: body.parts.map(partJson),
     log: body.log.map(logJson),

@@ -331,6 +331,8 @@ const step = z.object({
   unit: text.nullable(),
   low: maybe,
   high: maybe,
+  strict: z.literal(true).optional(),
+  notAbove: text.optional(),
   stopIf: text.nullable(),
   who: hands,
   power,
@@ -385,10 +387,13 @@ export const matrixAnswer = z.object({
 export const checklistAnswer = z.object({
   stages: z.array(
     z.object({
+      number,
       title: text,
       pause: text.nullable(),
       lines: z.array(
         z.object({
+          number: text,
+          key: text,
           text,
           expect: text.nullable(),
           unit: text.nullable(),
@@ -409,8 +414,26 @@ export const partAnswer = z
   .meta({ id: 'Part' })
 
 export const readingAnswer = z
-  .object({ id: text, key: text, value: number, unit: text, finding: findingAnswer })
+  .object({ id: text, key: text, value: maybe, unit: text, at: text, typedAt: text.optional(), finding: findingAnswer })
   .meta({ id: 'Reading' })
+
+export const tickAnswer = z
+  .object({
+    id: text,
+    key: text,
+    as: text,
+    words: text.nullable(),
+    at: text,
+    typedAt: text.optional(),
+    finding: findingAnswer,
+  })
+  .meta({ id: 'Tick' })
+
+export const causeAnswer = z.object({ id: text, of: text, text, at: text }).meta({ id: 'Cause' })
+
+export const stopAnswer = z
+  .object({ of: text, key: text.nullable(), where: text, at: text, title: text, action: text })
+  .meta({ id: 'Stop' })
 
 export const photoAnswer = z
   .object({ id: text, caption: text.nullable(), large: text, small: text, createdAt: text })
@@ -423,6 +446,9 @@ export const jobAnswer = z
     check: z.unknown(),
     assessment: assessmentAnswer,
     readings: z.array(readingAnswer),
+    ticks: z.array(tickAnswer),
+    causes: z.array(causeAnswer),
+    stops: z.array(stopAnswer),
     observations: z.unknown(),
     parts: z.array(partAnswer),
     log: z.array(z.object({ text })),

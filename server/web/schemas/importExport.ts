@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { partStates } from '../../bench/jobs/job.js'
+import { partStates, tickAnswers } from '../../bench/jobs/job.js'
 import { outcomes } from '../../chain/finding.js'
 import { topicNames } from '../../chain/index.js'
 import { checkSchema } from '../../facts/check.js'
@@ -54,6 +54,15 @@ const assessmentSchema = asSent(
 const finite = z.number().min(-1e12).max(1e12)
 const limitText = words(2000).nullable()
 
+/** Of a reading and of a step that was done, in the order in which they are kept. */
+const step = { id: idSchema, key: line(120).min(1) }
+const found = {
+  at: time,
+  typedAt: time.optional(),
+  finding: asSent(findingSchema),
+  withdrawn: z.strictObject({ at: time, why: words(2000).min(1) }).optional(),
+}
+
 const jobBody = {
   name: nameSchema,
   check: checkSchema,
@@ -67,6 +76,9 @@ const jobBody = {
         low: finite.nullable(),
         high: finite.nullable(),
         stopIf: limitText,
+        strict: z.literal(true).optional(),
+        notAbove: line(120).optional(),
+        power: z.enum(['none', 'low-voltage', 'mains']).optional(),
       }),
     )
     .max(4000),
@@ -75,12 +87,10 @@ const jobBody = {
   readings: z
     .array(
       z.strictObject({
-        id: idSchema,
-        key: line(120).min(1),
-        value: finite,
+        ...step,
+        value: finite.nullable(),
         unit: line(20).min(1),
-        at: time,
-        finding: asSent(findingSchema),
+        ...found,
       }),
     )
     .max(2000),
@@ -107,6 +117,14 @@ const jobBody = {
     )
     .max(2000),
   log: z.array(z.strictObject({ id: idSchema, at: time, text: words(10_000).min(1) })).max(2000),
+  ticks: z
+    .array(z.strictObject({ ...step, as: z.enum(tickAnswers), words: words(2000).nullable(), ...found }))
+    .max(2000)
+    .optional(),
+  causes: z
+    .array(z.strictObject({ id: idSchema, at: time, of: line(64).min(1), text: words(2000).min(1) }))
+    .max(2000)
+    .optional(),
 }
 
 const most = 100_000

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { partStates } from '../../bench/jobs/job.js'
+import { partStates, tickAnswers } from '../../bench/jobs/job.js'
 import { standingStates } from '../../bench/jobs/standing.js'
 import { checkSchema } from '../../facts/check.js'
 import { line, listQuerySchema, nameSchema, noteSchema, versionSchema, words } from './record.js'
@@ -14,6 +14,9 @@ const stepSchema = z.looseObject({
   low: finite.nullish(),
   high: finite.nullish(),
   stopIf: words(2000).nullish(),
+  strict: z.literal(true).nullish(),
+  notAbove: line(120).nullish(),
+  power: z.enum(['none', 'low-voltage', 'mains']).nullish(),
 })
 
 /** A plan as the first-power calls answer it, or a part of one. */
@@ -50,11 +53,30 @@ export const jobPatchSchema = z.strictObject({
   observations: observationsSchema.optional(),
 })
 
+/** When it was typed, where that was before it is sent. */
+const typedAt = z.iso
+  .datetime({ offset: true })
+  .transform((text) => Date.parse(text))
+  .optional()
+
 export const readingSchema = z.strictObject({
   key: line(120).min(1),
-  value: finite,
+  /** null: over the range of the meter, "OL" */
+  value: finite.nullable(),
   unit: line(20).min(1),
+  typedAt,
 })
+
+export const tickSchema = z.strictObject({
+  key: line(120).min(1),
+  as: z.enum(tickAnswers),
+  words: words(2000).nullish(),
+  typedAt,
+})
+
+export const causeSchema = z.strictObject({ of: line(64).min(1), text: words(2000).min(1) })
+
+export const withdrawSchema = z.strictObject({ why: words(2000).min(1) })
 
 const partStateSchema = z.enum(partStates)
 

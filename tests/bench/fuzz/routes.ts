@@ -171,6 +171,10 @@ const pages: Record<string, Kind> = {
   'post /jobs/:id/parts': { form: some({ part: boxes.text('name'), state, partnote: boxes.text('note'), once }) },
   'post /jobs/:id/parts/:partId': { form: some({ state, note: boxes.text('note'), version }) },
   'post /jobs/:id/parts/:partId/delete': deletable,
+  'post /jobs/:id/causes': { form: some({ of: someId, text: boxes.text('note'), once }) },
+  'post /jobs/:id/entries/:entryId/withdraw': {
+    form: some({ why: boxes.text('note'), value: boxes.number, once }),
+  },
   'post /jobs/:id/log': { form: some({ text: boxes.text('note'), once }) },
   'post /jobs/:id/photos': { file: 'photo' },
   'post /jobs/:id/photos/:photoId/delete': deletable,

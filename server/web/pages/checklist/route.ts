@@ -27,6 +27,7 @@ export function checklistRoutes({ store, now }: Context): Router {
       dataVersion: body.assessment.dataVersion,
       now: now(),
       back,
+      job: body,
     })
     show(request, response, { view: 'checklist', model })
   })

@@ -1,7 +1,24 @@
-import type { Checklist, ChecklistLine } from '../../../plan/checklist.js'
-import type { Words } from '../../../words/phrase.js'
+import type { Job } from '../../../bench/jobs/job.js'
+import { readText } from '../../../bench/jobs/readingFinding.js'
+import { openStops } from '../../../bench/jobs/stops.js'
+import type { Outcome } from '../../../chain/finding.js'
+import type { Checklist, NumberedLine, NumberedStage } from '../../../plan/checklist.js'
+import { say, type Words } from '../../../words/phrase.js'
 import { head, type PageHead } from '../../page.js'
+import { type Moment, moment } from '../../parts/dates.js'
 import { verdictWords } from '../../parts/verdictWords.js'
+
+/** What was read or seen at a line last. */
+interface Done {
+  text: Words
+  at: Moment
+  /** a stop is said again at its line */
+  stop: boolean
+}
+
+interface SheetLine extends NumberedLine {
+  done: Done | null
+}
 
 export interface ChecklistPage {
   page: PageHead
@@ -10,23 +27,66 @@ export interface ChecklistPage {
   /** the day it was printed, "2026-11-25" */
   date: string
   dataVersion: string
-  verdict: string
-  stages: { number: number; title: Words; pause: Words | null; lines: readonly ChecklistLine[] }[]
+  /** what the check says; of a stopped job, that it is stopped */
+  verdict: Words
+  /** what holds the job, across the head of the sheet */
+  stops: { where: string; title: string; action: string; at: Moment }[]
+  stages: (Omit<NumberedStage, 'lines'> & { lines: readonly SheetLine[] })[]
   /** where the page leads back to */
   back: { href: string; text: string }
 }
 
+const isStop = (outcome: Outcome): boolean => outcome === 'stop'
+
+/** The last of each line of a job, readings and steps that were done. */
+export function doneOf({ readings, ticks = [] }: Pick<Job, 'readings' | 'ticks'>): ReadonlyMap<string, Done> {
+  const entries = [
+    ...readings.map((reading) => ({ ...reading, text: readText(reading) })),
+    ...ticks.map((tick) => ({
+      ...tick,
+      text:
+        tick.as === 'wrong'
+          ? say`not as it should be${tick.words === null ? '' : say`: ${tick.words}`}`
+          : (tick.words ?? say`done`),
+    })),
+  ]
+  return new Map(
+    entries
+      .filter(({ withdrawn }) => !withdrawn)
+      .toSorted((one, other) => one.at - other.at)
+      .map(({ key, text, at, typedAt, finding }) => [
+        key,
+        { text, at: moment(typedAt ?? at), stop: isStop(finding.outcome) },
+      ]),
+  )
+}
+
 export function checklistView(
   checklist: Checklist,
-  { caseName, dataVersion, now, back }: Pick<ChecklistPage, 'caseName' | 'dataVersion' | 'back'> & { now: number },
+  {
+    caseName,
+    dataVersion,
+    now,
+    back,
+    job,
+  }: Pick<ChecklistPage, 'caseName' | 'dataVersion' | 'back'> & { now: number; job?: Job },
 ): ChecklistPage {
+  const done = job ? doneOf(job) : new Map<string, Done>()
+  const stops = job
+    ? openStops(job).map(({ where, title, action, at }) => ({ where, title, action, at: moment(at) }))
+    : []
   return {
     page: head(caseName === null ? 'Bench checklist' : `Bench checklist: ${caseName}`, null),
     caseName,
     date: new Date(now).toISOString().slice(0, 10),
     dataVersion,
-    verdict: verdictWords[checklist.verdict].title,
-    stages: checklist.stages.map((stage, index) => ({ number: index + 1, ...stage })),
+    verdict:
+      stops.length > 0 ? say`Stopped at the bench: its cause comes first` : verdictWords[checklist.verdict].title,
+    stops,
+    stages: checklist.stages.map((stage) => ({
+      ...stage,
+      lines: stage.lines.map((line) => ({ ...line, done: done.get(line.key) ?? null })),
+    })),
     back,
   }
 }

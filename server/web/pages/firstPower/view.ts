@@ -8,6 +8,7 @@ import { discharge } from '../../../plan/bench/discharge.js'
 import { insulationAnswer } from '../../../plan/bench/insulation.js'
 import { leakage } from '../../../plan/bench/leakage.js'
 import { reform } from '../../../plan/bench/reform.js'
+import { composeChecklist, gatesStage, numbersOf } from '../../../plan/checklist.js'
 import { loadLine } from '../../../plan/firstPower/seriesLamp.js'
 import type { Caution, Figure, FirstPowerPlan, FirstPowerStage, Step } from '../../../plan/firstPowerPlan.js'
 import { planOf } from '../../../plan/planFirstPower.js'
@@ -49,8 +50,12 @@ interface DrawingView {
   table: Table
 }
 
+type Numbers = ReadonlyMap<string, string>
+
 /** As the `stepList` mixin takes it. */
 interface StepView {
+  /** as on paper; null where it stands on none */
+  number: string | null
   text: Words
   expect: Words | null
   stopIf: Words | null
@@ -59,7 +64,8 @@ interface StepView {
 
 interface StageView {
   id: string
-  number: number
+  /** of its first stage on paper; null where it is left out */
+  number: string | null
   title: Words
   leftOut: Words | null
   /** gates that are open before it */
@@ -101,6 +107,8 @@ interface FirstPowerResult {
   /** the stage that comes first: it stands open; null where none can be done */
   open: string | null
   missing: readonly Words[]
+  /** the stage they are on paper */
+  gatesNumber: number
   gates: StepView[]
   stages: StageView[]
   asides: AsideView[]
@@ -172,7 +180,8 @@ const drawingView = (title: Words, { svg, caption, table }: Drawing): DrawingVie
   table: { caption: say`${title}: the figures`, head: table.headings, rows: table.rows },
 })
 
-const stepView = ({ text, expect, stopIf, who, caution }: Step): StepView => ({
+const stepView = ({ key, text, expect, stopIf, who, caution }: Step, numbers: Numbers): StepView => ({
+  number: numbers.get(key) ?? null,
   text: who === 'you' ? text : say`${text} This is work for a licensed electrician or other qualified person.`,
   expect,
   stopIf,
@@ -265,17 +274,17 @@ function gistOf({ name, leftOut, steps }: FirstPowerStage, { firstLamp, loadLamp
   )
 }
 
-function stageViews(facts: PlanFacts, plan: FirstPowerPlan): StageView[] {
+function stageViews(facts: PlanFacts, plan: FirstPowerPlan, numbers: Numbers): StageView[] {
   const drawings = drawingsOf(facts)
-  return plan.stages.map((stage, at) => ({
+  return plan.stages.map((stage) => ({
     id: stage.name,
-    number: at + 1,
+    number: numbers.get(stage.steps[0]?.key ?? '')?.split('.')[0] ?? null,
     title: stage.title,
     leftOut: stage.leftOut,
     waits: stage.waits,
     gist: gistOf(stage, facts),
     figures: stage.figures,
-    steps: stage.steps.map(stepView),
+    steps: stage.steps.map((step) => stepView(step, numbers)),
     drawings: stage.leftOut === null ? (drawings[stage.name] ?? []) : [],
     sources: stage.sources,
   }))
@@ -468,6 +477,7 @@ function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check
   const assessment = assessCase(of)
   const facts = factsOf(of, assessment, form.options)
   const plan = planOf(facts)
+  const numbers = numbersOf(composeChecklist({ ...of, assessment, plan }))
   const query = firstPowerQuery(form.state.values)
   return {
     caseName: caseName(check),
@@ -477,9 +487,10 @@ function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check
     keep: form.check.request && query,
     lamps: joined(plan.lamps.map(lampText), say`; then `),
     missing: plan.missing,
-    gates: plan.gates.map(stepView),
+    gates: plan.gates.map((gate) => stepView(gate, numbers)),
+    gatesNumber: gatesStage,
     open: plan.stages.find(({ leftOut }) => leftOut === null)?.name ?? null,
-    stages: stageViews(facts, plan),
+    stages: stageViews(facts, plan, numbers),
     asides: [...reformAside(facts), ...dischargeAside(facts), ...testsAside(form, facts), ...tingleAside(facts)],
   }
 }

@@ -3,6 +3,7 @@ import { type Request, type Response, Router } from 'express'
 import { detailsMark } from '../../../bench/jobs/detailsMark.js'
 import { type Job, type Observations, partStates } from '../../../bench/jobs/job.js'
 import {
+  addCause,
   addLog,
   addPart,
   addReading,
@@ -11,22 +12,27 @@ import {
   patchJob,
   removePart,
   Unfit,
+  withdraw,
 } from '../../../bench/jobs/jobChange.js'
 import { jobDraft } from '../../../bench/jobs/jobDraft.js'
+import { limitsFor } from '../../../bench/jobs/laterLimits.js'
 import { newJob } from '../../../bench/jobs/newJob.js'
 import { direction, findingChanges } from '../../../bench/jobs/rejudge.js'
 import { standingStates } from '../../../bench/jobs/standing.js'
+import { openStops } from '../../../bench/jobs/stops.js'
 import { prepareCase } from '../../../chain/case/case.js'
 import { isLoopback } from '../../../config.js'
 import { figures } from '../../../facts/address.js'
 import { checkSchema } from '../../../facts/check.js'
 import type { FirstPowerOptions } from '../../../plan/planFirstPower.js'
 import { Full, Stale, StorageFault } from '../../../store/errors.js'
+import { newId } from '../../../store/openStore.js'
 import type { Kept, Photo } from '../../../store/store.js'
 import type { Context } from '../../context.js'
 import { dataVersion } from '../../dataVersion.js'
 import { NotFound, Unprocessable } from '../../errors.js'
 import { judged, judgedAndPlanned } from '../../judge.js'
+import { readMeter } from '../../meter.js'
 import { entryId, onceField } from '../../once.js'
 import { head, show } from '../../page.js'
 import { parse } from '../../parse.js'
@@ -40,6 +46,7 @@ import { deletedPhoto } from '../../parts/photoViews.js'
 import { sharing } from '../../parts/sharing.js'
 import { verdictWords } from '../../parts/verdictWords.js'
 import { logSchema, newJobSchema, observationsSchema, partSchema } from '../../schemas/jobs.js'
+import { typedBefore } from '../../typedAt.js'
 import { type CheckForm, readCheckAddress, readCheckForm } from '../check/form.js'
 import { readFirstPowerForm } from '../firstPower/form.js'
 import { jobsView } from './listView.js'
@@ -81,6 +88,16 @@ const observationNames: Record<keyof Observations, string> = {
   drawnA: 'drawn',
   works: 'works',
   note: 'note',
+}
+
+/** What was typed of a meter, in the unit of its step; what cannot be used becomes a fault. Null: nothing, or over its range. */
+function metered(read: FormReader, name: string, unit: string, chosen: string | null, required = false): number | null {
+  const typed = read.state.values[name] ?? ''
+  if (typed.trim() === '' && !required) return null
+  const found = readMeter(typed, unit, chosen)
+  if (!('message' in found)) return found.value
+  read.fault(name, found.message)
+  return null
 }
 
 /** The jobs as pages: every change is a form of its own that works without script. */
@@ -164,7 +181,14 @@ export function jobsPageRoutes(context: Context): Router {
       }
       throw error
     }
-    response.redirect(303, `/jobs/${id(request)}#${section}`)
+    response.redirect(303, await afterwards(request, section))
+  }
+
+  /** Back to where the form stood; a job that is stopped shows that first. */
+  const afterwards = async (request: Request, section: string): Promise<string> => {
+    const at = `/jobs/${id(request)}`
+    if (sent(request).back === 'bench') return `${at}/bench`
+    return `${at}#${openStops((await store.get<Job>('job', id(request))).body).length > 0 ? 'stopped' : section}`
   }
 
   const change = (request: Request, version: number | null, next: (job: Job, version: number) => Job) =>
@@ -209,7 +233,7 @@ export function jobsPageRoutes(context: Context): Router {
     const body = sent(request)
     const read = new FormReader(body, Object.keys(detailLabels), labelled(detailLabels))
     const seen = typeof body.seen === 'string' ? body.seen : ''
-    const drawnA = read.number('drawn', { label: 'Current drawn', unit: 'A', min: 0, max: 1000 })
+    const drawnA = metered(read, 'drawn', 'A', null)
     if (read.text('name') === null) read.fault('name', 'Enter the name of the job.')
     const works = read.choice('works', ['yes', 'partly', 'no'], 'Did it do its work')
     const work = async (): Promise<void> => {
@@ -220,7 +244,7 @@ export function jobsPageRoutes(context: Context): Router {
         works,
       })
       await store.change<Job>('job', id(request), null, (kept) => {
-        const job = patchJob(kept.body, { name, observations })
+        const job = patchJob(kept.body, { name, observations }, { id: newId(), at: now() })
         // sent again, or nothing new: as good as done
         if (detailsMark(job) === detailsMark(kept.body)) return null
         if (detailsMark(kept.body) !== seen) throw new Stale(kept)
@@ -261,25 +285,62 @@ export function jobsPageRoutes(context: Context): Router {
     )
     const job = (await store.get<Job>('job', id(request))).body
     const key = read.text('key')
-    const step = key === null ? null : (job.limits.find((limits) => limits.key === key) ?? null)
+    const step = key === null ? null : limitsFor(job, key)
     if (key !== null && !step?.unit) read.fault('key', 'Step must be one of the steps listed.')
-    const unit = step?.unit ?? read.text('unit')
     const what = read.text('what')
     if (key === null && what === null) read.fault('what', 'Enter what was read, or choose a step.')
-    if (key === null && unit === null) read.fault('unit', 'Enter the unit, such as V or A.')
-    const value = read.number('value', {
-      label: 'Value read',
-      ...(step?.unit ? { unit: step.unit } : {}),
-      required: true,
-    })
+    if (key === null && read.text('unit') === null) read.fault('unit', 'Enter the unit, such as V or A.')
+    const value = step?.unit
+      ? metered(read, 'value', step.unit, null, true)
+      : read.number('value', { label: 'Value read', required: true })
     const entry = newEntry(request, 'reading', read)
-    const given = { key: key ?? what ?? '', value: value ?? 0, unit: unit ?? '' }
-    const work = () => change(request, null, (current) => addReading(current, given, { id: entry, at: now() }))
+    const given = { key: key ?? what ?? '', value, unit: step?.unit ?? read.text('unit') ?? '' }
+    const mark = { id: entry, at: now(), typedAt: typedBefore(sent(request).age, now()) }
+    const work = () => change(request, null, (current) => addReading(current, given, mark))
     await changing(request, response, {
       form: 'reading',
       read,
       boxes: ['value', 'key', 'what', 'unit'],
       work,
+      section: 'readings',
+    })
+  })
+
+  router.post('/jobs/:id/causes', async (request, response) => {
+    const read = new FormReader(sent(request), ['of', 'text'], labelled({ of: 'Stop', text: 'Cause' }))
+    const text = read.text('text')
+    if (text === null) read.fault('text', 'Enter the cause: what was wrong, and what was done about it.')
+    const given = { of: read.text('of') ?? '', text: text ?? '' }
+    const entry = newEntry(request, 'cause', read)
+    await changing(request, response, {
+      form: 'cause',
+      read,
+      boxes: ['text', 'of'],
+      work: () => change(request, null, (job) => addCause(job, given, { id: entry, at: now() })),
+      section: 'standing',
+    })
+  })
+
+  router.post('/jobs/:id/entries/:entryId/withdraw', async (request, response) => {
+    const names = { why: 'Why', value: 'Value it should have been', entry: 'Reading' }
+    const entryId = String(request.params.entryId)
+    const read = new FormReader({ ...sent(request), entry: entryId }, Object.keys(names), labelled(names))
+    const why = read.text('why')
+    if (why === null) read.fault('why', 'Enter why it is taken back.')
+    const job = (await store.get<Job>('job', id(request))).body
+    const reading = job.readings.find((one) => one.id === entryId)
+    const given = reading && read.text('value') !== null ? metered(read, 'value', reading.unit, null) : undefined
+    const mark = { id: newEntry(request, 'withdraw', read), at: now() }
+    const corrected = (current: Job): Job => {
+      const taken = withdraw(current, entryId, why ?? '', mark)
+      if (!reading || given === undefined) return taken
+      return addReading(taken, { ...reading, value: given }, { ...mark, typedAt: reading.typedAt ?? reading.at })
+    }
+    await changing(request, response, {
+      form: 'withdraw',
+      read,
+      boxes: ['why', 'value', 'entry'],
+      work: () => change(request, null, corrected),
       section: 'readings',
     })
   })

@@ -1,14 +1,18 @@
 import { detailsMark } from '../../../bench/jobs/detailsMark.js'
 import type { Job, Reading, ReadingLimits } from '../../../bench/jobs/job.js'
 import { partStates } from '../../../bench/jobs/job.js'
-import { limitsText, readingText } from '../../../bench/jobs/readingFinding.js'
+import { limitsOfJob } from '../../../bench/jobs/laterLimits.js'
+import { limitsText, readText } from '../../../bench/jobs/readingFinding.js'
 import { latestReadings, standing } from '../../../bench/jobs/standing.js'
+import { openStops } from '../../../bench/jobs/stops.js'
 import type { Outcome, ToldFinding } from '../../../chain/finding.js'
 import { figures } from '../../../facts/address.js'
+import { numbersOf } from '../../../plan/checklist.js'
 import type { FirstPowerOptions } from '../../../plan/planFirstPower.js'
 import type { Kept, Photo } from '../../../store/store.js'
 import type { Phrase, Words } from '../../../words/phrase.js'
 import { amperes } from '../../../words/quantity.js'
+import { jobChecklist } from '../../checklist.js'
 import { head, type PageHead } from '../../page.js'
 import { day, lasting, type Moment, moment } from '../../parts/dates.js'
 import type { FormFault, FormState } from '../../parts/formState.js'
@@ -54,6 +58,10 @@ export interface JobForms {
   part: FormState
   log: FormState
   photo: FormState
+  /** the cause of one stop: `of` says which */
+  cause: FormState
+  /** taking back one reading: `entry` says which */
+  withdraw: FormState
 }
 
 export type JobFormName = keyof JobForms
@@ -72,6 +80,8 @@ export interface JobPage {
     text: string
     waits: { text: string; since: Moment; lasting: string }[]
   }
+  /** what holds the job, first on its page */
+  stops: { of: string; where: string; title: string; action: string; at: Moment; reading: boolean }[]
   verdict: { outcome: Outcome; title: string; text: string }
   tally: Phrase
   findings: ToldFinding[]
@@ -91,7 +101,16 @@ export interface JobPage {
     captions: { value: string; label: string }[]
   }
   steps: StepLine[]
-  readings: { text: Phrase; word: string | null; key: string; at: Moment; finding: ToldFinding }[]
+  readings: {
+    id: string
+    text: Phrase
+    word: string | null
+    key: string
+    at: Moment
+    /** why it was taken back; null where it counts */
+    withdrawn: string | null
+    finding: ToldFinding
+  }[]
   parts: PartLine[]
   log: { text: string; at: Moment }[]
   photos: PhotoView[]
@@ -117,10 +136,10 @@ const stageWords: Record<string, string> = {
   full: 'Full mains',
 }
 
-/** A step with the stage its key begins with: several stages have a step of the same words. */
-function stepText({ key, text: words }: ReadingLimits): string {
+/** A step with its number on paper and the stage its key begins with. */
+function stepText({ key, text: words }: ReadingLimits, numbers: ReadonlyMap<string, string>): string {
   const stage = stageWords[key.split('.')[0] ?? '']
-  return stage === undefined ? words : `${stage}: ${words}`
+  return [numbers.get(key), stage === undefined ? words : `${stage}: ${words}`].filter(Boolean).join(' ')
 }
 
 /** What the outcome of a reading is called; null for the usual word. */
@@ -140,7 +159,8 @@ export const detailsForm = ({ name, observations }: Job): FormState => ({
     sounds: text(observations.sounds),
     smells: text(observations.smells),
     moved: text(observations.moved),
-    drawn: observations.drawnA === null ? '' : figures(observations.drawnA),
+    // with its unit, as a bare number of amperes is asked about
+    drawn: observations.drawnA === null ? '' : `${figures(observations.drawnA)} A`,
     works: text(observations.works),
     note: text(observations.note),
   }),
@@ -227,12 +247,13 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
   const job = kept.body
   const { state, waits } = standing(job)
   const last = new Map(latestReadings(job.readings).map((reading) => [reading.key, reading]))
-  const readable = job.limits.filter(({ unit }) => unit !== null)
+  const numbers = numbersOf(jobChecklist(job))
+  const readable = limitsOfJob(job).filter(({ unit }) => unit !== null)
   const line = (reading: Reading | undefined): StepLine['last'] =>
     reading
       ? {
-          text: readingText(reading.value, reading.unit),
-          at: moment(reading.at),
+          text: readText(reading),
+          at: moment(reading.typedAt ?? reading.at),
           outcome: reading.finding.outcome,
           word: readingWord(reading),
         }
@@ -251,6 +272,12 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
         lasting: lasting(wait.since, now),
       })),
     },
+    stops: openStops(job).map(({ key, at, ...stop }) => ({
+      ...stop,
+      at: moment(at),
+      // what was observed besides is changed where it was written
+      reading: key !== null,
+    })),
     observed: observed(job),
     verdict: verdictWords[job.assessment.verdict],
     tally: tally(job.assessment.findings),
@@ -263,7 +290,7 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
     },
     ...addressesOf(job),
     choices: {
-      steps: readable.map((step) => ({ value: step.key, label: `${stepText(step)} (${step.unit})` })),
+      steps: readable.map((step) => ({ value: step.key, label: `${stepText(step, numbers)} (${step.unit})` })),
       parts: partStates.map((value) => ({ value, label: partWords[value] })),
       works: worksChoices,
       captions: [
@@ -275,17 +302,19 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
     },
     steps: readable.map((step) => ({
       key: step.key,
-      text: stepText(step),
+      text: stepText(step, numbers),
       expected: limitsText(step),
       last: line(last.get(step.key)),
     })),
     readings: job.readings.toReversed().map((reading) => {
       const step = job.limits.find(({ key }) => key === reading.key)
       return {
-        text: readingText(reading.value, reading.unit),
+        id: reading.id,
+        withdrawn: reading.withdrawn?.why ?? null,
+        text: readText(reading),
         word: readingWord(reading),
         key: step?.text.replace(/\.$/, '') ?? reading.key,
-        at: moment(reading.at),
+        at: moment(reading.typedAt ?? reading.at),
         finding: reading.finding,
       }
     }),
@@ -312,6 +341,8 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
       part: typed.forms?.part ?? emptyForm({ state: 'wanted' }),
       log: typed.forms?.log ?? emptyForm(),
       photo: typed.forms?.photo ?? emptyForm({ caption: 'supply plate' }),
+      cause: typed.forms?.cause ?? emptyForm(),
+      withdraw: typed.forms?.withdraw ?? emptyForm(),
     },
     changed: typed.changed ?? [],
     notSaved: typed.notSaved ?? null,

@@ -1,0 +1,86 @@
+import { createHash } from 'node:crypto'
+import { alarmIn } from '../../plan/alarm.js'
+import { heldAgainst } from '../../plan/limits.js'
+import { say } from '../../words/phrase.js'
+import { amperes } from '../../words/quantity.js'
+import { tell } from '../../words/tell.js'
+import type { Job, Observations } from './job.js'
+import { limitsFor } from './laterLimits.js'
+
+/** Something that holds the job until a person wrote its cause, or took it back. */
+export interface Stop {
+  /** what a cause names: the id of a reading or tick, or a mark of what was observed */
+  of: string
+  /** the step it was found at; null for what was observed besides */
+  key: string | null
+  /** the step in words, or the box it was written in */
+  where: string
+  at: number
+  title: string
+  /** what is done first */
+  action: string
+}
+
+type Held = Pick<Job, 'limits' | 'readings' | 'ticks' | 'causes' | 'observations' | 'assessment'>
+
+const observedBoxes = {
+  lamps: 'Lamps',
+  display: 'Display',
+  sounds: 'Sounds',
+  smells: 'Smells',
+  moved: 'What moved',
+  note: 'Anything else seen',
+} as const satisfies Partial<Record<keyof Observations, string>>
+
+/** A mark of what was observed, so that other words, or another figure, are another stop. */
+const markOf = (box: string, seen: string): string =>
+  `seen-${createHash('sha256').update(`${box} ${seen}`).digest('base64url').slice(0, 22)}`
+
+const switchOff = 'Switch off, unplug, let it discharge, and find the cause before anything else is tried.'
+
+/** Stops among what was observed: words that tell of a fault, and a current above what the machine may draw. */
+function observedStops(job: Held): Stop[] {
+  const { observations, assessment } = job
+  const stop = (box: string, seen: string, title: string): Stop => ({
+    of: markOf(box, seen),
+    key: null,
+    where: box,
+    at: assessment.judgedAt,
+    title,
+    action: switchOff,
+  })
+  const words = Object.entries(observedBoxes).flatMap(([field, box]) => {
+    const seen = observations[field as keyof typeof observedBoxes]
+    return seen !== null && alarmIn(seen) !== null ? [stop(box, seen, `Written down: “${seen}”.`)] : []
+  })
+  const { drawnA } = observations
+  const limits = limitsFor(job, 'together.drawn') ?? limitsFor(job, 'full.drawn')
+  if (drawnA === null || limits?.unit !== 'A' || limits.high === null) return words
+  if (heldAgainst(drawnA, limits, null).as === 'within') return words
+  const title = tell(say`${amperes(drawnA)} drawn, more than the ${amperes(limits.high)} it may draw.`)
+  return [...words, stop('Current drawn', String(drawnA), title)]
+}
+
+/** Every stop of a job, the oldest first, explained or not. */
+function allStops(job: Held): Stop[] {
+  const entries = [...job.readings, ...(job.ticks ?? [])]
+    .filter(({ finding, withdrawn }) => finding.outcome === 'stop' && !withdrawn)
+    .toSorted((one, other) => (one.typedAt ?? one.at) - (other.typedAt ?? other.at))
+    .map(
+      ({ id, key, at, typedAt, finding }): Stop => ({
+        of: id,
+        key,
+        where: limitsFor(job, key)?.text.replace(/\.$/, '') ?? key,
+        at: typedAt ?? at,
+        title: finding.title,
+        action: finding.action ?? switchOff,
+      }),
+    )
+  return [...entries, ...observedStops(job)]
+}
+
+/** The stops that hold a job: those without a cause. A good reading after one changes nothing. */
+export function openStops(job: Held): Stop[] {
+  const explained = new Set((job.causes ?? []).map(({ of }) => of))
+  return allStops(job).filter(({ of }) => !explained.has(of))
+}

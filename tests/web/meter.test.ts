@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest'
+import { readMeter } from '../../server/web/meter.js'
+import { tell } from '../../server/words/tell.js'
+
+describe('what a meter showed', () => {
+  it.each([
+    ['12.5', 'V', null, 12.5],
+    ['12,5', 'V', null, 12.5],
+    ['-0.3', 'V', null, -0.3],
+    ['900', 'V', 'mV', 0.9],
+    ['86', 'A', 'mA', 0.086],
+    ['86 mA', 'A', null, 0.086],
+    ['86 mA', 'A', 'mA', 0.086],
+    ['350m', 'A', null, 0.35],
+    ['0', 'A', null, 0],
+    ['4.7k', 'Ω', null, 4700],
+    ['4,7k', 'Ω', null, 4700],
+    ['4k7', 'Ω', null, 4700],
+    ['4K7', 'Ω', null, 4700],
+    ['2k200', 'Ω', null, 2200],
+    ['4k7 ohm', 'Ω', null, 4700],
+    ['2R2', 'Ω', null, 2.2],
+    ['0R22', 'Ω', null, 0.22],
+    ['1M', 'Ω', null, 1e6],
+    ['1M5', 'Ω', null, 1.5e6],
+    ['2', 'Ω', 'MΩ', 2e6],
+    ['4V7', 'V', null, 4.7],
+    ['5.5', 'mm', null, 5.5],
+    ['OL', 'Ω', null, null],
+    ['O.L', 'Ω', 'MΩ', null],
+    ['0L', 'Ω', null, null],
+    ['.OL', 'Ω', null, null],
+    ['OL MΩ', 'Ω', null, null],
+    ['∞', 'Ω', null, null],
+    ['over', 'V', null, null],
+  ])('“%s” at a step in %s, %s chosen: %s', (typed, unit, chosen, value) => {
+    const read = readMeter(typed, unit, chosen)
+    if (value === null) expect(read).toEqual({ value: null })
+    else expect('value' in read ? read.value : tell(read.message)).toBeCloseTo(value, 9)
+  })
+
+  it.each([
+    ['86', 'A', null, /of which unit\?.*86 mA, 86 A/],
+    ['10', 'Ω', null, /of which unit\?.*10 kΩ/],
+    ['86 mA', 'A', 'A', /write one of them/],
+    ['1,500', 'V', null, /can be read two ways/],
+    ['12 A', 'V', null, /one number in V/],
+    ['', 'V', 'V', /Enter the value read/],
+    ['twelve', 'V', null, /must be/],
+  ])('“%s” at a step in %s, %s chosen, is asked about', (typed, unit, chosen, message) => {
+    const read = readMeter(typed, unit, chosen)
+    expect('message' in read ? tell(read.message).replaceAll('\u00a0', ' ') : read.value).toMatch(message)
+  })
+})
