@@ -72,4 +72,26 @@ describe('a figure that the reader is not sure of', () => {
     expect(on(complete(whole, machine), 'output-current')?.outcome).toBe('unknown')
     expect(on(complete(whole, machine, ['device.takes.0.currentA']), 'output-current')?.outcome).toBe('clear')
   })
+
+  // 230 V on 50 Hz over 230 V on 58 Hz: 1.16 times the flux, more than 1.10
+  it.each([
+    {
+      technology: 'transformer' as const,
+      confirmed: undefined,
+      is: 'unknown',
+      why: 'a transformer’s flux hangs on it',
+    },
+    {
+      technology: 'transformer' as const,
+      confirmed: ['supply.input.frequenciesHz'],
+      is: 'stop',
+      why: 'it was confirmed',
+    },
+    { technology: 'switch-mode' as const, confirmed: undefined, is: 'clear', why: 'nothing hangs on it' },
+  ])('is not passed over for what is usual, 58 Hz of a $technology: $why', ({ technology, confirmed, is }) => {
+    const request = complete('INPUT 230V~ 58Hz 0.3A OUTPUT 9V DC 0.5A', undefined, confirmed)
+    const found = on({ ...request, supply: { ...request.supply, technology } }, 'mains-frequency')
+    expect(found?.outcome).toBe(is)
+    if (is === 'unknown') expect(found?.action).toMatch(/58 ?Hz/)
+  })
 })

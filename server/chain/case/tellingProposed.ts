@@ -1,7 +1,8 @@
 import { say, type Words } from '../../words/phrase.js'
 import { isSame } from '../../words/unique.js'
 import { actionsOf, actionText } from '../action.js'
-import { type Judgement, type Text, worstFirst } from '../judgement.js'
+import { byWorst } from '../finding.js'
+import { type Judgement, type Text, unknown, worstFirst } from '../judgement.js'
 
 /** The same situation with every doubtful figure taken as it was read, and the sentences that name those figures. */
 export interface Proposed<Situation> {
@@ -10,7 +11,8 @@ export interface Proposed<Situation> {
 }
 
 /**
- * Judges by what is known. Where that is too little and the doubtful figures of a plate would say more, what to do next begins with them.
+ * Judges by what is known. Where that is too little and the doubtful figures of a plate would say more, what to do next begins with them;
+ * where what is taken in their place comes to better than they would, it is not known.
  *
  * @param proposed  null where no figure is in doubt
  */
@@ -20,15 +22,28 @@ export function tellingProposed<Situation>(
   proposed: Proposed<Situation> | null,
 ): readonly Judgement[] {
   const judged = judge(known)
-  if (!proposed || !judged.some(({ outcome }) => outcome === 'unknown')) return judged
+  if (!proposed) return judged
   const others = judge(proposed.situation)
   const worst = worstFirst(others)[0]
   return judged.map((own, index) => {
     const other = others.length === judged.length ? others[index] : worst
-    if (own.outcome !== 'unknown' || !other) return own
-    return { ...own, say: (): Text => telling(own.say(), other.say(), proposed.doubts) }
+    if (!other) return own
+    if (own.outcome === 'unknown') return { ...own, say: (): Text => telling(own.say(), other.say(), proposed.doubts) }
+    return byWorst(other, own) < 0 && own.outcome !== 'stop' ? inDoubt(own, other, proposed.doubts) : own
   })
 }
+
+/** What would be worse by the figure in doubt is not known until someone looked at it. */
+const inDoubt = (own: Judgement, other: Judgement, doubts: readonly Words[]): Judgement =>
+  unknown(() => {
+    const [kept, read] = [own.say(), other.say()]
+    return {
+      ...read,
+      title: say`${kept.title}; but a figure of the plate that is in doubt says otherwise`,
+      working: [...kept.working, say`with that figure as it was read: ${read.title}`],
+      action: [...doubts],
+    }
+  })
 
 const telling = (own: Text, other: Text, doubts: readonly Words[]): Text =>
   isSame(own.title, other.title) && isSame(actionWords(own), actionWords(other))
