@@ -23,6 +23,7 @@ describe('output-current', () => {
     { ratedA: 0.99, drawnA: 1, currentIs: 'measured', is: 'stop' },
     { ratedA: null, drawnA: 1, currentIs: 'plate', is: 'unknown' },
     { ratedA: 1, drawnA: null, currentIs: 'plate', is: 'unknown' },
+    { ratedA: 1, drawnA: 0, currentIs: 'plate', is: 'unknown' },
     { ratedA: null, drawnA: null, currentIs: null, is: 'unknown' },
   ])('$ratedA A for $drawnA A ($currentIs): $is', ({ ratedA, drawnA, currentIs, is }) => {
     expect(of(ratedA, drawnA, currentIs).outcome).toBe(is)
@@ -33,6 +34,38 @@ describe('output-current', () => {
     expect(finding.title).toMatch(/50.%/)
     expect(finding.action).toMatch(/Limit the current/)
     expect(of(1, 1).action).toBeNull()
+  })
+
+  it('takes the higher of what a machine’s plate says in amperes and in watts', () => {
+    // at the bottom of its range it may draw 15 W / 10 V = 1.5 A
+    const machine = { inputs: null, label: 'DC 10-15V 1.2A 15W' }
+    const on = (currentA: number) =>
+      onlyFinding(
+        'output-current',
+        changed({ supply: { outputs: [{ kind: 'dc', voltageV: 12, currentA }] }, device: machine }),
+      ).outcome
+    expect(on(1.4)).toBe('stop')
+    expect(on(1.5)).toBe('clear')
+  })
+
+  it('asks for the headroom of a measured current where one of several inputs on an output was measured', () => {
+    const input = { kind: 'dc' as const, voltageV: 12 }
+    const on = (ratedA: number) =>
+      outcomesOn(
+        'output-current',
+        changed({
+          supply: { outputs: [{ ...input, currentA: ratedA }] },
+          device: {
+            inputs: [
+              { ...input, currentA: 1, currentIs: 'plate' },
+              { ...input, currentA: 0.8, currentIs: 'measured' },
+            ],
+          },
+        }),
+      )
+    // 1.8 A in all: 2.25 A are a quarter more
+    expect(on(2)).toEqual(['caution', 'caution'])
+    expect(on(2.25)).toEqual(['clear', 'clear'])
   })
 
   it('takes the current from watts where only they are printed, and the lower where both are', () => {

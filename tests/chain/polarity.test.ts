@@ -51,6 +51,20 @@ describe('polarity', () => {
     ).toBe('caution')
   })
 
+  const minus12 = { kind: 'dc' as const, voltageV: -12, currentA: 2 }
+  const plus12 = { ...minus12, voltageV: 12 }
+  it.each<{ name: string; outputs: (typeof plus12)[]; measured: { offLoadV?: number; loadedV?: number }; is: Outcome }>(
+    [
+      { name: 'an only output of +12 V, off load', outputs: [plus12], measured: { offLoadV: -12.3 }, is: 'unknown' },
+      { name: 'an only output of +12 V, loaded', outputs: [plus12], measured: { loadedV: -11.9 }, is: 'unknown' },
+      { name: 'an output that is negative itself', outputs: [minus12], measured: { offLoadV: -12.3 }, is: 'clear' },
+      { name: 'one of two outputs', outputs: [plus12, minus12], measured: { offLoadV: -12.3 }, is: 'clear' },
+    ],
+  )('a minus sign on the meter at $name: $is', ({ outputs, measured, is }) => {
+    const inputs = outputs.map((output) => ({ ...output, currentA: 1 }))
+    expect(onlyFinding('polarity', changed({ supply: { outputs, measured }, device: { inputs } })).outcome).toBe(is)
+  })
+
   it('is not spoken of for ac, whose plugs have sizes all the same', () => {
     const ac = changed({
       supply: { outputs: [{ kind: 'ac', voltageV: 9, currentA: 1 }] },

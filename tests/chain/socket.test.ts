@@ -19,6 +19,10 @@ describe('socket', () => {
     { plug: 'CEE 7/16', site: { country: 'US' }, is: 'stop' },
     { plug: 'CEE 7/16', site: { country: 'GB' }, is: 'stop' },
     { plug: 'BS 1363', site: { socket: 'F' }, is: 'stop' },
+    // an Italian house has C and F, which it fits, or L, into which it can only be forced
+    { plug: 'CEE 7/7', site: { country: 'IT' }, is: 'unknown' },
+    { plug: 'CEE 7/17', site: { country: 'IN' }, is: 'clear' },
+    { plug: 'CEE 7/16', site: { country: 'HK' }, is: 'stop' },
   ])('$plug in $site: $is', ({ plug, site, is }) => {
     expect(of(plug, site).outcome).toBe(is)
   })

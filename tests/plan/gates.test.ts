@@ -220,6 +220,11 @@ describe('a machine behind the lamp', () => {
     const small = changed({ device: { inputs: [{ kind: 'dc', voltageV: 12, currentA: 1 }] } })
     expect(stageOf(small, 'together', lamp(60))?.leftOut).toBeNull()
   })
+  // demand 12 V × 1 A / 0.75 = 16 W, 3.3 kΩ on 230 V; a lamp of 25 W has some 1.5 kΩ at half its volts, one of 200 W some 20 Ω to 50 Ω cold
+  it('is not joined where the lamp leaves a transformer too little, on which motors and relays hang', () => {
+    expect(stageOf(iron, 'together', lamp(25))?.leftOut).toMatch(/motors and relays hang/)
+    expect(stageOf(iron, 'together', lamp(200))?.leftOut).toBeNull()
+  })
 })
 
 describe('a transformer with nothing connected', () => {

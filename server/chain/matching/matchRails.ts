@@ -10,11 +10,6 @@ import type { DeviceRail, Rail, RailPair } from '../case/situation.js'
  * @returns one pair for each device rail, highest voltage first
  */
 export function matchRails(supplies: readonly Rail[], devices: readonly DeviceRail[]): RailPair[] {
-  const [onlySupply, secondSupply] = supplies
-  const [onlyDevice, secondDevice] = devices
-  // the usual pair, decided without sorting: a shelf asks this a million times
-  if (onlyDevice && !secondDevice && (!onlySupply || (onlySupply && !secondSupply)))
-    return [{ device: onlyDevice, supply: serves(onlySupply, onlyDevice), sharedWith: [onlyDevice] }]
   const groups = new Map<string, { rails: Rail[]; wanting: DeviceRail[] }>()
   const alone: RailPair[] = []
   for (const device of devices) {
@@ -37,8 +32,7 @@ export function matchRails(supplies: readonly Rail[], devices: readonly DeviceRa
   return [...pairs, ...alone].toSorted((one, other) => compareDevices(one.device, other.device))
 }
 
-const serves = (supply: Rail | undefined, device: DeviceRail): Rail | null =>
-  supply && signOf(supply) * signOf(device) >= 0 ? supply : null
+const serves = (supply: Rail, device: DeviceRail): boolean => signOf(supply) * signOf(device) >= 0
 
 /** Sign of a dc rail; ac has none. */
 const signOf = ({ kind, voltageV }: Rail): number => (kind === 'ac' ? 0 : Math.sign(voltageV))
