@@ -11,6 +11,7 @@ import { rateLimits } from './web/guards/rateLimits.js'
 import { refusePrototypeKeys } from './web/guards/refusePrototypeKeys.js'
 import { sameOrigin } from './web/guards/sameOrigin.js'
 import { healthRoutes } from './web/health.js'
+import { atHandRoutes } from './web/pages/atHand/route.js'
 import { checkPageRoutes } from './web/pages/check/route.js'
 import { checklistRoutes } from './web/pages/checklist/route.js'
 import { enterRoutes } from './web/pages/enter/route.js'
@@ -52,8 +53,9 @@ export function createApp(context: Context): Express {
   app.use(checkPageRoutes())
   app.use(callRoutes(context))
   app.use(plugSizesRoutes())
+  app.use(atHandRoutes(context))
   app.use(fusePageRoutes())
-  app.use(firstPowerPageRoutes())
+  app.use(firstPowerPageRoutes(context))
   app.use(referencePageRoutes())
   app.use(pictureRoutes(context))
   app.use(jobsPageRoutes(context))

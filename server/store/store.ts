@@ -1,5 +1,5 @@
 /** What kinds of record are kept. */
-export const kinds = ['supply', 'device', 'job'] as const
+export const kinds = ['supply', 'device', 'job', 'at-hand'] as const
 
 export type Kind = (typeof kinds)[number]
 

@@ -6,7 +6,7 @@ import { glossary } from './glossary.js'
 import { onceForPage } from './once.js'
 import type { FormFault, FormState } from './parts/formState.js'
 
-export type NavName = 'check' | 'first-power' | 'fuse' | 'jobs' | 'shelf' | 'reference'
+export type NavName = 'check' | 'first-power' | 'fuse' | 'jobs' | 'shelf' | 'at-hand' | 'reference'
 
 /** What the layout needs to know about a page. */
 export interface PageHead {

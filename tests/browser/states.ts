@@ -58,6 +58,13 @@ export const emptyStates: State[] = [
   ['First power-up with lamps', 200, `/first-power?${plan}`],
   ['First power-up behind a converter', 200, `/first-power?${query(3)}`],
   ['First power-up with a faulty lamp', 422, `/first-power?${query(0)}&lamp1v=1%2C500&lamp1w=x`],
+  ['At hand, empty', 200, '/at-hand'],
+  [
+    'At hand, with faults',
+    422,
+    '/at-hand',
+    { country: 'Nowhere', lamp1v: 'abc', lamp1w: '60', bencha: '2', meter1v: '1000' },
+  ],
   ['Plug sizes', 200, '/plug-sizes?country=DE'],
   ['Plug sizes, a ruler that cannot be', 422, '/plug-sizes?ruler=2000'],
   ['Fuse, empty', 200, '/fuse'],

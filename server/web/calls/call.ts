@@ -17,7 +17,17 @@ export interface Call {
   method: 'get' | 'post' | 'put' | 'patch' | 'delete'
   /** as the router has it: "/api/jobs/:id" */
   path: string
-  group: 'Check' | 'Mains' | 'Fuse' | 'First power' | 'Shelf' | 'Jobs' | 'Photos' | 'In and out' | 'This document'
+  group:
+    | 'Check'
+    | 'Mains'
+    | 'Fuse'
+    | 'First power'
+    | 'Shelf'
+    | 'Jobs'
+    | 'Photos'
+    | 'At hand'
+    | 'In and out'
+    | 'This document'
   summary: string
   /** what is sent, as JSON */
   body?: z.ZodType

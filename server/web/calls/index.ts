@@ -2,6 +2,7 @@ import type { Router } from 'express'
 import type { Context } from '../context.js'
 import { openApiDocument } from '../openapi.js'
 import { whatChanges } from '../schemas/answers.js'
+import { atHandCalls } from './atHand.js'
 import { type Call, call, routesOf } from './call.js'
 import { checkCalls } from './check.js'
 import { exchangeCalls } from './exchange.js'
@@ -23,6 +24,7 @@ export const calls: readonly Call[] = [
   ...matchingCalls,
   ...jobCalls,
   ...photoCalls,
+  ...atHandCalls,
   ...exchangeCalls,
   call({
     method: 'get',

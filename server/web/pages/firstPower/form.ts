@@ -1,3 +1,4 @@
+import type { AtHand } from '../../../bench/atHand/atHand.js'
 import type { ProtectionClass } from '../../../chain/case/request.js'
 import { figures } from '../../../facts/address.js'
 import { lampWattRange } from '../../../plan/firstPower/lamps.js'
@@ -10,6 +11,9 @@ import { addressOf, type CheckForm, checkNames, readCheckForm } from '../check/f
 
 /** Rows for lamps at hand. */
 export const lampRows = [1, 2, 3] as const
+
+/** The most lamps of one kind that are planned with. */
+const mostLamps = 6
 
 /** One row of lamps at hand: `lamp1v`, `lamp1w`, `lamp1n`. */
 export const lampRow = (row: number) => ({ voltage: `lamp${row}v`, watts: `lamp${row}w`, count: `lamp${row}n` })
@@ -66,6 +70,13 @@ export interface FirstPowerForm {
   protectionClass: ProtectionClass | null
   /** nothing entered at all */
   empty: boolean
+}
+
+/** What was sent with the lamps at hand in it, where it names none itself; lamps are the same for every job. */
+export function withLampsAtHand(sent: Record<string, unknown>, { lamps }: AtHand): Record<string, unknown> {
+  const isCase = checkNames.some((name) => name in sent)
+  const named = lampRows.some((row) => Object.values(lampRow(row)).some((name) => name in sent))
+  return named || !isCase ? sent : { ...sent, ...lampValues(lamps) }
 }
 
 /** Reads the address of the page: the parameters of a check, and those of a first power-up. */
@@ -134,7 +145,7 @@ function readLamp(form: FormReader, row: number): { ratedV: number; ratedW: numb
     { label: labelOf(names.watts), unit: 'W', ...lampWattRange, required: true },
     watts,
   )
-  const count = form.number(names.count, { label: labelOf(names.count), min: 1, max: 6, whole: true }) ?? 1
+  const count = form.number(names.count, { label: labelOf(names.count), min: 1, max: mostLamps, whole: true }) ?? 1
   return ratedV !== null && ratedW !== null ? [{ ratedV, ratedW, count }] : []
 }
 
@@ -159,15 +170,25 @@ function readReadings(form: FormReader): TestReadings | null {
   return scheme === null ? null : { scheme, ...readings }
 }
 
+/** The boxes of lamps; those beyond the rows stay out. */
+const lampValues = (lamps: NonNullable<FirstPowerOptions['lampsOnHand']>): Record<string, string> =>
+  Object.assign(
+    {},
+    ...lamps.slice(0, lampRows.length).map(({ ratedV, ratedW, count }, index) => {
+      const names = lampRow(index + 1)
+      return {
+        [names.voltage]: figures(ratedV),
+        [names.watts]: figures(ratedW),
+        [names.count]: figures(Math.min(count, mostLamps)),
+      }
+    }),
+  )
+
 /** What the boxes of the page held, from what a kept plan was given; lamps beyond the rows stay out. */
 export function firstPowerValues(given: FirstPowerOptions): Record<string, string> {
   const text = (value: number | null | undefined): string => (value == null ? '' : figures(value))
-  const lamps = (given.lampsOnHand ?? []).slice(0, lampRows.length).map(({ ratedV, ratedW, count }, index) => {
-    const names = lampRow(index + 1)
-    return { [names.voltage]: text(ratedV), [names.watts]: text(ratedW), [names.count]: text(count) }
-  })
   return {
-    ...Object.assign({}, ...lamps),
+    ...lampValues(given.lampsOnHand ?? []),
     idle: text(given.idleW),
     bulk: text(given.bulkF == null ? null : Number((given.bulkF * 1e6).toPrecision(12))),
     bulkv: text(given.bulkRatedV),

@@ -1,13 +1,15 @@
 import { Router } from 'express'
+import { readAtHand } from '../../../bench/atHand/atHand.js'
+import type { Context } from '../../context.js'
 import { show, wantsFragment } from '../../page.js'
-import { firstPowerQuery, readFirstPowerForm } from './form.js'
+import { firstPowerQuery, readFirstPowerForm, withLampsAtHand } from './form.js'
 import { firstPowerView } from './view.js'
 
 /** The page "/first-power": a check's own address with the lamps and readings added; a part of the page where htmx asks. */
-export function firstPowerPageRoutes(): Router {
+export function firstPowerPageRoutes({ store }: Context): Router {
   const router = Router()
-  router.get('/first-power', (request, response) => {
-    const form = readFirstPowerForm(request.query)
+  router.get('/first-power', async (request, response) => {
+    const form = readFirstPowerForm(withLampsAtHand(request.query, await readAtHand(store)))
     const { values } = form.state
     const query = firstPowerQuery(values)
     const address = query === '' ? '/first-power' : `/first-power?${query}`

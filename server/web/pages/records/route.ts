@@ -84,7 +84,7 @@ const empty: Omit<RecordsPage, 'page'> = {
   inWords,
 }
 
-const kindNames = { supply: 'supply', device: 'machine', job: 'job' } as const
+const kindNames = { supply: 'supply', device: 'machine', job: 'job', 'at-hand': 'what is at hand' } as const
 
 /** In and out as a page: a file is looked at first, and brought in only when what it would change is agreed to. */
 export function recordsPageRoutes({ store, now }: Context): Router {

@@ -1,4 +1,5 @@
 import { type Request, type Response, Router } from 'express'
+import { readAtHand } from '../../../bench/atHand/atHand.js'
 import {
   type ShelfDevice,
   type ShelfItem,
@@ -7,7 +8,7 @@ import {
   shelfDraft,
 } from '../../../bench/shelf/shelfItem.js'
 import { Full, Stale, StorageFault } from '../../../store/errors.js'
-import type { Kept, Photo } from '../../../store/store.js'
+import type { Kept, Photo, Store } from '../../../store/store.js'
 import type { Context } from '../../context.js'
 import { NotFound, Unprocessable } from '../../errors.js'
 import { entryId, onceField } from '../../once.js'
@@ -35,7 +36,9 @@ interface Needs {
 
 const text = (sent: unknown): string => (typeof sent === 'string' ? sent.trim().slice(0, 200) : '')
 
-const countryOf = (request: Request): string => {
+/** The country asked for; where none is named, that of what is at hand. */
+const countryIn = async (store: Store, request: Request): Promise<string> => {
+  if (request.query.country === undefined) return (await readAtHand(store)).country ?? ''
   const code = text(request.query.country).toUpperCase()
   return /^[A-Z]{2}$/.test(code) ? code : ''
 }
@@ -76,7 +79,7 @@ export function shelfPageRoutes({ context, matching }: Needs): Router {
     const undone = text(undo)
     const model = await shelfView(store, {
       search: text(search),
-      country: countryOf(request),
+      country: await countryIn(store, request),
       numbers: { supply: pageNumber(supplies), device: pageNumber(devices) },
       undo: kind && /^[\w-]{16,64}$/.test(undone) ? { kind, id: undone } : null,
     })
@@ -84,7 +87,7 @@ export function shelfPageRoutes({ context, matching }: Needs): Router {
   })
 
   router.get('/shelf/matrix', async (request, response) => {
-    const country = countryOf(request)
+    const country = await countryIn(store, request)
     const asked = { row: pageNumber(request.query.row), column: pageNumber(request.query.column) }
     const part = { ...asked, rows: rowsShown, columns: columnsShown }
     const model = matrixView(await shelfMatrix(store, country || undefined, part), { country, ...asked })
@@ -150,7 +153,7 @@ export function shelfPageRoutes({ context, matching }: Needs): Router {
       refused: { photoForm?: FormState; faults?: FormFault[]; notSaved?: string; status?: number } = {},
     ): Promise<void> => {
       const kept = await store.get<ShelfItem>(kind, id(request))
-      const country = countryOf(request)
+      const country = await countryIn(store, request)
       const asked = country || undefined
       const matches =
         kind === 'supply' ? await matching.forSupply(kept.id, asked) : await matching.forDevice(kept.id, asked)
