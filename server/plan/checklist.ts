@@ -1,3 +1,4 @@
+import type { Arrangement } from '../chain/case/arrangement.js'
 import { isFor } from '../chain/case/plateWindow.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/case/situation.js'
 import type { CheckResponse, Finding, Verdict } from '../chain/finding.js'
@@ -7,7 +8,7 @@ import { type Phrase, say, type Words } from '../words/phrase.js'
 import { millimetres, quantity, volts } from '../words/quantity.js'
 import type { Told } from '../words/tell.js'
 import { isSame } from '../words/unique.js'
-import type { Caution, FirstPowerPlan, FirstPowerStage, Step } from './firstPowerPlan.js'
+import type { Caution, FirstPowerPlan, FirstPowerStage, StageName, Step } from './firstPowerPlan.js'
 import { mainsBand } from './stages/facts.js'
 import { outletOf } from './stages/outlet.js'
 import { step } from './stages/step.js'
@@ -44,6 +45,7 @@ export interface Checklist {
 }
 
 export interface ChecklistFacts {
+  arrangement: Arrangement
   assessment: CheckResponse
   plan: FirstPowerPlan
   site: PreparedSite
@@ -185,8 +187,16 @@ function plugLine({ supply: { plug } }: ChecklistFacts): ChecklistLine[] {
   ]
 }
 
+const unplugged: Record<Arrangement, Phrase> = {
+  separate: say`Supply out of the socket, machine and supply apart, nothing else connected.`,
+  'plug-in': say`Block out of the socket, machine and block apart, nothing else connected.`,
+  'built-in': say`Machine out of the socket, nothing else connected.`,
+  'supply-only': say`Supply out of the socket, nothing else connected.`,
+  'machine-only': say`Nothing connected to the machine.`,
+}
+
 const beforeLines = (facts: ChecklistFacts): ChecklistLine[] => [
-  line('before.unplugged', say`Supply out of the socket, machine and supply apart, nothing else connected.`),
+  line('before.unplugged', unplugged[facts.arrangement]),
   ...openPoints(facts.assessment),
   ...polarityLine('before.polarity', facts),
   ...selectorLine(facts),
@@ -266,12 +276,14 @@ const converterAgain = (key: string, { plan }: ChecklistFacts): ChecklistLine[] 
       ]
     : []
 
+/** The first stage behind the lamp has lines of its own for the circuit as a whole. */
+const beginsBehindLamp: readonly StageName[] = ['supply-alone', 'inside-stripped']
+
 /** The killer items that may have changed since they were read: lamp, fuse-link, polarity. */
 function killersAgain({ name }: FirstPowerStage, facts: ChecklistFacts): ChecklistLine[] {
   const lamp = facts.plan.lamps.at(-1)
   return [
-    // the first stage behind the lamp has a line of its own for the circuit as a whole
-    ...(name === 'supply-alone'
+    ...(beginsBehindLamp.includes(name)
       ? []
       : [
           line(
@@ -283,7 +295,7 @@ function killersAgain({ name }: FirstPowerStage, facts: ChecklistFacts): Checkli
             },
           ),
         ]),
-    ...(name === 'supply-alone' ? [] : converterAgain(`${name}.converter`, facts)),
+    ...(beginsBehindLamp.includes(name) ? [] : converterAgain(`${name}.converter`, facts)),
     ...(name === 'together'
       ? [...fuseAgain('together.fuse-again', facts), ...polarityLine('together.polarity-again', facts)]
       : []),
@@ -305,7 +317,7 @@ function planStages(facts: ChecklistFacts): ChecklistStage[] {
       const split = steps.findIndex(({ lampOut }) => lampOut)
       const behindLamp = split < 0 ? steps : steps.slice(0, split)
       const direct = split < 0 ? [] : steps.slice(split)
-      const watched = stage.name === 'together' ? watchLines('together', facts) : []
+      const watched = stage.name === 'together' || stage.name === 'inside-full' ? watchLines(stage.name, facts) : []
       const power = onMains(stage)
       const first: ChecklistStage = {
         title: stage.title,
@@ -313,16 +325,17 @@ function planStages(facts: ChecklistFacts): ChecklistStage[] {
         lines: [...(power ? killersAgain(stage, facts) : []), ...beforeSwitchOff(behindLamp, watched)],
       }
       if (direct.length === 0) return [first]
+      const bare = behindLamp.length === 0
       const second: ChecklistStage = {
         title: say`${stage.title}, without the lamp`,
         pause: pauseFull,
         lines: [
           ...fuseAgain(`${stage.name}.fuse-full`, facts),
           ...converterAgain(`${stage.name}.converter-full`, facts),
-          ...direct,
+          ...(bare ? beforeSwitchOff(direct, watched) : direct),
         ],
       }
-      return [first, second]
+      return bare ? [second] : [first, second]
     })
 }
 
@@ -337,9 +350,10 @@ const openTopics = ({ assessment }: ChecklistFacts): string[] => [
 
 /** Why the list ends behind the lamp, where it does so for something that is still open. */
 function fullMainsWaits(facts: ChecklistFacts): ChecklistLine[] {
-  const together = facts.plan.stages.find(({ name }) => name === 'together')
+  const { stages } = facts.plan
+  const before = stages.find(({ name }) => name === 'together' || name === 'inside-stripped')
   const open = openTopics(facts)
-  if (!together || together.leftOut !== null || open.length === 0) return []
+  if (!before || before.leftOut !== null || open.length === 0) return []
   return [
     line(
       'done.waits',

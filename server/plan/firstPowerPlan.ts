@@ -47,7 +47,16 @@ export interface Figure {
   working: Words
 }
 
-export const stageNames = ['supply-alone', 'dummy-load', 'bench-supply', 'together'] as const
+export const stageNames = [
+  'supply-alone',
+  'dummy-load',
+  'bench-supply',
+  'together',
+  // of a machine with its supply inside
+  'inside-stripped',
+  'inside-whole',
+  'inside-full',
+] as const
 
 export type StageName = (typeof stageNames)[number]
 

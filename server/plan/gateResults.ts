@@ -34,7 +34,7 @@ const outside = (gate: Limits, value: number): boolean =>
 
 /** A gate on the machine holds what powers the machine; every other holds what meets the mains. */
 const holds = ({ link }: Step, stage: StageName): boolean =>
-  stage === 'together' || (link === 'machine') === (stage === 'bench-supply')
+  stage === 'together' || stage.startsWith('inside-') || (link === 'machine') === (stage === 'bench-supply')
 
 /** The stages with what their gates make of them: one that failed leaves its stages out, one without a result makes them wait. */
 export const behindGates = (

@@ -5,6 +5,7 @@ import { regulationFor } from '../tables/transformerRegulation.js'
 import { joined, type Phrase, say } from '../words/phrase.js'
 import { amperes, ohms, plain, watts } from '../words/quantity.js'
 import type { Step } from './firstPowerPlan.js'
+import { insideGates } from './inside/gates.js'
 import type { Limits } from './limits.js'
 import { cleanPaper, oldBatteries, pictureTube } from './stages/cautions.js'
 import type { PlanFacts } from './stages/facts.js'
@@ -21,10 +22,11 @@ const open = say`no result is written here: a gate without one stays open, have 
  * reforming, what must be connected. None of them puts anything on the mains.
  */
 export function gatesOf(facts: PlanFacts, rails: readonly RailPlan[]): Step[] {
-  const onMains = !facts.fedLow
+  const onMains = !facts.fedLow && facts.arrangement !== 'machine-only'
   return [
-    ...looking,
+    ...looking.filter(({ link }) => (link === 'machine' ? facts.arrangement !== 'supply-only' : onMains)),
     ...(facts.tube ? [tubeStep] : []),
+    ...(facts.arrangement === 'built-in' ? insideGates(facts) : []),
     ...(onMains ? [...replaced, ...coldResistance(facts), ...isolation(facts), ...earth(facts)] : []),
     ...reformGates(facts),
     ...leastLoads(facts, rails).map(leastLoadStep),
@@ -174,10 +176,10 @@ const mostEarthOhm = Math.max(
 const byTester = say`By a person qualified for it, with an insulation tester at 500\u00a0V DC, or 250\u00a0V where surge suppressors join the poles to earth`
 
 /** Mains to output and to metal, before anyone probes the output. */
-function isolation({ classI, notIsolated }: PlanFacts): Step[] {
+function isolation({ arrangement, classI, notIsolated }: PlanFacts): Step[] {
   const caseMOhm = leastOf(classI === true ? 'I' : 'II')
   return [
-    ...(notIsolated
+    ...(notIsolated || arrangement === 'built-in'
       ? []
       : [
           step(
@@ -206,18 +208,22 @@ function isolation({ classI, notIsolated }: PlanFacts): Step[] {
   ]
 }
 
-const earth = ({ classI }: PlanFacts): Step[] =>
+const earth = ({ classI, supply }: PlanFacts): Step[] =>
   classI === true
     ? [
-        step('before.earth', say`Have the earth proved from the plug’s earth contact to bare metal of the supply.`, {
-          link: 'inlet',
-          expect: say`within the limit of the scheme the tester works to, ${ohms(mostEarthOhm)} at most in any`,
-          unit: 'Ω',
-          low: 0,
-          high: mostEarthOhm,
-          stopIf: say`the limit is passed, there is no earth to prove, or ${open}`,
-          who: 'qualified',
-        }),
+        step(
+          'before.earth',
+          say`Have the earth proved from the plug’s earth contact to bare metal of the ${supply.called}.`,
+          {
+            link: 'inlet',
+            expect: say`within the limit of the scheme the tester works to, ${ohms(mostEarthOhm)} at most in any`,
+            unit: 'Ω',
+            low: 0,
+            high: mostEarthOhm,
+            stopIf: say`the limit is passed, there is no earth to prove, or ${open}`,
+            who: 'qualified',
+          },
+        ),
       ]
     : []
 

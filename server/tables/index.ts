@@ -18,6 +18,7 @@ import { hazardWordsTable } from './hazardWords.js'
 import { homeFrequenciesTable } from './homeFrequencies.js'
 import { identityWordsTable } from './identityWords.js'
 import { crossMatingsTable, inletPairsTable } from './inletPairs.js'
+import { coldLoadsTable, lampShowsTable } from './inside.js'
 import { coldRatiosTable, lampSizesTable, unsuitableLampsTable } from './lamps.js'
 import { lookAlikesTable } from './lookAlikes.js'
 import { countriesTable } from './mains.js'
@@ -96,6 +97,8 @@ export const groups = frozen({
     coldRatiosTable,
     unsuitableLampsTable,
     glowTable,
+    lampShowsTable,
+    coldLoadsTable,
     tungstenTable,
     heatCapacityTable,
     lampExponentsTable,

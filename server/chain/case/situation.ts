@@ -111,6 +111,9 @@ export interface PreparedSupply {
   proposed: Proposed<PreparedSupply> | null
 }
 
+/** Kinds of motors in a machine: the first two follow the mains. */
+export type Motor = 'synchronous' | 'induction' | 'universal' | 'dc' | 'none'
+
 export interface PreparedDevice {
   /** what was entered, for a topic that needs no more */
   facts: Device
@@ -129,7 +132,7 @@ export interface PreparedDevice {
   /** its plate speaks of a motor, a clock or a turntable, or one that follows the mains was entered */
   turns: boolean
   /** the motor in it; null where nothing was entered */
-  motor: NonNullable<NonNullable<Device['mains']>['motor']> | null
+  motor: Motor | null
   /** what was entered against the words of its plate */
   contradictions: readonly Contradiction<PreparedDevice>[]
   /** the same with the figures of its plate that nobody confirmed; null where none is in doubt */

@@ -1,3 +1,4 @@
+import type { Arrangement } from '../../chain/case/arrangement.js'
 import type { Case } from '../../chain/case/case.js'
 import type { CheckRequest } from '../../chain/case/request.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply, Rail, Reach } from '../../chain/case/situation.js'
@@ -42,6 +43,7 @@ export interface LampUse {
 
 /** Everything the stages are worked out from. */
 export interface PlanFacts {
+  arrangement: Arrangement
   check: CheckRequest
   assessment: CheckResponse
   options: FirstPowerOptions
@@ -107,10 +109,13 @@ export function factsOf(of: Case, assessment: CheckResponse, options: FirstPower
   const known = protectionClassOf(supply)
   const rated = ratedPower(supply)
   if (!rated)
-    missing.push(say`What the supply takes from the mains (A, VA or W on its plate): it decides which lamp suits.`)
+    missing.push(
+      say`What the ${supply.called} takes from the mains (A, VA or W on its plate): it decides which lamp suits.`,
+    )
   const idle = idlePowerOf(options.idleW ?? null, supply, rated)
   const minimumV = technology === 'transformer' ? null : minimumOf(supply, reach?.voltageV ?? null)
   const base = {
+    arrangement: of.arrangement,
     check,
     assessment,
     options,
@@ -132,7 +137,7 @@ export function factsOf(of: Case, assessment: CheckResponse, options: FirstPower
     fedLow: kind === 'dc' && windows.length > 0 && windows.every(({ max }) => max <= extraLowVoltageMostV.value),
     notIsolated: isLive(supply, assessment.findings),
     noSupply: noSupply(supply, assessment.findings),
-    tube: says(supply, ['picture tube']) || says(device, ['picture tube']),
+    tube: check.device.mains?.pictureTube ?? (says(supply, ['picture tube']) || says(device, ['picture tube'])),
     ...lamps,
   }
 }

@@ -41,18 +41,19 @@ export function mainsBlockedToo(facts: PlanFacts): Phrase | null {
 }
 
 /** Why the supply must not meet this mains yet, with what must change first; null where it may, behind the lamp. */
-function mainsBlocked(facts: PlanFacts): Phrase | null {
-  const { windows } = facts.supply.input
+export function mainsBlocked(facts: PlanFacts): Phrase | null {
+  const { called, input } = facts.supply
+  const { windows } = input
   if (facts.fedLow)
-    return say`This supply is fed with a low DC voltage, not from the mains: the lamp has no place in front of it. Feed it from a current-limited bench supply.`
+    return say`This ${called} is fed with a low DC voltage, not from the mains: the lamp has no place in front of it. Feed it from a current-limited bench supply.`
   const found = keptOff(facts)
-  if (found.length > 0) return say`The supply does not meet the mains as things stand. ${because(found)}`
+  if (found.length > 0) return say`The ${called} does not meet the mains as things stand. ${because(found)}`
   if (facts.noSupply) return facts.noSupply
   if (windows.length === 0)
-    return say`The input voltage of the supply is not known: read its plate before it meets any mains. A lamp does not make a wrong voltage right.`
+    return say`The input voltage of the ${called} is not known: read its plate before it meets any mains. A lamp does not make a wrong voltage right.`
   if (!facts.reach) return say`The mains at the place is not known as one voltage and one frequency: have it measured.`
   if (facts.options.lampsOnHand?.length && facts.choice && !facts.firstLamp)
-    return say`None of the lamps entered serves on ${volts(facts.reach.voltageV)}: one for a lower voltage burns out or bursts when the supply is a short, one for a higher voltage hides what it should show. Get a lamp rated for this mains, or two equal ones in series that make it up.`
+    return say`None of the lamps entered serves on ${volts(facts.reach.voltageV)}: one for a lower voltage burns out or bursts when the ${called} is a short, one for a higher voltage hides what it should show. Get a lamp rated for this mains, or two equal ones in series that make it up.`
   return null
 }
 

@@ -261,7 +261,15 @@ const gistReadings = 3
 /** What a stage holds, in a line: how many steps, behind which lamps, and the first readings to expect. */
 function gistOf({ name, leftOut, steps }: FirstPowerStage, { firstLamp, loadLamp }: PlanFacts): Words {
   if (leftOut !== null) return 'Left out as things stand.'
-  const lamp = { 'supply-alone': firstLamp, 'dummy-load': loadLamp, 'bench-supply': null, together: loadLamp }[name]
+  const lamp = {
+    'supply-alone': firstLamp,
+    'dummy-load': loadLamp,
+    'bench-supply': null,
+    together: loadLamp,
+    'inside-stripped': firstLamp,
+    'inside-whole': loadLamp,
+    'inside-full': null,
+  }[name]
   const limited = steps.filter(({ unit, low, high }) => unit !== null && (low !== null || high !== null))
   const readings = unique(limited.map(limitsText)).slice(0, gistReadings)
   return joined(
@@ -523,7 +531,7 @@ export function firstPowerView(form: FirstPowerForm): FirstPowerPage {
     example,
     result,
     sentence: result
-      ? say`${doable} of 4 stages can be done as things stand; ${missing(result.missing.length)}.`
+      ? say`${doable} of ${result?.stages.length ?? 0} stages can be done as things stand; ${missing(result.missing.length)}.`
       : faults.length > 0
         ? 'Not planned yet.'
         : '',

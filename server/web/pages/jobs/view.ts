@@ -133,6 +133,9 @@ const stageWords: Record<string, string> = {
   'dummy-load': 'Dummy load',
   'bench-supply': 'Bench supply',
   together: 'Together',
+  'inside-stripped': 'Machine stripped',
+  'inside-whole': 'Machine behind the lamp',
+  'inside-full': 'Full mains',
   full: 'Full mains',
 }
 
