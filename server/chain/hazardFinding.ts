@@ -7,9 +7,10 @@ import type { Outcome } from './finding.js'
 import type { Judgement, Text } from './judgement.js'
 import { ratingPlate } from './words.js'
 
-/** A hazard with the plate it stands on. */
+/** A hazard with the thing it stands on, and where. */
 export interface PrintedHazard extends Hazard {
   on: 'supply' | 'machine'
+  in: 'plate' | 'plug name'
 }
 
 /** A shelf asks a million pairs, most of them without any. */
@@ -17,12 +18,14 @@ const none: PrintedHazard[] = []
 
 /** Words of hazard with one of some meanings, on either plate, each meaning once a plate. */
 export function hazardsOf({ supply, device }: PairSituation, meanings: readonly HazardMeaning[]): PrintedHazard[] {
-  const { reading } = supply
-  if (!reading?.hazards.length && !device.reading?.hazards.length) return none
-  const printed = [
-    ...(reading?.hazards ?? []).map((one): PrintedHazard => ({ ...one, on: 'supply' })),
-    ...(device.reading?.hazards ?? []).map((one): PrintedHazard => ({ ...one, on: 'machine' })),
+  const sources: [readonly Hazard[] | undefined, Pick<PrintedHazard, 'on' | 'in'>][] = [
+    [supply.reading?.hazards, { on: 'supply', in: 'plate' }],
+    [device.reading?.hazards, { on: 'machine', in: 'plate' }],
+    [supply.plug.hazards, { on: 'supply', in: 'plug name' }],
+    [device.jack.hazards, { on: 'machine', in: 'plug name' }],
   ]
+  if (!sources.some(([hazards]) => hazards?.length)) return none
+  const printed = sources.flatMap(([hazards, at]) => (hazards ?? []).map((one): PrintedHazard => ({ ...one, ...at })))
   return printed.filter(
     ({ meaning, on }, index) =>
       meanings.includes(meaning) &&
@@ -41,8 +44,8 @@ export function decidesOf(meaning: HazardMeaning): HazardDecides {
 }
 
 /** "The supply’s plate says “KB 5 MIN”: short-time or intermittent duty". */
-export const hazardTitle = ({ on, words, meaning }: PrintedHazard): Phrase =>
-  say`The ${on}’s plate says “${words}”: ${meaning}`
+export const hazardTitle = ({ on, in: at, words, meaning }: PrintedHazard): Phrase =>
+  say`The ${on}’s ${at} says “${words}”: ${meaning}`
 
 interface Said {
   why: string

@@ -88,11 +88,11 @@ export function plate(row: About<string>): Known<string> {
   return { ...row, kind: 'plate', value, schema: value.nullish() }
 }
 
-/** Names of figures on the plates: "supply.outputs.0.currentA". */
+/** Names of figures on the plates, with what was read behind an equals sign: "supply.outputs.0.currentA=0.5". */
 export function keys(row: About<string[]>): Known<string[]> {
-  const key = z.string().regex(/^(?:supply|device)(?:\.[A-Za-z0-9]{1,20}){1,4}$/, {
+  const key = z.string().regex(/^(?:supply|device)(?:\.[A-Za-z0-9]{1,20}){1,4}(?:=[^\s=]{0,200})?$/, {
     error: (issue) =>
-      `A figure is named as in the reading's "unsure", behind "supply." or "device.", such as supply.outputs.0.currentA; received ${JSON.stringify(String(issue.input).slice(0, 60))}`,
+      `A figure is named as in the reading's "unsure", behind "supply." or "device.", such as supply.outputs.0.currentA or supply.outputs.0.currentA=0.5; received ${JSON.stringify(String(issue.input).slice(0, 60))}`,
   })
   const value = z.array(key).max(100)
   return { ...row, kind: 'keys', value, schema: value.nullish() }

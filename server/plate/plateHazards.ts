@@ -1,6 +1,6 @@
 import type { HazardMeaning } from '../tables/hazardWords.js'
 import { usbFixedVoltages } from '../tables/usbPower.js'
-import type { Folded } from './fold.js'
+import { type Folded, fold } from './fold.js'
 import { type FoundHazard, findHazards } from './hazards.js'
 import type { Hazard, LabelInput, LabelRail } from './labelReading.js'
 import type { Token } from './token.js'
@@ -35,6 +35,14 @@ export function plateHazards(
     if (usb && meaning === 'charger: for batteries only') return []
     return [{ meaning, words: printed(start, end), language, decides }]
   })
+}
+
+/** Words of hazard in a few words that are no plate: the name of a plug, "interchangeable tips". */
+export function hazardsIn(words: string): Hazard[] {
+  const folded = fold(words)
+  return findHazards(folded).flatMap(({ denied, start, end, ...hazard }) =>
+    denied ? [] : [{ ...hazard, words: words.slice(folded.origin[start], folded.origin[end]) }],
+  )
 }
 
 /** Up to the end of the line or clause, or to what was read as something else. */

@@ -95,3 +95,16 @@ describe('a figure that the reader is not sure of', () => {
     if (is === 'unknown') expect(found?.action).toMatch(/58 ?Hz/)
   })
 })
+
+describe('a confirmation that names what was read', () => {
+  const confirmed = ['supply.outputs.0.currentA=0.5']
+
+  it('holds for that value', () => {
+    expect(on(complete(torn, undefined, confirmed), 'output-current')?.outcome).toBe('clear')
+  })
+
+  it('is none once the words of the plate read otherwise', () => {
+    const changed = torn.replace('0, 5A', '0, 7A')
+    expect(on(complete(changed, undefined, confirmed), 'output-current')?.outcome).toBe('unknown')
+  })
+})

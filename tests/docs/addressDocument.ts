@@ -53,7 +53,7 @@ function values(fact: Fact): string {
     case 'plate':
       return 'words, with their line ends'
     case 'keys':
-      return 'keys with spaces between, as in the `unsure` of a reading behind `supply.` or `device.`: `supply.outputs.0.currentA`'
+      return 'keys with spaces between, as in the `unsure` of a reading behind `supply.` or `device.`, with what was read behind an equals sign: `supply.outputs.0.currentA=0.5`'
     case 'country':
       return 'English name or ISO 3166-1 alpha-2 code: `DE`'
   }

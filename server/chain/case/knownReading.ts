@@ -1,4 +1,5 @@
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
+import { isConfirmed } from './confirmation.js'
 
 /** A plate as it may be judged by, and what of it still wants a person's word. */
 export interface KnownReading {
@@ -12,14 +13,14 @@ export interface KnownReading {
  * Leaves out of a reading every figure that was read through damaged print, or is none that a mains has, and that nobody confirmed.
  * Of several rails one of whose voltages is doubted none is known: the others would stand for all there are.
  *
- * @param confirmed  keys of the figures that a person confirmed, "supply.outputs.0.currentA"
+ * @param confirmed  keys of the figures that a person confirmed, "supply.outputs.0.currentA", best with what was read, "=0.5" behind
  */
 export function knownReading(
   reading: LabelReading | null,
   of: 'supply' | 'device',
   confirmed: readonly string[] | null | undefined,
 ): KnownReading {
-  const unsure = reading?.unsure.filter((field) => !confirmed?.includes(`${of}.${field}`)) ?? []
+  const unsure = reading?.unsure.filter((field) => !isConfirmed(confirmed, reading, of, field)) ?? []
   if (!reading || unsure.length === 0) return { known: reading, doubts: [] }
   const is = (field: string): boolean => unsure.includes(field)
   const rails = (name: 'outputs' | 'takes'): LabelRail[] => {

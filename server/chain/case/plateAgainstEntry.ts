@@ -36,7 +36,7 @@ export function supplyContradictions(
     (one) => ({ ...one, otherwise: { ...supply, input: one.otherwise } }),
   )
   const note = (printed: Part, entered: Part, otherwise: Partial<PreparedSupply>): void => {
-    found.push(against(printed, entered, 'caution', { ...supply, ...otherwise }))
+    found.push(against(printed, entered, 'unknown', { ...supply, ...otherwise }))
   }
   const printedClass = reading?.protectionClass
   if (printedClass && protectionClass && printedClass !== protectionClass)
@@ -80,7 +80,7 @@ export function deviceContradictions(
   const { polarity } = device.jack
   if (printed && polarity && printed !== polarity)
     found.push(
-      against(polarityText(printed), polarityText(polarity), 'caution', {
+      against(polarityText(printed), polarityText(polarity), 'unknown', {
         ...device,
         jack: { ...device.jack, polarity: printed },
       }),
@@ -111,9 +111,9 @@ function inputContradictions(input: PreparedInput, printed: LabelReading['input'
     value === null ? [] : [text(value)]
   const { kind, voltages, frequenciesHz, currentA, powerVA, powerW } = printed
   const windows = windowTexts(voltages, kind === 'dc' && input.kind !== 'dc')
-  note('caution', windows, windowTexts(input.windows), { windows: voltages, kind })
+  note('unknown', windows, windowTexts(input.windows), { windows: voltages, kind })
   const hertzTexts = (list: readonly number[]): Phrase[] => list.map((hz) => hertz(hz))
-  note('caution', hertzTexts(frequenciesHz), hertzTexts(input.frequenciesHz), { frequenciesHz })
+  note('unknown', hertzTexts(frequenciesHz), hertzTexts(input.frequenciesHz), { frequenciesHz })
   note('remark', maybe(currentA, amperes), maybe(input.currentA, amperes), { currentA })
   note('remark', maybe(powerVA, voltAmperes), maybe(input.powerVA, voltAmperes), { powerVA })
   note('remark', maybe(powerW, watts), maybe(input.powerW, watts), { powerW })
@@ -141,8 +141,8 @@ function railContradictions<Each extends Rail>(
     const says = (rails: readonly Each[]): Phrase => listed(unique(rails.filter(differs).map(text)))
     if (entered.some(differs)) found.push(against(says(otherwise), says(entered), weighs, otherwise))
   }
-  note('caution', kindOf, (own, { kind }) => (kind && own.kind && kind !== own.kind ? { ...own, kind } : own))
-  note('caution', voltageOf, (own, { voltageV, voltageMaxV, ...rest }) => {
+  note('unknown', kindOf, (own, { kind }) => (kind && own.kind && kind !== own.kind ? { ...own, kind } : own))
+  note('unknown', voltageOf, (own, { voltageV, voltageMaxV, ...rest }) => {
     const [low, high] = ends({ voltageV, voltageMaxV, ...rest })
     // a voltage within a printed range says where it is set
     return own.voltageV >= low && own.voltageV <= high ? own : { ...own, voltageV, voltageMaxV }

@@ -1,5 +1,6 @@
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
 import { openPhrases } from '../../plate/openPhrases.js'
+import { hazardsIn } from '../../plate/plateHazards.js'
 import { says, saysSetsItself } from '../../plate/sayings.js'
 import { dcPlugByName, dcPlugsBySize } from '../../tables/dcPlugs.js'
 import { extraLowVoltageMostV } from '../../tables/thresholds.js'
@@ -133,6 +134,7 @@ export function preparePlug(plug: DcPlug | null | undefined, reading: LabelReadi
     innerMm,
     polarity: plug?.polarity ?? reading?.polarity ?? null,
     name,
+    hazards: plug?.name ? hazardsIn(plug.name) : [],
     rows: row ? [row] : outerMm === null || innerMm === null ? [] : dcPlugsBySize(outerMm, innerMm),
   }
 }

@@ -1,4 +1,4 @@
-import type { LabelReading } from '../../plate/labelReading.js'
+import type { Hazard, LabelReading } from '../../plate/labelReading.js'
 import type { DcPlugRow } from '../../tables/dcPlugs.js'
 import type { Source } from '../../tables/source.js'
 import type { Contradiction } from './contradiction.js'
@@ -71,6 +71,8 @@ export interface PreparedPlug {
   innerMm: number | null
   polarity: Polarity | null
   name: string | null
+  /** words of hazard in a name that was entered: "interchangeable tips" */
+  hazards: readonly Hazard[]
   /** the table row its name stands for, else the rows of its size */
   rows: readonly DcPlugRow[]
 }

@@ -4,6 +4,7 @@ import type { Judgement } from '../judgement.js'
 import { describe } from './fuseLink.js'
 import type { FuseOutcome } from './fuseRequest.js'
 import type { FuseSituation } from './fuseSituation.js'
+import { isTooSmall } from './prescriptionRules.js'
 import { isQuicker } from './speedRules.js'
 
 /** Whether a plug holds a larger link than the load needs, with none prescribed that asks for it. */
@@ -33,6 +34,8 @@ export function answerOf(outcome: FuseOutcome, situation: FuseSituation, judged:
           ? 'the prescribed one'
           : say`${amperes(plugA)} to BS 1362`
     if (worst?.outcome === 'stop') return say`Replace the link by ${by}: ${decides}.`
+    if (isTooSmall(situation))
+      return say`Replace the link by ${by}: the fitted ${amperes(fitted.ratedA ?? 0)} is less than the circuit draws, and opens in use.`
     return isQuicker(situation)
       ? say`Replace the link by ${by}: the fitted one is faster (${fitted.characteristic ?? say``}) than prescribed (${link?.characteristic ?? say``}), and fails early rather than late.`
       : say`Replace the link by ${by}: that carries the load, and ${amperes(fitted.ratedA ?? 0)} protects the cord less.`

@@ -71,8 +71,20 @@ function formerVoltage(formerV: number, nowV: number, ratedA: number, which: 'pr
   }))
 }
 
+/** Whether the fitted link is smaller than prescribed and carries less than the circuit draws: the wrong one is in, often by a factor of ten. */
+export const isTooSmall = ({ fitted, prescription, demand }: FuseSituation): boolean => {
+  const { currentA } = demand.required
+  return (
+    fitted.ratedA !== null &&
+    currentA !== null &&
+    fitted.ratedA < currentA &&
+    (prescription?.link.ratedA ?? 0) > fitted.ratedA
+  )
+}
+
 /** Fitted against prescribed: rating. */
-export const rating: Rule = ({ fitted, prescription, moved }) => {
+export const rating: Rule = (situation) => {
+  const { fitted, prescription, moved } = situation
   const link = prescription?.link
   const wantedA = link?.ratedA ?? null
   const fittedA = fitted.ratedA
@@ -95,9 +107,11 @@ export const rating: Rule = ({ fitted, prescription, moved }) => {
         title: say`${amperes(fittedA)} is fitted where ${amperes(wantedA)} is prescribed: less than marked`,
         why: say`It protects at least as well, but may open at switch-on or in normal use.`,
         working,
-        action: moved
-          ? say`It may stay while the rating for this mains is being looked up.`
-          : say`It may stay; if it opens, do not go above ${amperes(wantedA)}.`,
+        action: isTooSmall(situation)
+          ? fitThis(link)
+          : moved
+            ? say`It may stay while the rating for this mains is being looked up.`
+            : say`It may stay; if it opens, do not go above ${amperes(wantedA)}.`,
         sources: [likeWithLike.replacing],
       })),
     ]

@@ -58,7 +58,7 @@ const judgementsOn = (situation: FuseSituation): Judgement[] => worstFirst(fuseR
  * ever recommended; the calculation can only warn. Pure and cheap; unknown stays null.
  *
  * @param request  quantities in SI units, positive where given
- * @returns `replace` where something fitted is wrong, or quicker than prescribed, and what to fit is known; `find-out-first` where the cause or the
+ * @returns `replace` where something fitted is wrong, quicker than prescribed, or too small for the load, and what to fit is known; `find-out-first` where the cause or the
  *          right link has to be found; `keep` otherwise
  */
 export function reviewFuse(request: FuseRequest): FuseResponse {
@@ -93,7 +93,7 @@ function outcomeOf(situation: FuseSituation, judged: readonly Judgement[]): Fuse
   if (request.blown === true) return 'find-out-first'
   const known = usable || (request.position === 'plug' && !holds('unknown'))
   if (holds('stop')) return known ? 'replace' : 'find-out-first'
-  if (usable && isQuicker(situation)) return 'replace'
+  if (usable && (isQuicker(situation) || isTooSmall(situation))) return 'replace'
   if (isLargerThanNeeded(situation) && !holds('unknown')) return 'replace'
   return holds('unknown') ? 'find-out-first' : 'keep'
 }

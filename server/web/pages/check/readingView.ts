@@ -1,3 +1,4 @@
+import { confirmationOf, isConfirmed } from '../../../chain/case/confirmation.js'
 import { type Box, boxes } from '../../../facts/boxes.js'
 import { says } from '../../../facts/says.js'
 import type { LabelInput, LabelRail, LabelReading } from '../../../plate/labelReading.js'
@@ -97,20 +98,17 @@ export function readingView(
 }
 
 /** One line for each piece of the plate that gave doubtful figures. */
-function doubts(
-  { from, unsure, proposals }: LabelReading,
-  of: 'supply' | 'device',
-  confirmed: readonly string[],
-): ReadingView['doubts'] {
+function doubts(reading: LabelReading, of: 'supply' | 'device', confirmed: readonly string[]): ReadingView['doubts'] {
+  const { from, unsure, proposals } = reading
   const doubted = from.filter(({ field }) => unsure.includes(field))
   return [...new Set(doubted.map(({ words }) => words))].map((words) => {
-    const keys = doubted.filter((one) => one.words === words).map(({ field }) => `${of}.${field}`)
+    const fields = doubted.filter((one) => one.words === words).map(({ field }) => field)
     const proposal = proposals.find(({ was }) => was === words || was.endsWith(words))
     return {
       was: proposal?.was ?? words,
       reads: proposal?.reads ?? words,
-      keys: keys.join(' '),
-      confirmed: keys.every((key) => confirmed.includes(key)),
+      keys: fields.map((field) => confirmationOf(reading, of, field)).join(' '),
+      confirmed: fields.every((field) => isConfirmed(confirmed, reading, of, field)),
     }
   })
 }
