@@ -4,7 +4,7 @@ import { dualVoltage, likeWithLike } from '../../tables/fuseSelection.js'
 import { say } from '../../words/phrase.js'
 import { amperes, decimal, volts } from '../../words/quantity.js'
 import { caution, clear, type Judgement, stop, unknown } from '../judgement.js'
-import { fitThis, makers, type Rule } from './fuseSituation.js'
+import { type FuseSituation, fitThis, makers, type Rule } from './fuseSituation.js'
 
 /** Nothing prescribed, or not readable, or not for this mains. */
 export const prescribed: Rule = (situation) => {
