@@ -2,6 +2,7 @@ import type { Folded } from './fold.js'
 import type { LabelPlug, LabelReading, Polarity, ProtectionClass } from './labelReading.js'
 import type { Ratings, UsedQuantity } from './ratings.js'
 import type { Token } from './token.js'
+import { isBesideTorn } from './tornBeside.js'
 
 /** Tokens [first, last). */
 type Range = readonly [number, number]
@@ -33,10 +34,11 @@ export function claimsOf(read: Read): Pick<LabelReading, 'from' | 'unsure' | 'pr
     if (known) known.push(said(range))
     else words.set(field, [said(range)])
   }
-  for (const used of ratings.used) {
-    for (const field of used.fields) {
-      tell(field, [used.quantity.first, used.quantity.last])
-      if (used.unsure) unsure.add(field)
+  for (const { fields, quantity, unsure: isDoubted } of ratings.used) {
+    const isUnsure = isDoubted || isBesideTorn(read.folded.text, tokens, quantity.first, quantity.last)
+    for (const field of fields) {
+      tell(field, [quantity.first, quantity.last])
+      if (isUnsure) unsure.add(field)
     }
   }
   for (const { field, at, isUnsure } of kinds(read)) {

@@ -84,25 +84,8 @@ function invented(whole: LabelReading, damaged: LabelReading): string[] {
   return out
 }
 
-/**
- * Damaged texts in which a figure whose neighbour is lost is still given to the wrong thing, or whose damage leaves a whole figure
- * behind. They are left out here and named, lest anyone think there are none.
- */
-const notYet = [
-  // the end of a serial number, torn off, has the form of a current
-  'SERIAL 0ALY4BBK5008',
-  // a current whose voltage can no longer be read, beside one that is named the input's
-  '0.5A input, 2 4VDC',
-  // a sentence with figures in it
-  'a single AC inlet requiring',
-  // currents and powers of an output whose own voltage or current is lost
-  '5V-2A / 9V-2A / 1 4V-1A',
-  'DC7 .5V 最大',
-  'DC2 4V 输出电流',
-  '-12V lA 350W',
-  // a setting for the mains torn behind a word of no known meaning
-  '12 7/220 В',
-]
+/** Some ten thousand plates are read [ms]. */
+const patience = 240_000
 
 describe('damage of the kind that pasted text has', () => {
   it.each(Object.entries(damages))(
@@ -110,7 +93,7 @@ describe('damage of the kind that pasted text has', () => {
     (_, damage) => {
       const places = texts.flatMap((text) =>
         Array.from(text, (_one, at) => damage(text, at)).flatMap((damaged) =>
-          damaged === null || notYet.some((piece) => damaged.includes(piece)) ? [] : [{ text, damaged }],
+          damaged === null ? [] : [{ text, damaged }],
         ),
       )
       expect(places.length).toBeGreaterThan(1000)
@@ -121,6 +104,6 @@ describe('damage of the kind that pasted text has', () => {
       })
       expect(wrong).toEqual([])
     },
-    60_000,
+    patience,
   )
 })
