@@ -7,7 +7,7 @@ import { amperes, ohms, plain, watts } from '../words/quantity.js'
 import type { Step } from './firstPowerPlan.js'
 import { insideGates } from './inside/gates.js'
 import type { Limits } from './limits.js'
-import { cleanPaper, oldBatteries, pictureTube } from './stages/cautions.js'
+import { cleanPaper, oldBatteries, oldMaterials, pictureTube } from './stages/cautions.js'
 import type { PlanFacts } from './stages/facts.js'
 import { type LeastLoad, leastLoads } from './stages/leastLoads.js'
 import type { RailPlan } from './stages/rails.js'
@@ -60,6 +60,7 @@ const looking: readonly Step[] = [
   onMachine('look.inside', say`Look inside the machine: capacitors, board, connectors, moving parts, foam and belts.`, {
     expect: say`no bulges, no crust, no burnt spot, moves by hand where it should`,
     stopIf: say`a capacitor has burst or leaked`,
+    caution: oldMaterials,
   }),
 ]
 

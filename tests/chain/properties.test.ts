@@ -224,6 +224,9 @@ describe('taking a fact away', { timeout: 60_000 }, () => {
     'supply.input.selectorV',
     'supply.input.voltages',
     'supply.input', // a position that is none of the plate's; a plate's other windows from the label
+    'supply.input.powerVA',
+    'supply.input.powerW',
+    'supply.input.currentA', // more than any conductor of the tables carries
     'supply.input.frequenciesHz', // without it the home region's frequency is taken
     'supply.technology',
     'supply.regulated', // "transformer" or "unregulated" asks whether the machine minds
@@ -343,6 +346,42 @@ describe('taking a fact away', { timeout: 60_000 }, () => {
           const [was, is] = [outcomes[worst(before, topic)], outcomes[worst(after, topic)]]
           if (was === 'stop' || was === 'unknown') expect(`${path.join('.')} ${topic} ${is}`).not.toMatch(/clear/)
         }
+      }),
+      { numRuns: 300 },
+    )
+  })
+
+  /** Topics that apply because of the fact itself, and are gone with it: what is left of the case has nothing of the kind to judge. */
+  const appliesBy: Record<string, readonly TopicName[]> = {
+    // words on a plate are what most topics of hazards apply by, and a fuse that is prescribed
+    'supply.label': topics,
+    'device.label': topics,
+    'supply.fuse': ['fuse'],
+    'supply.lead': ['lead-drop'],
+    converter: ['converter'],
+    // a converter is judged where the mains is known to need one
+    site: ['converter'],
+    // entered against a plate that was read as one for a car: without it there is no mains side
+    'supply.input': ['converter', 'cord', 'earthing', 'inlet', 'mains-frequency', 'socket'],
+    // polarity and plug matter for direct current alone
+    'device.inputs': ['polarity', 'dc-plug'],
+    'supply.outputs': ['polarity', 'dc-plug', 'mains-frequency', 'speed'],
+    // a clearing or stop of its own is all there is to it
+    'supply.isolated': ['isolation'],
+  }
+  const mayVanish = (path: readonly string[]): readonly TopicName[] =>
+    appliesBy[path.join('.')] ?? appliesBy[path.slice(0, 2).join('.')] ?? appliesBy[path[0] ?? ''] ?? []
+
+  it('never makes a topic vanish that was open, save one that applies by that fact', () => {
+    fc.assert(
+      fc.property(anyRequest, fc.nat(), (request, pick) => {
+        const paths = pathsOf(request).filter((path) => path.length > 1 && !required.includes(path.join('.')))
+        const path = paths[pick % Math.max(paths.length, 1)]
+        if (!path) return
+        const [before, after] = [assess(request), assess(without(request, path))]
+        for (const topic of topics)
+          if (outcomes[worst(before, topic)] === 'unknown' && !mayVanish(path).includes(topic))
+            expect(`${path.join('.')} ${topic} ${outcomes[worst(after, topic)] ?? 'gone'}`).not.toMatch(/gone/)
       }),
       { numRuns: 300 },
     )

@@ -7,12 +7,15 @@ import { assess, planFirstPower } from '../support/told.js'
 const lamps = { lampsOnHand: [{ ratedV: 230, ratedW: 60, count: 1 }] }
 const plan = (gateResults: GateResult[], check = matching) =>
   planFirstPower(prepareCase(check), assess(check), { ...lamps, gateResults })
-const stage = (name: string, gateResults: GateResult[], check = matching) =>
-  plan(gateResults, check).stages.find((one) => one.name === name)
+const stages = (gateResults: GateResult[], check = matching) =>
+  Object.fromEntries(plan(gateResults, check).stages.map((one) => [one.name, one]))
+const stage = (name: string, gateResults: GateResult[], check = matching) => stages(gateResults, check)[name]
+
+const { gates } = plan([])
 
 /** Every gate with a result within its limits, and who tested. */
-const allPassed = (check = matching): GateResult[] =>
-  plan([], check).gates.map(({ key, low, high, strict }) => ({
+const allPassed = (): GateResult[] =>
+  gates.map(({ key, low, high, strict }) => ({
     key,
     passed: true,
     // what may have fallen to 34 V, and not stand at it, has fallen to 0 V
@@ -61,20 +64,20 @@ describe('the stages behind the gates', () => {
   it.each(['gate.isolation', 'gate.live-neutral', 'gate.paper-capacitors', 'look.cord'])(
     'on the mains are left out where %s fails; the machine alone is not',
     (key) => {
-      const results = [...allPassed(), { key, passed: false, value: 1 }]
+      const left = stages([...allPassed(), { key, passed: false, value: 1 }])
       for (const name of ['supply-alone', 'dummy-load', 'together']) {
-        expect(stage(name, results)?.leftOut).toMatch(/A gate failed/)
-        expect(stage(name, results)?.steps).toEqual([])
+        expect(left[name]?.leftOut).toMatch(/A gate failed/)
+        expect(left[name]?.steps).toEqual([])
       }
-      expect(stage('bench-supply', results)?.leftOut).toBeNull()
+      expect(left['bench-supply']?.leftOut).toBeNull()
     },
   )
   it.each(['look.batteries', 'look.inside'])(
     'of the machine are left out where %s fails; the supply alone is not',
     (key) => {
-      const results = [...allPassed(), { key, passed: false }]
-      for (const name of ['bench-supply', 'together']) expect(stage(name, results)?.leftOut).toMatch(/A gate failed/)
-      for (const name of ['supply-alone', 'dummy-load']) expect(stage(name, results)?.leftOut).toBeNull()
+      const left = stages([...allPassed(), { key, passed: false }])
+      for (const name of ['bench-supply', 'together']) expect(left[name]?.leftOut).toMatch(/A gate failed/)
+      for (const name of ['supply-alone', 'dummy-load']) expect(left[name]?.leftOut).toBeNull()
     },
   )
   it('say what was read: an insulation of 0.5 MΩ where 2 MΩ is the least', () => {

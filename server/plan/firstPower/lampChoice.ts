@@ -152,7 +152,7 @@ export function lampChoice(
             say`Behind none of these lamps can the load be relied on to start at idle: a failed start then proves nothing. Use larger lamps, or another method of limiting the current.`,
           ]
         : []),
-      ...(smallest ? lampCautions(smallest.setup) : []),
+      ...(smallest ? lampCautions(smallest.setup, smallest.string) : []),
       ...unsuitableLamps.map(({ kind, reason }) => say`No ${kind}: ${reason}.`),
     ],
     sources: [

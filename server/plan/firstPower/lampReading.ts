@@ -47,7 +47,7 @@ export function lampReading(setup: LampSetup, lampV: number): LampReading {
     cautions: [
       say`The difference of the two voltages is the least the load can have: a load that draws in peaks or is inductive has more. Measure across the load as well where that can be done without touching live parts.`,
       say`Enter the mains voltage as measured; on a large lamp a few volts of error in the mains do not matter, in the lamp reading they do.`,
-      ...lampCautions(setup),
+      ...lampCautions(setup, string),
     ],
     sources: lampSources(string),
   }

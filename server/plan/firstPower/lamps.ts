@@ -123,11 +123,13 @@ export function lampWorking(string: LampString): Phrase[] {
   )
 }
 
-/** What holds for every lamp in series, and what these lamps add to it. */
-export function lampCautions(setup: LampSetup): Phrase[] {
+/**
+ * What holds for every lamp in series, and what these lamps add to it.
+ *
+ * @param string  by the lower edge of the band, by which a dark lamp passes more
+ */
+export function lampCautions(setup: LampSetup, string: LampString): Phrase[] {
   const { mains, lamps, arrangement } = setup
-  // a dark lamp passes more by the lower edge
-  const string = lampsOf(setup, 'lower')
   const shorted = stringAt(string, mains.voltageV)
   const cautions: Phrase[] = []
   const overrun = shorted.lamps.map((lamp, at) => lamp.voltageV / (lamps[at] as LampRating).ratedV)
@@ -161,6 +163,7 @@ export function lampCautions(setup: LampSetup): Phrase[] {
     say`The lamp does not protect a person: even through a dark lamp more current passes than a body survives. A residual-current device belongs upstream.`,
     say`Lamp and switch stand in the line conductor, and earth passes straight through, never by way of the lamp. Leave the wiring to a licensed electrician or other qualified person, to local codes.`,
     say`The lamp is no converter: it does not make a unit for another voltage fit this mains, because what it drops depends on what the unit draws.`,
+    say`A variable transformer brings up a transformer or valves by degrees, and isolates as little as the lamp. It is not for a switch-mode input, which draws more the less voltage it has, and starts all at once.`,
     say`A lit lamp’s glass is hot enough to burn and to set fire: a guarded holder, clear of anything that burns.`,
     say`Only tungsten lamps serve, incandescent or mains-voltage halogen, at the wattage printed on them. LED and compact fluorescent lamps contain electronics and do not limit the current.`,
   )

@@ -23,12 +23,20 @@ import {
   lampWorking,
 } from './lamps.js'
 
+/** Volts on the lamps by the two views of what the gas carries off. */
+export interface Band {
+  low: number
+  high: number
+}
+
+const bandOf = (one: number, other: number): Band => ({ low: Math.min(one, other), high: Math.max(one, other) })
+
 export interface SeriesLampAnswer extends Explained {
   currentA: number
   /** across all lamps */
   lampV: number
   /** the same by the two views of what the gas carries off, which part at low current */
-  lampBandV: { low: number; high: number }
+  lampBandV: Band
   loadV: number
   lampW: number
   loadW: number
@@ -46,7 +54,7 @@ export interface SeriesLampAnswer extends Explained {
   /** most that they pass to a rectifier with a capacitor, which draws in peaks [W] */
   largestRectifierPowerW: number
   /** the same load as a rectifier with a capacitor; null above that limit and for other loads */
-  rectifierInput: (RectifierPoint & { glow: GlowWord }) | null
+  rectifierInput: (RectifierPoint & { glow: GlowWord; lampBandV: Band }) | null
   others: Intersection[]
   /** each lamp by itself */
   lamps: { voltageV: number; currentA: number; powerW: number; filamentK: number; glow: GlowWord }[]
@@ -62,12 +70,12 @@ export interface SeriesLampAnswer extends Explained {
  * @source the lamp and tungsten tables; load line
  */
 export function seriesLamp(setup: LampSetup, load: SeriesLoad, edge: BandEdge = 'lower'): SeriesLampAnswer {
-  const string = lampsOf(setup, edge)
+  const lower = lampsOf(setup, 'lower')
+  const upper = lampsOf(setup, 'upper')
+  const [string, further] = edge === 'lower' ? [lower, upper] : [upper, lower]
   const mainsV = setup.mains.voltageV
   const point = operatingPoint(string, mainsV, load)
-  const other = operatingPoint(lampsOf(setup, edge === 'lower' ? 'upper' : 'lower'), mainsV, load)
-  const ends = [point.lamp.voltageV, other.lamp.voltageV]
-  const lampBandV = { low: Math.min(...ends), high: Math.max(...ends) }
+  const lampBandV = bandOf(point.lamp.voltageV, operatingPoint(further, mainsV, load).lamp.voltageV)
   const top = largestPower(string, mainsV)
   const curve = rectifierCurve(string, mainsV, bridgeDropV.value)
   const peaky = load.kind === 'constant-power' ? rectifierLoad(curve, load.powerW) : rectifierLoad(curve, top.powerW)
@@ -89,7 +97,17 @@ export function seriesLamp(setup: LampSetup, load: SeriesLoad, edge: BandEdge = 
     largestConstantPowerW: top.powerW,
     largestRectifierPowerW: peaky.ceilingW,
     rectifierInput:
-      load.kind === 'constant-power' && peaky.point ? { ...peaky.point, glow: glowOf(peaky.point.filamentK) } : null,
+      load.kind === 'constant-power' && peaky.point
+        ? {
+            ...peaky.point,
+            glow: glowOf(peaky.point.filamentK),
+            lampBandV: bandOf(
+              peaky.point.lampV,
+              rectifierLoad(rectifierCurve(further, mainsV, bridgeDropV.value), load.powerW).point?.lampV ??
+                peaky.point.lampV,
+            ),
+          }
+        : null,
     others: point.others,
     lamps: lamp.lamps.map(({ voltageV, currentA, powerW, filamentK }) => ({
       voltageV,
@@ -107,7 +125,7 @@ export function seriesLamp(setup: LampSetup, load: SeriesLoad, edge: BandEdge = 
       say`most for a rectifier with a capacitor, which draws in peaks: ${watts(peaky.ceilingW, 3, 'down')} (${percent(peaky.ceilingW / top.powerW)} of that)`,
       ...(load.kind === 'constant-power' ? [start.because] : []),
     ],
-    cautions: [...pointCautions(load, point, setup), ...lampCautions(setup)],
+    cautions: [...pointCautions(load, point, setup), ...lampCautions(setup, lower)],
     sources: [...lampSources(string), assuredShare.source, bridgeDropV.source],
   }
 }
@@ -168,7 +186,7 @@ function pointWorking(load: SeriesLoad, { lamp, loadV, loadW, state, others }: P
   return lines
 }
 
-const bandWorking = ({ low, high }: SeriesLampAnswer['lampBandV']): Phrase =>
+const bandWorking = ({ low, high }: Band): Phrase =>
   say`on the lamps: ${volts(low, 3, 'down')} where the loss through the gas goes with T, ${volts(high, 3, 'up')} where it goes with ${'T^1.7'}; limits rest on the upper, warnings of a dark lamp on the lower`
 
 function pointCautions(load: SeriesLoad, { lamp, state }: Point, setup: LampSetup): Phrase[] {

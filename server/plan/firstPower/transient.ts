@@ -105,7 +105,7 @@ export function lampTransient(
         : [say`A filament melts after ${seconds(run.meltedAtS)}: these lamps are not for this mains.`]),
       say`The lamp limits current, not the energy already stored in a capacitor: a fault there can still flash.`,
       say`A lamp that has just been lit is hot and its resistance high; switched on again within seconds it behaves differently from a cold one.`,
-      ...lampCautions(setup),
+      ...lampCautions(setup, string),
     ],
     sources: [
       ...new Set([

@@ -1,9 +1,7 @@
 import { stringAt } from '../../physics/lampString.js'
-import { rectifierCurve, rectifierLoad } from '../../physics/rectifierLoad.js'
 import { quadratureLampV } from '../../physics/seriesLamp.js'
 import { lampShareUnknown, plannedSwitchOn, reservoirPerWatt } from '../../tables/firstPower.js'
 import { type GlowWord, glowRows } from '../../tables/glow.js'
-import { bridgeDropV } from '../../tables/seriesLamp.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { voltAmperes, volts, watts } from '../../words/quantity.js'
 import { describeLamps, glowOf, lampsOf } from '../firstPower/lamps.js'
@@ -74,13 +72,11 @@ export function behindLamp(facts: PlanFacts, lamp: LampUse, powerW: number): Beh
   const answer = seriesLamp(setup, { kind: 'constant-power', powerW, minimumV }, 'upper')
   const peaky = answer.rectifierInput
   const runs = answer.starts !== false && peaky !== null
-  const least = rectifierLoad(rectifierCurve(lampsOf(setup, 'lower'), reach.voltageV, bridgeDropV.value), powerW).point
-    ?.lampV
   return {
     powerW,
     answer,
     lampV: runs ? peaky.lampV : null,
-    leastLampV: runs ? (least ?? null) : null,
+    leastLampV: runs ? peaky.lampBandV.low : null,
     loadV: runs ? answer.loadV : null,
     glow: runs ? peaky.glow : answer.glow,
     starts: answer.starts,

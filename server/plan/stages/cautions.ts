@@ -8,7 +8,7 @@ export const noIsolation: Caution = {
   signal: 'DANGER',
   hazard: say`The lamp does not isolate: everything behind it is at mains potential, dark or lit.`,
   consequence: say`Touching it kills.`,
-  avoid: say`Keep the supply closed, one hand away, and unplug before you touch anything.`,
+  avoid: say`Not alone: someone near who can switch off. Keep the supply closed, one hand away, and unplug before you touch anything.`,
   electric: true,
 }
 
@@ -19,6 +19,24 @@ export const lampWiring: Caution = {
   consequence: say`A fault then makes the case live and no fuse-link opens.`,
   avoid: say`Lamp and switch in the line conductor, earth straight through, a residual-current device upstream.`,
   electric: true,
+}
+
+/** Before a supply is powered from an isolating transformer. */
+export const behindIsolating: Caution = {
+  signal: 'DANGER',
+  hazard: say`Behind an isolating transformer a residual-current device upstream sees nothing, and a first fault to earth opens nothing.`,
+  consequence: say`Two points of what hangs on it, touched at once, kill as the mains does.`,
+  avoid: say`One unit alone on it; no earth made by hand; touch nothing until the plug is out.`,
+  electric: true,
+}
+
+/** Before a machine of decades ago is opened. */
+export const oldMaterials: Caution = {
+  signal: 'WARNING',
+  hazard: say`Old parts may hold poison: PCB in the oil of capacitors and transformers, asbestos in heat shields and cords, selenium in finned rectifiers, beryllia in white ceramic of power parts.`,
+  consequence: say`Dust, oil and smoke of them harm for years.`,
+  avoid: say`Do not file, break, heat or wipe them with bare hands; leave what leaks oil or crumbles closed, and ask the waste office.`,
+  electric: false,
 }
 
 /** Before a unit for another voltage could be tried behind the lamp. */

@@ -6,7 +6,7 @@ import { joined, type Phrase, say } from '../../words/phrase.js'
 import { duration, volts } from '../../words/quantity.js'
 import type { Step } from '../firstPowerPlan.js'
 import { type BehindLamp, lampBand, lampText, seenAs } from './behindLamp.js'
-import { lampWiring, noConverter, noIsolation, storedCharge } from './cautions.js'
+import { behindIsolating, lampWiring, noConverter, noIsolation, storedCharge } from './cautions.js'
 import { type LampUse, mainsBand, type PlanFacts } from './facts.js'
 import { leastLoads } from './leastLoads.js'
 import { meterOnLamp } from './meterOnLamp.js'
@@ -45,6 +45,7 @@ function beforePower(facts: PlanFacts, lamp: LampUse | null, loaded: boolean): S
               link: 'converter',
               who: 'qualified',
               power: 'mains',
+              caution: facts.check.converter?.kind === 'isolating' ? behindIsolating : null,
             },
           ),
         ]
