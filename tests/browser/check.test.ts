@@ -43,9 +43,11 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     await page.click('#check-form button[type=submit]')
     expect(page.url()).toContain('country=DE&supply=INPUT')
     expect(page.url()).not.toContain('mains=&')
-    expect(await page.textContent('.verdict h2')).toBe('Find out first')
+    expect(await page.textContent('.verdict h2')).toMatch(/^Find out first: /)
     expect(await page.locator('.chain li').count()).toBeGreaterThanOrEqual(10)
     expect(await page.inputValue('#supply')).toBe(plate)
+    // the answer begins within the first view
+    expect((await page.locator('.verdict h2').boundingBox())?.y).toBeLessThan(700)
     expect(await page.textContent('#supply-reading')).toMatch(/100\s*V to 240\s*V/)
     expect(faults).toEqual([])
     await close()
@@ -63,16 +65,21 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
       expect(await page.evaluate<string>('document.activeElement.id')).toBe('supply')
       expect(await page.inputValue('#supply')).toBe(plate)
       expect(await page.textContent('#live')).toContain('Find out first.')
+      await page.click('text=Where it will be used')
+      await page.waitForURL(/at=site/)
+      expect(await page.inputValue('#supply')).toBe(plate)
       await page.locator('input[name=socket][value=F]').check()
       await page.waitForURL(/socket=F/)
-      await page.locator('#ina-read', { hasText: '800' }).waitFor({ state: 'attached' })
+      await page.locator('.chain a', { hasText: 'Supply' }).click()
+      await page.waitForURL(/at=supply/)
+      expect(await page.textContent('#ina-read')).toMatch(/800\s*mA, from “.*0\.8A/)
       expect(faults).toEqual([])
       await close()
     },
   )
 
   it('with scripts: a number that can be read two ways waits without taking the focus; the button leads to the fault', async () => {
-    const { page, close } = await visit('/')
+    const { page, close } = await visit('/?at=site')
     await page.focus('#mains')
     await page.keyboard.type('1,500')
     await page.waitForSelector('.waiting')
@@ -84,6 +91,31 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     await page.click('.error-summary a')
     expect(await page.evaluate<string>('document.activeElement.id')).toBe('mains')
     expect(await page.inputValue('#mains')).toBe('1,500')
+    await close()
+  })
+
+  it.each([true, false])('scripts %s: a question is answered where it stands, and the chain turns', async (scripts) => {
+    const { page, faults, close } = await visit(`/?country=DE&supply=${encodeURIComponent(plate)}&machine=12V+DC+1A`, {
+      scripts,
+      width: 360,
+    })
+    const plug = page.locator('.chain li', { hasText: 'Plug' })
+    expect(await plug.getAttribute('class')).toBe('unknown')
+    await page.check('.ask input[name=plugpol][value=centre-negative]')
+    await page.check('.ask input[name=jackpol][value=centre-positive]')
+    await page.locator('.ask button').first().click()
+    await page.waitForURL(/plugpol=centre-negative/)
+    expect(await page.textContent('.verdict h2')).toMatch(/^Do not connect it: the plug is centre negative/)
+    expect(await plug.getAttribute('class')).toBe('stop')
+    expect(faults).toEqual([])
+    await close()
+  })
+
+  it('remembers the place on the first screen, whose first box stands in the first third of it', async () => {
+    const { page, close } = await visit('/?country=DE')
+    await page.goto(at.origin)
+    expect(await page.inputValue('#country')).toBe('Germany')
+    expect((await page.locator('#country').boundingBox())?.y).toBeLessThan(340)
     await close()
   })
 
@@ -110,7 +142,7 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
       expect(await page.textContent('h1')).toContain('Open-reel tape deck')
       await page.click('text=Open this check')
       expect(new URL(page.url()).search).toContain('converterv=120')
-      expect(await page.textContent('.verdict h2')).toBe('Do not connect')
+      expect(await page.textContent('.verdict h2')).toMatch(/^Do not connect it: /)
       expect(faults).toEqual([])
       await close()
     },
@@ -122,9 +154,12 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     expect(await page.evaluate<string>('document.activeElement.className')).toBe('skip')
     await page.keyboard.press('Enter')
     await page.keyboard.press('Tab')
-    expect(await page.evaluate<string>('document.activeElement.textContent')).toBe(examples[0]?.title)
+    expect(await page.evaluate<string>('document.activeElement.id')).toBe('country')
+    await page.locator('.worked a').first().focus()
     await page.keyboard.press('Enter')
     await page.waitForSelector('#result')
+    await page.locator('.clears > summary').focus()
+    await page.keyboard.press('Enter')
     await page.locator('.finding summary').first().focus()
     await page.keyboard.press('Enter')
     expect(await page.locator('.finding details').first().getAttribute('open')).not.toBeNull()

@@ -24,6 +24,8 @@ const fuse =
 /** One state of each page, the fullest: the short run looks at these, the long one at all. */
 export const walked: ReadonlySet<string> = new Set([
   'Check with a stop',
+  'Check with the facts of the supply',
+  'Check with words not read and in doubt',
   'First power-up with lamps',
   'Fuse with a result',
   'Checklist of a clean match',
@@ -53,6 +55,8 @@ export const emptyStates: State[] = [
   ['Check with a caution', 200, `/?${query(2)}`],
   ['Check behind a converter', 200, `/?${query(3)}`],
   ['Check with faults', 422, '/?mains=1%2C500&supply=12V'],
+  ['Check with the facts of the supply', 200, `/?${query(0)}&at=supply`],
+  ['Check with words not read and in doubt', 200, '/?country=DE&supply=INPUT+l00-240V+50Hz+NICHT+MIT+FREMDEN+GERATEN'],
   ['First power-up, empty', 200, '/first-power'],
   ['First power-up of a clean match', 200, `/first-power?${query(0)}`],
   ['First power-up with lamps', 200, `/first-power?${plan}`],

@@ -218,7 +218,9 @@ describe('a page for a reader who writes a decimal comma', () => {
 
   it('says back what was understood where it reads otherwise than what was typed, in either sign', async () => {
     const shown = async (typedValue: string, language: string): Promise<string | undefined> =>
-      /Taken as <strong>([^<]+)/.exec((await get(`/?plugouter=${encodeURIComponent(typedValue)}`, language)).text)?.[1]
+      /Taken as <strong>([^<]+)/.exec(
+        (await get(`/?plugouter=${encodeURIComponent(typedValue)}&at=supply`, language)).text,
+      )?.[1]
     expect(await shown('5,5', 'de')).toBeUndefined()
     expect(await shown('5.5', 'en')).toBeUndefined()
     expect(await shown('5,5', 'en')).toBe('5.5\u00a0mm')

@@ -186,6 +186,10 @@ export function factSection(part: keyof typeof layouts, { values, errors }: Form
     const depths = folds.map((fold) => depth(fold, box))
     return depths.indexOf(Math.max(...depths))
   }
+  // rows of a list that hold something, and one more
+  const rowsShown = (box: Box): boolean =>
+    box.row === null ||
+    box.row <= 1 + Math.max(0, ...folded.flatMap((one) => (one.list === box.list && holds(one) ? (one.row ?? 0) : 0)))
   const holds = ({ name }: Box): boolean => (values[name] ?? '').trim() !== '' || errors[name] !== undefined
   return {
     legend,
@@ -196,7 +200,7 @@ export function factSection(part: keyof typeof layouts, { values, errors }: Form
       ? ahead.map(({ fact }) => ({ label: fact.label, ways: fact.findOut.map(({ how }) => how).join(' ') }))
       : [],
     folds: folds.flatMap(({ summary, hint: remark = '' }, index) => {
-      const held = folded.filter((box) => foldOf(box) === index)
+      const held = folded.filter((box) => foldOf(box) === index && rowsShown(box))
       if (held.length === 0) return []
       return [
         {

@@ -228,7 +228,7 @@ describe('the form of a check', () => {
   })
 
   it.each([
-    [{ country: 'Atlantis' }, 'country', 'Country must be a name from the list'],
+    [{ country: 'Atlantis' }, 'country', 'Country must be a country’s name or its two-letter code'],
     [{ ina: '-2' }, 'ina', 'Input current must be a number more than'],
     [{ type: 'magic' }, 'type', 'Kind of supply must be one of the choices listed'],
     [{ supply: 'a\u0000b' }, 'supply', 'take out the hidden character U+0000'],

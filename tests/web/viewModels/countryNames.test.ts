@@ -10,6 +10,18 @@ describe('the names of countries', () => {
     ['cote divoire', 'CI'],
     ['gb', 'GB'],
     ['United Kingdom', 'GB'],
+    // as people say it, and in the languages of the plates
+    ['UK', 'GB'],
+    ['England', 'GB'],
+    ['Holland', 'NL'],
+    ['USA', 'US'],
+    ['Deutschland', 'DE'],
+    ['Schweiz', 'CH'],
+    ['España', 'ES'],
+    ['Österreich', 'AT'],
+    ['日本', 'JP'],
+    ['Россия', 'RU'],
+    ['대한민국', 'KR'],
   ])('%s is %s', (typed, code) => {
     expect(countryCode(typed)).toBe(code)
   })

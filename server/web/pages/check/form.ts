@@ -14,6 +14,8 @@ export interface CheckForm {
   faults: FormFault[]
   /** `null` while anything typed cannot be used, or nothing was entered */
   request: CheckRequest | null
+  /** what can be used of it, whatever else cannot; `null` where nothing was entered */
+  usable: CheckRequest | null
   /** true when no field holds anything */
   empty: boolean
   /** the sparse query string of what was typed */
@@ -29,18 +31,19 @@ const asGoodAsZero = 1
 /** Kinds of boxes that hold more than a line. */
 const severalLines: readonly Fact['kind'][] = ['plate', 'keys', 'phrases']
 
-/** What was sent, with the names of boxes that were ticked one by one in one text. */
-function withKeysJoined(sent: unknown): unknown {
-  const names = boxes.filter(({ fact }) => fact.kind === 'keys').map(({ name }) => name)
+/** What stands between the values of boxes that are ticked one by one. */
+const between: Partial<Record<Fact['kind'], string>> = { keys: ' ', phrases: '\n' }
+
+/** What was sent, with the values of boxes that were ticked one by one in one text. */
+function withTickedJoined(sent: unknown): unknown {
   const from = (sent ?? {}) as Record<string, unknown>
-  const ticked = names.filter((name) => Object.hasOwn(from, name) && Array.isArray(from[name]))
-  if (ticked.length === 0) return sent
-  return {
-    ...from,
-    ...Object.fromEntries(
-      ticked.map((name) => [name, (from[name] as unknown[]).filter((one) => typeof one === 'string').join(' ')]),
-    ),
-  }
+  const ticked = boxes.flatMap(({ name, fact }) => {
+    const glue = between[fact.kind]
+    const all = Object.hasOwn(from, name) ? from[name] : undefined
+    if (glue === undefined || !Array.isArray(all)) return []
+    return [[name, [...new Set(all.filter((one) => typeof one === 'string'))].join(glue)] as const]
+  })
+  return ticked.length === 0 ? sent : { ...from, ...Object.fromEntries(ticked) }
 }
 
 /** What a number typed into a box must be. */
@@ -54,7 +57,7 @@ function asked({ min, max, unit }: { min: number; max: number; unit: string }, l
  */
 class CheckReader extends FormReader {
   constructor(sent: unknown) {
-    super(withKeysJoined(sent), checkNames, labelOf, (name) =>
+    super(withTickedJoined(sent), checkNames, labelOf, (name) =>
       severalLines.includes(boxOf(name)?.fact.kind ?? 'text') ? longestText : longestLine,
     )
     for (const name of Object.keys((sent ?? {}) as object))
@@ -101,7 +104,10 @@ class CheckReader extends FormReader {
       const names = Object.values(parts).map((part) => [part as Fact, boxName(part as Fact, row)] as const)
       if (names.every(([, name]) => this.isEmpty(name))) continue
       for (const [fact, name] of names) if (fact.required && this.isEmpty(name)) this.missing(name)
-      used.push(this.known(parts, row).values)
+      const { values } = this.known(parts, row)
+      // a row without what it cannot be without is a fault, and says nothing
+      if (Object.entries(parts).every(([name, part]) => !('required' in part) || values[name] != null))
+        used.push(values)
     }
     return used.length > 0 ? used : undefined
   }
@@ -168,7 +174,7 @@ class CheckReader extends FormReader {
     if (code === undefined)
       this.fault(
         name,
-        `${labelOf(name)} must be a name from the list or its two-letter code; received “${text.slice(0, 40)}”.`,
+        `${labelOf(name)} must be a country’s name or its two-letter code; “${text.slice(0, 40)}” is none that is known here.`,
       )
     else this.state.shown[name] = countryName(code)
     return code
@@ -249,6 +255,7 @@ export function readCheckForm(sent: unknown): CheckForm {
     state: read.state,
     faults: read.faults,
     request: empty || read.faults.length > 0 ? null : request,
+    usable: empty ? null : request,
     empty,
     query: addressOf(read.state.values),
   }
@@ -275,3 +282,7 @@ export function addressOf(values: Record<string, string>): string {
   }
   return address.toString()
 }
+
+/** What an address carries, name by name: for a form that takes it along. */
+export const carried = (query: string): { name: string; value: string }[] =>
+  [...new URLSearchParams(query)].map(([name, value]) => ({ name, value }))

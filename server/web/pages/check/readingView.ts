@@ -119,9 +119,23 @@ export function plateValues(supply: LabelReading | null, machine: LabelReading |
   for (const box of boxes) {
     const plate = box.key.startsWith('supply.') ? supply : machine
     const text = plate && printedIn(box, plate)
-    if (text) read[box.name] = text
+    if (text) read[box.name] = withEvidence(text, box, plate)
   }
   return read
+}
+
+/** What a box's figure is called in a reading: "outputs.0.voltageV" of "supply.outputs.voltageV" in the first row. */
+function fieldOf({ key, row }: Box): string {
+  const [, ...path] = key.split('.')
+  const [list, ...rest] = path
+  if (row !== null) return [list === 'inputs' ? 'takes' : list, row - 1, ...rest].join('.')
+  return path.at(-1) === 'polarity' ? 'polarity' : path.join('.')
+}
+
+/** A figure with the words of the plate that say it, where those are not the figure itself. */
+function withEvidence(text: Words, box: Box, { from }: LabelReading): Words {
+  const words = from.find(({ field }) => field === fieldOf(box))?.words
+  return words === undefined ? text : say`${text}, from “${words}”`
 }
 
 function printedIn({ fact, list, row }: Box, plate: LabelReading): Words {

@@ -4,28 +4,36 @@ import type { LabelReading, PlateOf } from '../../../plate/labelReading.js'
 import { readPlate } from '../../../plate/readPlate.js'
 import { redirectToSparse, show, wantsFragment } from '../../page.js'
 import { readCheckForm } from './form.js'
+import { lastPlace, rememberPlace } from './place.js'
+import { factsAddress, sectionNamed } from './sections.js'
 import { checkView } from './view.js'
 
 /** The page "/": one address, one form, one result; a part of it where htmx asks. */
 export function checkPageRoutes(): Router {
   const router = Router()
   router.get('/', (request, response) => {
-    const sent = request.query
+    const { at: place, ...sent } = request.query
+    // the button that was pressed stands behind the section that was open
+    const at = sectionNamed(Array.isArray(place) ? place.at(-1) : place)
     const form = readCheckForm(sent)
-    const { state, query } = form
+    const { state, query, usable } = form
     const address = query === '' ? '/' : `/?${query}`
-    if (redirectToSparse(request, response, { ...form, sent, address })) return
+    const whole = at === null ? address : factsAddress(query, at).replace('#facts', '')
+    if (redirectToSparse(request, response, { ...form, sent, address: whole })) return
+    // an address names the country by its code, whatever it was called
+    const named = form.request?.site.country
+    if (named && state.values.country !== named && !wantsFragment(request)) return response.redirect(303, whole)
     const plate = (name: string, of: PlateOf): LabelReading | null => {
       const text = state.errors[name] === undefined ? state.values[name]?.trim() : ''
       return text ? readPlate(text, of) : null
     }
-    const judged = form.request && answerCheck(form.request)
-    // a form that cannot be judged yet still shows what its plates say
+    const judged = usable && answerCheck(usable)
     const readings = judged
       ? { supply: judged.readings.supply, machine: judged.readings.device }
       : { supply: plate('supply', 'supply'), machine: plate('machine', 'device') }
-    const model = checkView({ form, readings, response: judged })
-    if (wantsFragment(request)) response.set('HX-Replace-Url', address)
+    const model = checkView({ form, readings, response: judged, at, place: lastPlace(request) })
+    if (usable?.site.country) rememberPlace(response, usable.site.country)
+    if (wantsFragment(request)) response.set('HX-Replace-Url', whole)
     show(request, response, { view: 'check', fragment: 'check/answer', model })
   })
   return router

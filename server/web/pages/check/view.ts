@@ -1,26 +1,34 @@
 import type { AnsweredCheck } from '../../../chain/answer.js'
 import { knownReading } from '../../../chain/case/knownReading.js'
 import type { CheckRequest } from '../../../chain/case/request.js'
+import type { Outcome } from '../../../chain/finding.js'
 import { labelOf } from '../../../facts/boxes.js'
 import type { LabelReading } from '../../../plate/labelReading.js'
 import { type Phrase, say, type Words } from '../../../words/phrase.js'
 import { type PlugDrawing, plugDrawing } from '../../charts/plugDrawing.js'
 import { type ChainLink, powerChain } from '../../charts/powerChain.js'
 import { head, type PageHead } from '../../page.js'
-import { type CountryName, countryNames } from '../../parts/countryNames.js'
+import { countryName } from '../../parts/countryNames.js'
 import { type Example, examples } from '../../parts/examples.js'
-import { type FactSection, factSection } from '../../parts/factFields.js'
+import { type FactField, type FactSection, factFields, factSection } from '../../parts/factFields.js'
 import type { FormState } from '../../parts/formState.js'
 import { notJudged, tally, verdictWords } from '../../parts/verdictWords.js'
-import { type CheckForm, checkNames } from './form.js'
+import { type CheckForm, carried, checkNames } from './form.js'
+import { type NextView, nextView } from './nextView.js'
 import { type Onward, onward } from './onward.js'
 import { type Line, plateFields, plateValues, type ReadingView, readingView } from './readingView.js'
+import { factsAddress, type SectionName, sectionAt, sectionNames, sectionOf } from './sections.js'
 
 export interface ResultView {
-  verdict: (typeof verdictWords)[keyof typeof verdictWords]
+  verdict: { outcome: Outcome; title: string }
+  answer: Words
   tally: Phrase
+  /** what is not clear, worst first */
   findings: AnsweredCheck['findings']
-  chain: ChainLink[]
+  clear: { names: Words[]; findings: AnsweredCheck['findings'] }
+  chain: (ChainLink & { address: string })[]
+  next: NextView
+  waiting: number
   plugs: PlugDrawing | null
   notJudged: Words[]
   entered: Line[]
@@ -32,8 +40,16 @@ export interface CheckPage {
   form: FormState
   empty: boolean
   examples: readonly Example[]
-  countries: readonly CountryName[]
-  sections: Record<'arrangement' | 'site' | 'supply' | 'device' | 'cord' | 'converter' | 'readings', FactSection>
+  /** what everybody is asked */
+  first: Record<'have' | 'country' | 'supply' | 'machine', FactField>
+  /** what was said, in a line */
+  said: Words[]
+  /** the facts of one thing, where they are asked for or hold a fault */
+  sections: FactSection[]
+  ways: { name: SectionName; words: string; open: boolean }[]
+  at: SectionName | null
+  /** what was entered and has no box on this page */
+  kept: { name: string; value: string }[]
   readings: { supply: ReadingView | null; machine: ReadingView | null }
   plateFields: { name: string; value: Words }[]
   result: ResultView | null
@@ -41,14 +57,32 @@ export interface CheckPage {
   sentence: Words
 }
 
-function resultView(request: CheckRequest, response: AnsweredCheck, { state, query }: CheckForm): ResultView {
-  const { findings, verdict, readings } = response
-  const { supply, device } = request
+/** A verdict that something which could not be used may still turn. */
+function verdictOf({ verdict, answer }: AnsweredCheck, faults: number): Pick<ResultView, 'verdict' | 'answer'> {
+  if (faults === 0 || verdict === 'do-not-connect' || verdict === 'find-out-first')
+    return { verdict: verdictWords[verdict], answer }
   return {
-    verdict: verdictWords[verdict],
+    verdict: verdictWords['find-out-first'],
+    answer: say`Find out first: ${faults === 1 ? say`one entry` : say`${faults} entries`} could not be used, and nothing else that was entered is in conflict.`,
+  }
+}
+
+function resultView(request: CheckRequest, response: AnsweredCheck, form: CheckForm): ResultView {
+  const { state, query, faults } = form
+  const { findings, readings, waiting } = response
+  const { supply, device } = request
+  const clear = findings.filter(({ outcome }) => outcome === 'clear')
+  return {
+    ...verdictOf(response, faults.length),
     tally: tally(findings),
-    findings,
-    chain: powerChain(request, response),
+    findings: findings.filter(({ outcome }) => outcome !== 'clear'),
+    clear: { names: [...new Set(clear.map(({ topic }) => topic.replace(/-/g, ' ')))], findings: clear },
+    chain: powerChain(request, response).map((link) => ({
+      ...link,
+      address: factsAddress(query, sectionAt(link.key)),
+    })),
+    next: nextView(response, form),
+    waiting,
     plugs: plugDrawing({
       plug: supply.plug
         ? { ...supply.plug, polarity: supply.measured?.polarity ?? supply.plug.polarity ?? readings.supply?.polarity }
@@ -69,11 +103,23 @@ export interface Checked {
   readings: { supply: LabelReading | null; machine: LabelReading | null }
   /** `null` while there is nothing to judge */
   response: AnsweredCheck | null
+  /** the thing whose facts are asked for */
+  at: SectionName | null
+  /** where the last check was, by its code */
+  place: string | null
+}
+
+const oneOf = (name: string): FactField => {
+  const [field] = factFields(name)
+  if (!field) throw new RangeError(`no box is called ${name}`)
+  // a list of all lands would be longer than the rest of the page
+  const { list: _, ...options } = field.options
+  return { ...field, options }
 }
 
 /** Everything the page "/" shows. */
-export function checkView({ form, readings, response }: Checked): CheckPage {
-  const { state, faults, request, empty } = form
+export function checkView({ form, readings, response, at, place }: Checked): CheckPage {
+  const { state, faults, usable, empty } = form
   const confirmed = state.values.confirmed?.split(/\s+/) ?? []
   const read = plateValues(
     knownReading(readings.supply, 'supply', confirmed).known,
@@ -82,29 +128,48 @@ export function checkView({ form, readings, response }: Checked): CheckPage {
   state.read = read
   // the address carries the code; a person reads the name
   if (typeof state.shown.country === 'string') state.values.country = state.shown.country
-  const result = request && response ? resultView(request, response, form) : null
+  else if (empty && place !== null) state.values.country = countryName(place)
+  const result = usable && response ? resultView(usable, response, form) : null
   const title = result ? `${result.verdict.title}: a check` : 'Check a power supply'
   const count = faults.length === 1 ? 'One entry cannot be used yet' : `${faults.length} entries cannot be used yet`
+  const open = sectionNames.filter(
+    (name) => name === at || faults.some((fault) => fault.name !== 'country' && sectionOf(fault.name) === name),
+  )
+  // what everybody is asked stands above, once
+  const sections = open.map((name): FactSection => {
+    const section = factSection(name, state, true)
+    return { ...section, plate: null, ahead: section.ahead.filter((field) => field.name !== 'country') }
+  })
+  const boxes = new Set([
+    'have',
+    'country',
+    'supply',
+    'machine',
+    'confirmed',
+    ...open.flatMap((name) => checkNames.filter((box) => sectionOf(box) === name)),
+  ])
   return {
     page: head(title, 'check', faults),
     form: state,
     empty,
     examples,
-    countries: countryNames,
-    sections: {
-      arrangement: factSection('arrangement', state, true),
-      site: factSection('site', state, true),
-      supply: factSection('supply', state, true),
-      device: factSection('device', state, true),
-      cord: factSection('cord', state, true),
-      converter: factSection('converter', state, true),
-      readings: factSection('readings', state, true),
-    },
+    first: { have: oneOf('have'), country: oneOf('country'), supply: oneOf('supply'), machine: oneOf('machine') },
+    said: ['have', 'country', 'supply', 'machine'].flatMap((name) => state.shown[name] ?? []),
+    sections,
+    ways: sectionNames.map((name) => ({
+      name,
+      words: factSection(name, state, false).legend,
+      open: open.includes(name),
+    })),
+    at,
+    kept: carried(form.query).filter(({ name }) => !boxes.has(name)),
     readings: {
       supply: readingView(readings.supply, 'supply', confirmed),
       machine: readingView(readings.machine, 'device', confirmed),
     },
-    plateFields: plateFields.map(({ name }) => ({ name, value: read[name] ?? '' })),
+    plateFields: plateFields
+      .filter(({ name }) => boxes.has(name))
+      .map(({ name }) => ({ name, value: read[name] ?? '' })),
     result,
     sentence: result ? say`${result.verdict.title}. ${result.tally}.` : faults.length > 0 ? `${count}.` : '',
   }
