@@ -11,7 +11,7 @@ Lampline, and can be bookmarked, sent, or kept in a spreadsheet. Nothing is stor
 
 Every parameter is optional. An absent one means "not known"; an empty one is dropped by a redirect. A name that is not
 listed here, a name given twice, hidden characters, and text of more than 1500 characters for a plate or 200 for any other
-field are answered with status 422 and a sentence beside the field.
+field are answered with status 422 and a sentence beside the field, and left out of what is judged.
 
 Numbers may carry a decimal point or comma and their unit: \`12.5\`, \`12,5\`, \`500 mA\`. A group of three figures behind one
 sign (\`1,500\`, \`1.500\`) can be read two ways and is refused.
@@ -55,7 +55,7 @@ function values(fact: Fact): string {
     case 'keys':
       return 'keys with spaces between, as in the `unsure` of a reading behind `supply.` or `device.`, with what was read behind an equals sign: `supply.outputs.0.currentA=0.5`'
     case 'country':
-      return 'English name or ISO 3166-1 alpha-2 code: `DE`'
+      return 'ISO 3166-1 alpha-2 code, or a name in any language of the plates, which leads to its code: `DE`, `England`, `日本`'
   }
 }
 
