@@ -113,7 +113,7 @@ describe('the page of a check', () => {
     const boxes = [...text.matchAll(/<(?:input type="text"|textarea|select)[^>]* name="(\w+)"/g)].map(
       ([, name]) => name,
     )
-    expect(boxes).toEqual(['country', 'supply', 'machine'])
+    expect(boxes).toEqual(['country', 'have', 'supply', 'machine'])
     for (const name of ['site', 'converter', 'cord', 'supply', 'device'])
       expect(text).toMatch(new RegExp(`<button [^>]*name="at" value="${name}"`))
   })

@@ -133,7 +133,7 @@ function bareCheck(check: CheckRequest): unknown {
   }
 }
 
-describe('the address of a check', () => {
+describe('the address of a check', { timeout: 60_000 }, () => {
   it('holds a whole check: reading it back gives the same check', () => {
     fc.assert(
       fc.property(anyCheck, (check) => {
