@@ -159,7 +159,7 @@ describe('the page of a check', () => {
   it('asks whether damaged words were read right before all else', async () => {
     const { text } = await open('/?country=DE&supply=INPUT+l00-240V+50Hz')
     const [first] = /<form class="ask".*?<li>(.*?)<\/li>/s.exec(text) ?? []
-    expect(first).toMatch(/type="checkbox" name="confirmed" value="supply\.input\.voltages"/)
+    expect(first).toMatch(/type="checkbox" name="confirmed" value="supply\.input\.voltages=100-240"/)
   })
 
   it('shows beside a box which words of the plate say so', async () => {

@@ -1,9 +1,11 @@
 import { facts } from '../../facts/boxes.js'
+import type { LabelReading } from '../../plate/labelReading.js'
 import { connectorByName, inletByName } from '../../tables/inlets.js'
 import { mainsOf } from '../../tables/mains.js'
 import { plugsFor } from '../../tables/sockets.js'
 import { lowClassMostV } from '../../tables/thresholds.js'
 import type { Case } from '../case/case.js'
+import { confirmationOf, isConfirmed } from '../case/confirmation.js'
 import { isFor } from '../case/plateWindow.js'
 import type { Polarity } from '../case/request.js'
 import { loadAtReach } from '../matching/loadCurrent.js'
@@ -173,14 +175,21 @@ const tries: Readonly<Record<string, Tries>> = {
       : [],
   'converter.ratedVA': ({ request }) => (request.converter ? unless(request.converter.ratedVA, () => [2000, 10]) : []),
   'readings.confirmed': ({ supply, device, request }) => {
-    const unsure = [
-      ...(supply.reading?.unsure ?? []).map((key) => `supply.${key}`),
-      ...(device.reading?.unsure ?? []).map((key) => `device.${key}`),
-    ]
-    const confirmed = request.readings?.confirmed ?? []
-    return unsure.some((key) => !confirmed.includes(key)) ? [unsure] : []
+    const confirmed = request.readings?.confirmed
+    const unsure = [...unsureOf(supply.reading, 'supply', confirmed), ...unsureOf(device.reading, 'device', confirmed)]
+    return unsure.length === 0 ? [] : [[...(confirmed ?? []), ...unsure]]
   },
 }
+
+/** Keys of the figures of a plate that nobody confirmed. */
+const unsureOf = (
+  reading: LabelReading | null,
+  of: 'supply' | 'device',
+  confirmed: readonly string[] | null | undefined,
+): string[] =>
+  (reading?.unsure ?? [])
+    .filter((field) => !isConfirmed(confirmed, reading!, of, field))
+    .map((field) => confirmationOf(reading!, of, field))
 
 const kinds = (other: 'ac' | 'dc' | null | undefined): ('ac' | 'dc')[] => (other === 'ac' ? ['ac', 'dc'] : ['dc', 'ac'])
 
