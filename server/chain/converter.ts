@@ -15,7 +15,7 @@ import type { MainsSituation } from './case/situation.js'
 import { american, converterOf, plateOf } from './example.js'
 import { type InputPower, inputPower } from './inputPower.js'
 import { type Judgement, stop, type Text, together, unknown } from './judgement.js'
-import { mainsVoltage } from './mainsVoltage.js'
+import { judgeVoltage } from './mainsVoltage.js'
 import { nominalOutputV } from './matching/nominalOutput.js'
 import { mainsTopic } from './topic.js'
 import { ratingPlate } from './words.js'
@@ -106,7 +106,7 @@ function needed(situation: MainsSituation): boolean {
   // extra-low voltage is no mains to convert to
   if (input.windows.length > 0 && input.windows.every(({ max }) => max <= extraLowVoltageMostV.value)) return false
   const open = { ...situation, supply: { ...situation.supply, input: { ...input, selectorV: null } } }
-  const [verdict] = mainsVoltage.judge(input.windows.length > 0 ? open : situation)
+  const [verdict] = judgeVoltage(input.windows.length > 0 ? open : situation)
   return verdict?.outcome === 'stop'
 }
 

@@ -5,6 +5,7 @@ import { extraLowVoltageMostV, plugBoreLoose, plugBoreTight, plugOuterMost } fro
 import { joined, type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, millimetres, plain, volts } from '../words/quantity.js'
 import { underPower } from './action.js'
+import { hasMap } from './case/hasMap.js'
 import type { PairSituation, PreparedPlug } from './case/situation.js'
 import { dcInvolved } from './dcInvolved.js'
 import { caution, clear, type Judgement, stop, together, uniqueSources, unknown } from './judgement.js'
@@ -38,7 +39,7 @@ export const dcPlug = pairTopic({
     clear: { rule: say`Outside and bore suit the jack.`, example: {} },
   },
   judge(situation) {
-    if (!dcInvolved(situation) && !isLowAc(situation)) return []
+    if ((!dcInvolved(situation) && !isLowAc(situation)) || hasMap(situation)) return []
     const { plug } = situation.supply
     const { jack } = situation.device
     return together([...outer(plug, jack), ...bore(plug, jack), ...missing(plug, jack), ...usage(situation)])

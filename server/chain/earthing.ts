@@ -185,6 +185,15 @@ function plugLinks({ cord, site, converter }: MainsSituation): Link[] {
     ]
   if (converter)
     return [{ name: `${plug.name} plug`, carries: 'yes', says: say`has an earth contact`, sources: plug.sources }]
+  if (site.source === 'two-live' && site.sockets.length === 0)
+    return [
+      {
+        name: `${plug.name} plug in its outlet`,
+        carries: 'yes',
+        says: say`has an earth contact; its own topic says whether it goes in`,
+        sources: plug.sources,
+      },
+    ]
   if (site.sockets.length === 0)
     return [
       {

@@ -3,7 +3,7 @@ import { plugByName } from '../tables/sockets.js'
 import { say } from '../words/phrase.js'
 import { actionsOf, nearWiring } from './action.js'
 import { windowsInUse } from './case/plateWindow.js'
-import type { MainsSituation } from './case/situation.js'
+import type { MainsSituation, PreparedSite } from './case/situation.js'
 import type { FuseRequest } from './fuse/fuseRequest.js'
 import { judgeFuse } from './fuse/review.js'
 import { type Judgement, type Text, together, unknown } from './judgement.js'
@@ -54,9 +54,9 @@ export const fuse = mainsTopic({
  * Null where no voltage is known to review it at.
  */
 export function fuseRequestOf(
-  situation: Pick<MainsSituation, 'supply' | 'reach'> & Partial<Pick<MainsSituation, 'cord'>>,
+  situation: Pick<MainsSituation, 'supply' | 'reach'> & Partial<Pick<MainsSituation, 'cord' | 'site'>>,
 ): FuseRequest | null {
-  const { supply, reach, cord } = situation
+  const { supply, reach, cord, site } = situation
   const plug = cord?.plug ? plugByName(cord.plug) : undefined
   const { windows, decidedBy } = windowsInUse(supply.input)
   const [window] = windows
@@ -69,9 +69,12 @@ export function fuseRequestOf(
     position: 'mains',
     circuit: { voltageV, currentA: loadAtReach({ supply, reach })?.currentA ?? null },
     formerVoltageV: single !== null && single !== voltageV ? single : null,
-    live: plug && !plug.polarised ? 'either' : null,
+    live: site && twoLive.includes(site.source) ? 'both' : plug && !plug.polarised ? 'either' : null,
   }
 }
+
+/** Sources of which both conductors are live. */
+const twoLive: readonly PreparedSite['source'][] = ['two-live', 'site-transformer']
 
 const voltageNotKnown = (marking: string): Text => ({
   title: say`A fuse-link “${marking.slice(0, 40)}” cannot be judged: the mains voltage is not known`,

@@ -13,6 +13,7 @@ import { mainsVoltage } from './mainsVoltage.js'
 import { outputCurrent } from './outputCurrent.js'
 import { outputKind } from './outputKind.js'
 import { outputVoltage } from './outputVoltage.js'
+import { pins } from './pins.js'
 import { polarity } from './polarity.js'
 import { socket } from './socket.js'
 import { speed } from './speed.js'
@@ -40,6 +41,7 @@ export const pairTopics = [
   outputCurrent,
   polarity,
   dcPlug,
+  pins,
   leadDrop,
 ] as const
 

@@ -19,8 +19,9 @@ import type { VoltageWindow } from './case/request.js'
 import type { MainsSituation } from './case/situation.js'
 import { plateOf } from './example.js'
 import { byWorst } from './finding.js'
-import { stop, type Text, uniqueSources, unknown } from './judgement.js'
+import { type Judgement, stop, type Text, together, uniqueSources, unknown } from './judgement.js'
 import { testedTop } from './matching/testedTop.js'
+import { sourceJudgements } from './source.js'
 import { mainsTopic } from './topic.js'
 import { outcomeOf, type WindowFit, windowAgainstMains } from './windowAgainstMains.js'
 import { qualifiedHands, ratingPlate, windowText } from './words.js'
@@ -33,7 +34,7 @@ export const mainsVoltage = mainsTopic({
   asks: ['site.country', 'site.voltageV', 'supply.input.voltages', 'supply.input.selectorV', 'converter.outputV'],
   when: {
     stop: {
-      rule: say`The mains is more than ${decimal(voltageStopAbove.value)} times the top of the plate, or less than ${decimal(voltageStopBelow.value)} times its bottom; or the selector is set so.`,
+      rule: say`The mains is more than ${decimal(voltageStopAbove.value)} times the top of the plate, or less than ${decimal(voltageStopBelow.value)} times its bottom; or the selector is set so; or the source is a shaver outlet, or an inverter with steps for a transformer or motor.`,
       example: { supply: plateOf(120) },
     },
     unknown: {
@@ -41,7 +42,7 @@ export const mainsVoltage = mainsTopic({
       example: { supply: { input: { frequenciesHz: [50], currentA: 0.2 } } },
     },
     caution: {
-      rule: say`The top of the mains band is above what the plate was tested at, or the mains or the bottom of its band is below ${decimal(voltageCautionBelow.value)} times the plate.`,
+      rule: say`The top of the mains band is above what the plate was tested at, or the mains or the bottom of its band is below ${decimal(voltageCautionBelow.value)} times the plate; or the source is none with one live conductor and a neutral.`,
       example: { supply: plateOf(220) },
     },
     clear: {
@@ -49,32 +50,35 @@ export const mainsVoltage = mainsTopic({
       example: {},
     },
   },
-  judge(situation) {
-    const { supply, reach } = situation
-    const { input } = supply
-    if (input.kind === 'dc') return [stop(() => directCurrentInput(situation))]
-    if (input.threePhase) return [stop(threePhaseInput)]
-    const inUse = windowsInUse(input)
-    if (inUse.decidedBy === 'nothing') return [unknown(() => plateSaysNothing(situation))]
-    const voltageV = reach.voltageV
-    if (voltageV === null) return [unknown(() => mainsNotKnown(situation, inUse.windows))]
-    const band = reach.minV === null || reach.maxV === null ? null : { minV: reach.minV, maxV: reach.maxV }
-    const fitted = inUse.windows.map((window) => ({
-      window,
-      fit: windowAgainstMains(window, voltageV, band, reach.frequencyHz),
-    }))
-    // of windows that the unit finds itself it works in the one that suits best
-    const itself = inUse.decidedBy === 'open' && input.setsItself
-    const [only] = itself ? fitted.toSorted((one, other) => -byWorst(asJudged(one), asJudged(other))) : fitted
-    if (only && (itself || inUse.decidedBy === 'one' || inUse.decidedBy === 'position')) {
-      const at = { ...only, voltageV, situation }
-      return [{ outcome: outcomeOf[only.fit], say: () => windowWords(at) }]
-    }
-    const say = (): Text => selectorWords(situation, voltageV, fitted, inUse.decidedBy === 'contradiction')
-    const noneServes = positionFor(inUse.windows, { voltageV, frequencyHz: reach.frequencyHz }) === null
-    return [noneServes || fitted.every(({ fit }) => outcomeOf[fit] === 'stop') ? stop(say) : unknown(say)]
-  },
+  judge: (situation) => together([...judgeVoltage(situation), ...sourceJudgements(situation)]),
 })
+
+/** The same of the voltage alone, whatever stands behind the socket. */
+export function judgeVoltage(situation: MainsSituation): Judgement[] {
+  const { supply, reach } = situation
+  const { input } = supply
+  if (input.kind === 'dc') return [stop(() => directCurrentInput(situation))]
+  if (input.threePhase) return [stop(threePhaseInput)]
+  const inUse = windowsInUse(input)
+  if (inUse.decidedBy === 'nothing') return [unknown(() => plateSaysNothing(situation))]
+  const voltageV = reach.voltageV
+  if (voltageV === null) return [unknown(() => mainsNotKnown(situation, inUse.windows))]
+  const band = reach.minV === null || reach.maxV === null ? null : { minV: reach.minV, maxV: reach.maxV }
+  const fitted = inUse.windows.map((window) => ({
+    window,
+    fit: windowAgainstMains(window, voltageV, band, reach.frequencyHz),
+  }))
+  // of windows that the unit finds itself it works in the one that suits best
+  const itself = inUse.decidedBy === 'open' && input.setsItself
+  const [only] = itself ? fitted.toSorted((one, other) => -byWorst(asJudged(one), asJudged(other))) : fitted
+  if (only && (itself || inUse.decidedBy === 'one' || inUse.decidedBy === 'position')) {
+    const at = { ...only, voltageV, situation }
+    return [{ outcome: outcomeOf[only.fit], say: () => windowWords(at) }]
+  }
+  const say = (): Text => selectorWords(situation, voltageV, fitted, inUse.decidedBy === 'contradiction')
+  const noneServes = positionFor(inUse.windows, { voltageV, frequencyHz: reach.frequencyHz }) === null
+  return [noneServes || fitted.every(({ fit }) => outcomeOf[fit] === 'stop') ? stop(say) : unknown(say)]
+}
 
 const asJudged = ({ fit }: { fit: WindowFit }) => ({ outcome: outcomeOf[fit] })
 

@@ -1,6 +1,7 @@
 import { commonPractice, fromMemory } from '../tables/source.js'
 import { say } from '../words/phrase.js'
 import { underPower } from './action.js'
+import { hasMap } from './case/hasMap.js'
 import type { Polarity } from './case/request.js'
 import type { PairSituation } from './case/situation.js'
 import { dcInvolved } from './dcInvolved.js'
@@ -44,7 +45,8 @@ export const polarity = pairTopic({
     },
   },
   judge(situation) {
-    if (!dcInvolved(situation)) return []
+    // a connector of several contacts is judged contact by contact
+    if (!dcInvolved(situation) || hasMap(situation)) return []
     const { measured, given, wrong } = plugSign(situation)
     const wanted = situation.device.jack.polarity
     if (wrong?.outcome === 'stop') return [wrong]

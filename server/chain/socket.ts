@@ -1,4 +1,5 @@
 import { inletByName } from '../tables/inlets.js'
+import type { PlugType } from '../tables/plugTypes.js'
 import { plugByName, plugsFor } from '../tables/sockets.js'
 import { commonPractice, type Source } from '../tables/source.js'
 import { highVoltageCordV, lowClassMostV, lowVoltageCordMostV } from '../tables/thresholds.js'
@@ -52,12 +53,38 @@ export const socket = mainsTopic({
     const plug = plugByName(cord.plug)
     if (!plug) return [unknown(() => plugNotListed(situation, cord.plug ?? ''))]
     if (cord.adapter) return [caution(() => withAdapter(situation, plug.name))]
+    if (site.source === 'two-live' && site.sockets.length === 0) return [atTwoLive(plug)]
     if (site.sockets.length === 0) return [unknown(() => socketNotKnown(plug.name))]
     const found = judgePlug(situation, plug.name)
     // the plug goes into the converter, whose outlets are not described
     return [situation.converter ? caution(() => intoConverter(plug.name, found.outcome === 'clear')) : found]
   },
 })
+
+/** The plugs of two live conductors in a country of split phases: outlets of the same figures. */
+const lineToLine = (plug: PlugType): boolean => /^NEMA (?:L?6|L?14)-/.test(plug.name)
+
+function atTwoLive(plug: PlugType): Judgement {
+  if (lineToLine(plug))
+    return clear(() => ({
+      title: say`${capital(aPlug(plug.name))} is made for an outlet of two live conductors of its own name`,
+      why: say`Its blades keep what is made for the half of the voltage out.`,
+      working: [],
+      action: say`Read the name on the outlet: it has to be the same.`,
+      sources: [...plug.sources],
+    }))
+  return stop(() => ({
+    title: say`${capital(aPlug(plug.name))} is none for an outlet of two live conductors`,
+    why: say`Outlets for foreign plugs are not permitted in the fixed wiring, and an adapter hides that both conductors are live.`,
+    working: [],
+    action: buying(
+      nearWiring(
+        say`Use a whole cord set whose plug bears the name on the outlet, such as NEMA 6-15P, rated ${volts(highVoltageCordV.value)}.`,
+      ),
+    ),
+    sources: [wholeSet],
+  }))
+}
 
 function judgePlug(situation: MainsSituation, plug: string): Judgement {
   const { sockets, country } = situation.site

@@ -13,6 +13,7 @@ import { type MeasuredAs, measuredOf, strayReading } from './matching/measuredOu
 import { offLoadEstimate } from './matching/offLoadEstimate.js'
 import { kindText, railText } from './matching/railText.js'
 import { implausible, isUnregulated } from './matching/unregulatedOutput.js'
+import { ownMap } from './pins.js'
 import { howToMeasure, plugSign } from './polarity.js'
 import { measuredThere, ratingPlate } from './words.js'
 
@@ -249,4 +250,5 @@ export const supplyAlone: readonly PairJudging[] = [
   { name: 'output-current', judge: currentAlone },
   { name: 'polarity', judge: polarityAlone },
   { name: 'dc-plug', judge: plugAlone },
+  { name: 'pins', judge: ownMap },
 ]

@@ -3,7 +3,7 @@ import { mainsOf } from '../tables/mains.js'
 import { socketLetters } from '../tables/socketLetters.js'
 import { drawingKey } from './drawingKey.js'
 import { type Fact, look, measure } from './fact.js'
-import { number, thing } from './kinds.js'
+import { choice, number, thing } from './kinds.js'
 import { leastTaken } from './leastTaken.js'
 
 const countryValue = z.string().refine((value) => /^[A-Za-z]{2}$/.test(value) && mainsOf(value) !== undefined, {
@@ -101,4 +101,26 @@ export const place = thing('Site', {
     findOut: [look('The country tells it; where a country has two, ask the network’s operator.')],
   }),
   socket,
+  source: choice({
+    choices: [
+      { value: 'wall', label: 'The wall: one live conductor and a neutral' },
+      { value: 'two-live', label: 'The wall: two live conductors' },
+      { value: 'isolating-transformer', label: 'An isolating transformer' },
+      { value: 'site-transformer', label: 'A site transformer, its middle earthed' },
+      { value: 'shaver-outlet', label: 'A shaver outlet' },
+      { value: 'inverter-sine', label: 'An inverter with a sine' },
+      { value: 'inverter-stepped', label: 'An inverter with steps, a “modified sine”' },
+      { value: 'generator', label: 'A generator' },
+    ],
+    link: 'source',
+    address: 'source',
+    label: 'Source of the mains',
+    none: 'The wall',
+    question: 'What stands behind the socket?',
+    findOut: [
+      look(
+        'A socket for 240 V in a country of 120 V has two live conductors. A qualified person finds it out by measuring each pole to earth: 0 V and all of it, or half on each.',
+      ),
+    ],
+  }),
 })

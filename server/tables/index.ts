@@ -23,6 +23,7 @@ import { coldRatiosTable, lampSizesTable, unsuitableLampsTable } from './lamps.j
 import { lookAlikesTable } from './lookAlikes.js'
 import { countriesTable } from './mains.js'
 import { mainsBandsTable } from './mainsBands.js'
+import { mainsSourcesTable } from './mainsSources.js'
 import { plateNominalsTable } from './plateNominals.js'
 import { plateSayingsTable } from './plateSayings.js'
 import { plateSymbolsTable } from './plateSymbols.js'
@@ -50,6 +51,7 @@ export const groups = frozen({
     plugTypesTable,
     plugFitsTable,
     mainsBandsTable,
+    mainsSourcesTable,
     homeFrequenciesTable,
     plateNominalsTable,
     ratingTestsTable,

@@ -19,11 +19,14 @@ const stated: Source = commonPractice('Site as entered', 'voltage and frequency 
 export function prepareSite(site: Site): PreparedSite {
   const country = site.country ? mainsOf(site.country) : undefined
   const iso = country?.country ?? null
-  const sockets = site.socket ? [site.socket.trim().toUpperCase()] : (country?.sockets ?? [])
-  const inList = systemsOf(country?.systems ?? [])
+  // outlets for two live conductors of a split phase are none of those for the half of it
+  const own = site.source === 'two-live' && (country?.systems ?? []).some(({ voltageV }) => voltageV in acrossTwo)
+  const sockets = site.socket ? [site.socket.trim().toUpperCase()] : own ? [] : (country?.sockets ?? [])
+  const inList = systemsOf(country?.systems ?? []).map((system) => fedBy(site.source ?? null, system, iso))
   const systems = statedFrequency(statedVoltage(inList, site, iso), site, iso)
   const prepared: PreparedSite = {
     systems,
+    source: site.source ?? null,
     sockets,
     country: iso,
     sources: country?.sources ?? [],
@@ -63,6 +66,21 @@ function againstList(site: PreparedSite, inList: readonly Mains[]): Contradictio
       otherwise: { ...site, systems: inList },
     },
   ]
+}
+
+/** Between two live conductors, by what each has to the neutral [V]: split phases, and 127 V of three. */
+const acrossTwo: Readonly<Record<number, number>> = { 100: 200, 110: 220, 115: 230, 120: 240, 127: 220 }
+
+/** A site transformer gives 110 V between its two conductors, each 55 V to earth [V]. */
+const siteTransformerV = 110
+
+/** A system as its source hands it on. */
+function fedBy(source: PreparedSite['source'], system: Mains, country: string | null): Mains {
+  const { voltageV, frequencyHz } = system
+  if (voltageV === null) return system
+  const givenV =
+    source === 'two-live' ? acrossTwo[voltageV] : source === 'site-transformer' ? siteTransformerV : undefined
+  return givenV === undefined ? system : withBand(givenV, frequencyHz, country)
 }
 
 const systemsOf = (

@@ -1,5 +1,6 @@
 import type { Hazard, LabelReading } from '../../plate/labelReading.js'
 import type { DcPlugRow } from '../../tables/dcPlugs.js'
+import type { MainsSource } from '../../tables/mainsSources.js'
 import type { Source } from '../../tables/source.js'
 import type { Contradiction } from './contradiction.js'
 import type {
@@ -29,6 +30,8 @@ export interface Mains {
 export interface PreparedSite {
   /** at least one; several where the country has several and the request does not say which */
   systems: readonly Mains[]
+  /** what stands behind the socket; null: not stated, taken as the wall */
+  source: MainsSource | null
   /** IEC letters that may be met; empty: not known */
   sockets: readonly string[]
   /** ISO 3166-1 alpha-2, in capitals */

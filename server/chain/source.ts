@@ -1,0 +1,31 @@
+import { type MainsSource, mainsSourceRows } from '../tables/mainsSources.js'
+import { say } from '../words/phrase.js'
+import { byQualified } from './action.js'
+import type { MainsSituation } from './case/situation.js'
+import { caution, type Judgement, stop, unknown } from './judgement.js'
+
+/**
+ * What stands behind the socket where it is no wall with one live conductor and a neutral. Only what speaks against it is a judgement; what
+ * it does to fuse-link, switch and residual-current device is told with it.
+ */
+export function sourceJudgements(situation: MainsSituation): Judgement[] {
+  const row = mainsSourceRows.find(({ source }) => source === situation.site.source)
+  if (!row) return []
+  const outcome = outcomeOn(row.source, situation)
+  return [
+    outcome(() => ({
+      title: say`It is fed by ${row.says}`,
+      why: row.wrong,
+      working: [],
+      action: byQualified(row.wants),
+      sources: [...row.sources],
+    })),
+  ]
+}
+
+function outcomeOn(source: Exclude<MainsSource, 'wall'>, { supply, device }: MainsSituation): typeof caution {
+  if (source === 'shaver-outlet') return stop
+  if (source !== 'inverter-stepped') return caution
+  if (supply.technology === 'transformer' || device?.turns) return stop
+  return supply.technology === 'switch-mode' ? caution : unknown
+}

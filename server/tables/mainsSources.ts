@@ -1,0 +1,79 @@
+import { commonPractice, published } from './source.js'
+import type { Sourced } from './sourced.js'
+import { rows, table } from './table.js'
+
+/** What stands behind the socket. */
+export const mainsSourceNames = [
+  'wall',
+  'two-live',
+  'isolating-transformer',
+  'site-transformer',
+  'shaver-outlet',
+  'inverter-sine',
+  'inverter-stepped',
+  'generator',
+] as const
+
+export type MainsSource = (typeof mainsSourceNames)[number]
+
+export interface MainsSourceRow extends Sourced {
+  readonly source: Exclude<MainsSource, 'wall'>
+  readonly says: string
+  readonly wrong: string
+  readonly wants: string
+}
+
+const twoConductors = published(
+  'Forum answers of electricians on European appliances at 240 V outlets of North America',
+  'cut both conductors; a fitting plug; the appliance expects an earthed conductor',
+)
+const siteTransformers = published(
+  'Maker’s page on 110 V supply systems of building sites; forum on imported equipment',
+  '55-0-55 V, fuse and switch in one conductor only',
+)
+const shavers = published(
+  'BS EN 61558-2-5:2010, scope, and a trade article on shaver sockets',
+  '20 VA to 50 VA, up to 275 V with nothing connected',
+)
+const isolating = published(
+  'Texts on entertainers’ safety and on residual-current devices behind isolating transformers',
+  'the first fault only makes it an earthed supply again; one machine',
+)
+const generators = published(
+  'Generator manual, page 40',
+  '±10 % of the voltage and ±3 Hz; loaded before anything is plugged in',
+)
+const stepped = published(
+  'Inverter makers’ pages, of low trust, and a repair guide',
+  'steps with gaps; 5 to 7 times the current at the start of a motor',
+)
+const practice = commonPractice(
+  'Stepped inverters',
+  'transformers and motors run hotter on them, capacitor droppers overheat, a rectifier sees a lower crest',
+)
+
+/** Sources other than a live conductor and a neutral of the wall: what goes wrong, and what they want. */
+// biome-ignore format: a row a line
+export const mainsSourceRows = rows<MainsSourceRow>()(['source', 'says', 'wrong', 'wants', 'sources'], [
+  ['two-live', 'two live conductors', 'What a neutral would be stands at half the voltage to earth: a single-pole switch or fuse-link leaves one live conductor on the whole inside.', 'A switch and an overcurrent device in both conductors; the plug pulled, not only the switch.', [twoConductors]],
+  ['isolating-transformer', 'an isolating transformer', 'A residual-current device before it sees nothing behind it. The first fault only makes it an earthed supply again; the second can kill. It takes away neither the shock across its two conductors nor stored charge.', 'One machine alone on it, its case joined to nothing else.', [isolating]],
+  ['site-transformer', 'a site transformer with its middle earthed', 'Both conductors are live, half the voltage to earth: a single-pole switch or fuse-link of the machine leaves the other on the inside. Many are rated for minutes.', 'A switch and an overcurrent device in both conductors; for hours no more than half of its rating. Nobody joins one end to earth to make a neutral: that shorts half of the winding.', [siteTransformers]],
+  ['shaver-outlet', 'a shaver outlet', 'It gives 20 VA to 50 VA, up to 275 V with nothing connected, and opens when it is warm; some have no transformer at all.', 'Another outlet: this one is for shavers alone.', [shavers]],
+  ['inverter-stepped', 'an inverter that gives steps instead of a sine', 'Transformers and motors run hotter and hum, clocks and dimmers go wrong, and a rectifier gets a lower crest.', 'An inverter with a sine for anything with a transformer, a motor or a clock.', [stepped, practice]],
+  ['inverter-sine', 'an inverter with a sine', 'It switches off within milliseconds where a start asks for more than its peak rating.', 'A peak rating of at least what the machine asks for at its start.', [stepped]],
+  ['generator', 'a generator', 'Voltage and frequency sag under load and run away without; its windings may float, so that both conductors are live and a residual-current device may not act.', 'Voltage and frequency measured with another load on it before the machine is plugged in, and its bond and earth as its maker says.', [generators]],
+])
+
+export const mainsSourcesTable = table({
+  name: 'mains-sources',
+  title: 'Sources other than the wall',
+  intro: 'What may stand behind a socket, what goes wrong on it and what it wants.',
+  rows: mainsSourceRows,
+  id: ({ source }) => [source],
+  columns: [
+    { key: 'source', title: 'Source', unique: true, oneOf: mainsSourceNames },
+    { key: 'says', title: 'In words' },
+    { key: 'wrong', title: 'What goes wrong' },
+    { key: 'wants', title: 'What it wants' },
+  ],
+})

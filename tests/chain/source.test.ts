@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest'
+import type { CheckRequest, Site } from '../../server/chain/case/request.js'
+import { outcomes, type TopicName } from '../../server/chain/finding.js'
+import { assess } from '../support/told.js'
+import { changed } from './cases.js'
+
+const on = (source: Site['source'], change: Parameters<typeof changed>[0] = {}): CheckRequest =>
+  changed({ ...change, site: { country: 'DE', socket: 'F', ...change.site, source } })
+const worst = (request: CheckRequest, topic: TopicName) => {
+  const found = assess(request).findings.filter((finding) => finding.topic === topic)
+  return outcomes.find((outcome) => found.some((one) => one.outcome === outcome)) ?? '-'
+}
+
+describe('what stands behind the socket', () => {
+  it.each([
+    ['wall', 'clear'],
+    ['isolating-transformer', 'caution'],
+    ['generator', 'caution'],
+    ['inverter-sine', 'caution'],
+    ['shaver-outlet', 'stop'],
+  ] as const)('%s: %s', (source, outcome) => {
+    expect(worst(on(source), 'mains-voltage')).toBe(outcome)
+  })
+
+  it('an inverter with steps: a stop for a transformer, care for a switch-mode supply, unknown where nobody knows which', () => {
+    const with_ = (technology: 'transformer' | 'switch-mode' | null) =>
+      worst(on('inverter-stepped', { supply: { technology } }), 'mains-voltage')
+    expect(with_('transformer')).toBe('stop')
+    expect(with_('switch-mode')).toBe('caution')
+    expect(with_(null)).toBe('unknown')
+  })
+
+  const american = (plug: string, label = '230V 60Hz 0.5A'): CheckRequest => ({
+    arrangement: 'built-in',
+    site: { country: 'US', source: 'two-live' },
+    supply: {},
+    device: {
+      label: `${label} FUSE T1AL250V`,
+      mains: { protectionClass: 'I', inlet: 'C14', technology: 'switch-mode', fuse: 'T1AL250V' },
+    },
+    cord: { plug, connector: 'C13', ratedV: 250, ratedA: 10, earthed: true, plugFitted: 'moulded' },
+  })
+
+  it('two live conductors of a 120 V country are 240 V, with plugs of their own, and a single link leaves one live', () => {
+    const { findings, verdict } = assess(american('NEMA 6-15'))
+    expect(findings.filter(({ outcome }) => outcome === 'unknown').map(({ title }) => title)).toEqual([])
+    expect(verdict).toBe('take-care')
+    expect(JSON.stringify(findings.filter(({ topic }) => topic === 'mains-voltage')).replaceAll('\u00a0', ' ')).toMatch(
+      /240 V mains/,
+    )
+    expect(JSON.stringify(findings)).toMatch(/two live conductors: when it has opened, the other conductor stays live/)
+    expect(worst(american('NEMA 6-15'), 'earthing')).toBe('clear')
+    expect(worst(american('NEMA 6-15'), 'socket')).toBe('clear')
+    expect(worst(american('CEE 7/7'), 'socket')).toBe('stop')
+  })
+
+  it('two live conductors of 100 V are 200 V; the same machine for 120 V is a stop on both', () => {
+    const japan = { ...american('NEMA 6-15'), site: { country: 'JP', source: 'two-live' as const } }
+    expect(JSON.stringify(assess(japan).findings)).toMatch(/200\u00a0V/)
+    expect(worst(american('NEMA 6-15', '120V 60Hz 0.5A'), 'mains-voltage')).toBe('stop')
+  })
+
+  it('a stated 240 V is what two live conductors have, and no doubt about the country', () => {
+    const stated = { ...american('NEMA 6-15'), site: { country: 'US', source: 'two-live' as const, voltageV: 240 } }
+    expect(assess(stated).findings.filter(({ title }) => /tables list/.test(title))).toEqual([])
+  })
+
+  it('a site transformer gives 110 V at the frequency of the place: 110 / 50 over 120 / 60 is 1.10 times the flux', () => {
+    const british: CheckRequest = {
+      ...american('BS 1363', '120V 60Hz 0.5A'),
+      site: { country: 'GB', source: 'site-transformer' },
+      device: { label: '120V 60Hz 0.5A', mains: { protectionClass: 'I', inlet: 'C14', technology: 'transformer' } },
+    }
+    const frequency = assess(british).findings.find(({ topic }) => topic === 'mains-frequency')
+    expect(frequency?.title.replaceAll('\u00a0', ' ')).toMatch(/110 V 50 Hz puts 1\.1 times/)
+  })
+})
