@@ -23,3 +23,22 @@ describe('lamps for a mains of another voltage than lamps are sold for', () => {
     },
   )
 })
+
+describe('lamps a load is to start behind', () => {
+  const { options } = chosen(230)
+  const at = (idleW: number, place: number) => {
+    const choice = lampChoice({ voltageV: 230, frequencyHz: 50 }, { ...load, idleW, ratedW: 10 * idleW }, null)
+    return { option: choice.options[place], first: choice.order.find(({ use }) => use === 'first') }
+  }
+
+  // a quarter to spare: 1 / 1.25 = 0.8 of the most they pass to a rectifier
+  it.each(options.map((option, place) => ({ ...option, place })))(
+    '$ratedW W has a quarter to spare over what the load takes idle',
+    ({ ceilingW, ratedW, place }) => {
+      const near = at(0.9 * ceilingW, place)
+      expect(near.option?.suits).toBe(false)
+      expect(near.first?.ratedW).not.toBe(ratedW)
+      expect(at(0.7 * ceilingW, place).option).toMatchObject({ startsIdle: true, suits: true })
+    },
+  )
+})

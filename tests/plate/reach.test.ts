@@ -48,8 +48,30 @@ describe('figures that repeat or bound others', () => {
     ['bounds in brackets', '24V (22-28V) 2A', '24 2A'],
     ['bounds with the middle between them', '24V (22-24-28V) 2A', '24 2A'],
     ['bounds round two rated voltages', '24V/48V (22-56V)', '24, 48'],
+    ['a plus beside either kind says neither', '+12V AC/DC 1A', '12 1A'],
     ['a range in brackets that leaves the voltage out bounds nothing', '24V (9-15V)', '24, 9..15'],
   ])('%s', (_name, text, out) => {
     expect(figures(text).out).toBe(out)
+  })
+})
+
+describe('what a mains side says beside its voltage', () => {
+  it.each([
+    ['of two currents the larger', 'INPUT 100-240V~ 50/60Hz 1.5A 0.8A', { in: '100', inA: 1.5 }],
+    ['of the currents of two settings the larger', 'INPUT 115V~ 2A 230V~ 1A 50Hz', { in: '115/230', inA: 2 }],
+    ['volts of direct current are no further setting', 'INPUT 230V AC 50Hz, 300V DC', { in: '230' }],
+    [
+      'the rated voltage of an inlet or a fuse is no further setting',
+      'INPUT 120V 60Hz 1A\n250V',
+      { in: '120', inA: 1 },
+    ],
+    ['nor behind the word for a fuse', 'INPUT 120V~ 60Hz FUSE 250V', { in: '120' }],
+  ])('%s', (_name, text, expected) => {
+    expect(figures(text)).toMatchObject(expected)
+  })
+
+  it('gives no output the currents of a line that does not stand below as many voltages in one line', () => {
+    expect(figures('OUTPUT 5V\n12V\n2A 1A').out).toBe('5, 12')
+    expect(figures('OUTPUT 5V 12V\n2A 1A').out).toBe('5 2A, 12 1A')
   })
 })

@@ -228,6 +228,16 @@ describe('the calls of the bench', () => {
     expect(judged.outcome).toBe(outcome)
   })
 
+  it('takes an earth read on class II, which has none, for a class or a reading that is wrong', async () => {
+    const asked = { scheme: 'EN 50678:2020', protectionClass: 'II' }
+    const earthOf = async (readings: object) =>
+      (await post('/api/insulation', { ...asked, ...readings })).body.findings.filter((row: { title: string }) =>
+        row.title.startsWith('An earth path'),
+      )
+    expect(await earthOf({ earthOhm: 0.1 })).toMatchObject([{ outcome: 'caution' }])
+    expect(await earthOf({ insulationMOhm: 2 })).toEqual([])
+  })
+
   it('says that these tests are for competent persons and that 500 V can destroy electronics', async () => {
     const { body } = await post('/api/insulation', { scheme: 'iet-5', protectionClass: 'I' })
     expect(body.findings.every((row: { outcome: string }) => row.outcome === 'unknown')).toBe(true)

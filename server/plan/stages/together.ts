@@ -139,12 +139,12 @@ function atMachine(
   regulated: boolean | null,
   rails: readonly RailPlan[],
 ): Pick<Step, 'expect' | 'unit' | 'low' | 'high' | 'stopIf'> {
-  const { voltageV, kind } = wanted
+  const { voltageV } = wanted
   const tolerance = toleranceOf(voltageV, wanted)
   const sign = Math.sign(voltageV)
-  const [nearest] = rails
-    .filter(({ rail }) => rail.kind === 'ac' || kind === 'ac' || rail.voltageV * sign > 0)
-    .toSorted((one, other) => Math.abs(one.rail.voltageV - voltageV) - Math.abs(other.rail.voltageV - voltageV))
+  const [nearest] = rails.toSorted(
+    (one, other) => Math.abs(one.rail.voltageV - voltageV) - Math.abs(other.rail.voltageV - voltageV),
+  )
   const least = Math.abs(voltageV) * (1 - tolerance)
   const edge = Math.abs(voltageV) * (1 + tolerance)
   if (nearest ? nearest.known && !nearest.unregulated : regulated === true) {
