@@ -6,6 +6,7 @@ import Database from 'libsql'
 import { afterAll, beforeAll, expect, it, vi } from 'vitest'
 import { connectionTimes } from '../../server/connections.js'
 import { databaseFile } from '../../server/store/openStore.js'
+import { inLongRun } from '../support/long.js'
 import { type ServerProcess, startServer } from './serverProcess.js'
 
 // the machine that runs the tests may be busy with others
@@ -58,7 +59,7 @@ const counted = (table: 'record' | 'photo'): number => {
 
 const filesUnder = (folder: string): string[] => readdirSync(folder, { recursive: true }).map(String).sort()
 
-it('ends a request whose headers never end, and serves others meanwhile', async () => {
+inLongRun('ends a request whose headers never end, and serves others meanwhile', async () => {
   const slow = await Promise.all(Array.from({ length: 20 }, client))
   const began = performance.now()
   for (const { socket } of slow) socket.write('GET / HTTP/1.1\r\nHost: localhost\r\nX-Slow: ')

@@ -1,5 +1,6 @@
 import type { BrowserContext, Page, Route } from 'playwright-core'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { inLongRun } from '../support/long.js'
 import { matching } from '../web/exampleChecks.js'
 import { violations } from './axe.js'
 import { withoutBrowser } from './browser.js'
@@ -57,7 +58,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
   }, 60_000)
   afterEach(() => phone.close())
 
-  it('is kept by the server at once where there is a connection, and the page shows it', async () => {
+  inLongRun('is kept by the server at once where there is a connection, and the page shows it', async () => {
     await reading('2')
     await keepReading()
     await page.waitForSelector('summary:has-text("All readings, the last first (1)")')
@@ -101,7 +102,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     expect(await values()).toEqual([2])
   })
 
-  it('is sent from the list of jobs, too', async () => {
+  inLongRun('is sent from the list of jobs, too', async () => {
     await phone.setOffline(true)
     await reading('2')
     await keepReading()
@@ -132,7 +133,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     expect(await values()).toEqual([2])
   })
 
-  it('is not doubled by two taps, nor by a tab that sends it at the same time', async () => {
+  inLongRun('is not doubled by two taps, nor by a tab that sends it at the same time', async () => {
     await reading('2')
     await page.dblclick('button:has-text("Keep the reading")')
     await page.waitForSelector('summary:has-text("All readings, the last first (1)")')
@@ -149,7 +150,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     expect(await values()).toEqual([2, 3])
   })
 
-  it('is back in the form after the tab was closed while typing, observations and choices as well', async () => {
+  inLongRun('is back in the form after the tab was closed while typing, observations and choices as well', async () => {
     await reading('2,5')
     await page.fill('[name=lamps]', 'one lit')
     await page.check('[name=works][value=partly]')
@@ -183,7 +184,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     expect(await values()).toEqual([1.5])
   })
 
-  it('stays in the list with the reason where it is refused while something else is typed', async () => {
+  inLongRun('stays in the list with the reason where it is refused while something else is typed', async () => {
     await phone.setOffline(true)
     await reading('1,500')
     await keepReading()
@@ -200,7 +201,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     expect(await values()).toEqual([])
   })
 
-  it('is held against what someone else kept meanwhile, and both are shown', async () => {
+  inLongRun('is held against what someone else kept meanwhile, and both are shown', async () => {
     await phone.setOffline(true)
     await page.fill('[name=sounds]', 'none')
     await page.click('#details-form button')
@@ -221,7 +222,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     expect((await job()).observations.sounds).toBe('none')
   })
 
-  it('stays when the server asks for its passphrase, and is sent after that was entered', async () => {
+  inLongRun('stays when the server asks for its passphrase, and is sent after that was entered', async () => {
     await phone.clearCookies()
     await reading('2')
     await keepReading()
@@ -233,7 +234,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     expect(await values()).toEqual([2])
   })
 
-  it.each([
+  inLongRun.each([
     ['has no room for it', 507],
     ['was asked too much at once', 429],
   ])('stays when the server %s, and when something else than the server answers', async (_name, status) => {
@@ -252,7 +253,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     expect(await values()).toEqual([2])
   })
 
-  it.each([
+  inLongRun.each([
     [
       'storage is forbidden',
       `Object.defineProperty(window, 'localStorage', { get() { throw new Error('forbidden') } })`,
@@ -282,7 +283,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     await plain.close()
   })
 
-  it('is told to stay in its form where it is a photo and there is no connection', async () => {
+  inLongRun('is told to stay in its form where it is a photo and there is no connection', async () => {
     await page.setInputFiles('#photo', { name: 'a.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('x') })
     await phone.setOffline(true)
     await page.click('button:has-text("Keep the photo")')

@@ -4,6 +4,7 @@ import type { CheckRequest, Output } from '../../server/chain/case/request.js'
 import { type CheckResponse, outcomes } from '../../server/chain/finding.js'
 import { mainsTopics, type TopicName, topicNames as topics } from '../../server/chain/index.js'
 import { checkSchema } from '../../server/facts/check.js'
+import { runs } from '../support/long.js'
 import { assess } from '../support/told.js'
 import { anyRequest, inputs, outputs, window } from './anyRequest.js'
 import { changed, matching } from './cases.js'
@@ -22,7 +23,7 @@ describe('any check', { timeout: 60_000 }, () => {
       fc.property(anyRequest, (request) => {
         expect(checkSchema.safeParse(request).success).toBe(true)
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     )
   })
 
@@ -46,7 +47,7 @@ describe('any check', { timeout: 60_000 }, () => {
         }
         expect(JSON.stringify(findings)).not.toMatch(/\bsafe(ly)?\b|NaN|Infinity|undefined|\[object/i)
       }),
-      { numRuns: 400 },
+      { numRuns: runs(400) },
     )
   })
 
@@ -70,7 +71,7 @@ describe('any check', { timeout: 60_000 }, () => {
             actions.filter((action) => action.buys || /cord set/i.test(action.do)).map((action) => action.do),
           ).toEqual([])
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     )
   })
 
@@ -93,7 +94,7 @@ describe('any check', { timeout: 60_000 }, () => {
           assess(request).findings.map(({ topic, outcome }) => `${topic} ${outcome}`),
         )
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     )
   })
 
@@ -124,7 +125,7 @@ describe('any check', { timeout: 60_000 }, () => {
           expect(on(raised)).toBeGreaterThanOrEqual(on(rails))
         },
       ),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     )
   })
 
@@ -151,7 +152,7 @@ describe('any check', { timeout: 60_000 }, () => {
           expect(on([{ min: min / down, max: max * up }])).toBeGreaterThanOrEqual(on([{ min, max }]))
         },
       ),
-      { numRuns: 400 },
+      { numRuns: runs(400) },
     )
   })
 })
@@ -282,7 +283,7 @@ describe('taking a fact away', { timeout: 60_000 }, () => {
         }
         if (goesOn(after) && before.verdict === 'find-out-first') throw new Error(`${path.join('.')} let it go on`)
       }),
-      { numRuns: 600 },
+      { numRuns: runs(600) },
     )
   })
 
@@ -347,7 +348,7 @@ describe('taking a fact away', { timeout: 60_000 }, () => {
           if (was === 'stop' || was === 'unknown') expect(`${path.join('.')} ${topic} ${is}`).not.toMatch(/clear/)
         }
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     )
   })
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { Polarity } from '../../server/plate/labelReading.js'
 import { readPlate } from '../../server/plate/readPlate.js'
 import { polarityTerms } from '../../server/tables/polarityTerms.js'
+import { runs } from '../support/long.js'
 
 const P = 'centre-positive'
 const N = 'centre-negative'
@@ -285,7 +286,7 @@ describe('a polarity told in words', () => {
             expect(read(words.join(''))).not.toBe(opposite(one.polarity))
           },
         ),
-        { numRuns: 2000 },
+        { numRuns: runs(2000) },
       )
     },
     patienceMs,

@@ -29,8 +29,9 @@ describe('the shopping specification', () => {
     ])
   })
 
-  // a measured demand needs a quarter more (ageing, start-up); 1.2 A × 1.25 = 1.5 A, 0.97 A up to the next tenth is 1 A
+  // a measured demand needs a quarter more (ageing, start-up); 1.2 A × 1.25 = 1.5 A, 0.97 A up to the next tenth is 1 A, 1.21 A is 1.3 A
   it.each([
+    [1.21, 'plate', 1.3],
     [1.2, 'measured', 1.5],
     [0.97, 'plate', 1],
     [0.61, 'measured', 0.8],

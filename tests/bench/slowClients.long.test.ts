@@ -1,0 +1,1 @@
+import './slowClients.test.js'

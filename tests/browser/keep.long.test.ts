@@ -1,0 +1,1 @@
+import './keep.test.js'

@@ -1,0 +1,1 @@
+import './properties.test.js'

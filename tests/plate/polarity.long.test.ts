@@ -1,0 +1,1 @@
+import './polarity.test.js'
