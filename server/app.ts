@@ -12,6 +12,8 @@ import { refusePrototypeKeys } from './web/guards/refusePrototypeKeys.js'
 import { sameOrigin } from './web/guards/sameOrigin.js'
 import { healthRoutes } from './web/health.js'
 import { atHandRoutes } from './web/pages/atHand/route.js'
+import { judgeScriptFile } from './web/pages/bench/judgeScript.js'
+import { benchPageRoutes } from './web/pages/bench/route.js'
 import { checkPageRoutes } from './web/pages/check/route.js'
 import { checklistRoutes } from './web/pages/checklist/route.js'
 import { enterRoutes } from './web/pages/enter/route.js'
@@ -39,6 +41,7 @@ export function createApp(context: Context): Express {
   app.use(contentPolicy())
   app.use(knownHost(context.config))
   app.use(compression())
+  app.get('/static/judge.js', judgeScriptFile)
   app.use('/static', staticFiles())
   app.use(rateLimits(context.config, elapsed))
   app.use(requirePassphrase(access))
@@ -59,6 +62,7 @@ export function createApp(context: Context): Express {
   app.use(referencePageRoutes())
   app.use(pictureRoutes(context))
   app.use(jobsPageRoutes(context))
+  app.use(benchPageRoutes(context))
   app.use(recordsPageRoutes(context))
   const matching = shelfMatching(context.store)
   app.use(shelfPageRoutes({ context, matching }))

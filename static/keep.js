@@ -121,6 +121,7 @@
     if (box.innerHTML !== shown.innerHTML) box.replaceChildren(...shown.childNodes)
     if (keys.length > 0 && title !== said) say(`${title}.`)
     said = keys.length > 0 ? title : ''
+    document.dispatchEvent(new Event('kept'))
   }
 
   /** the page as the server answered it, in the place of this one */
@@ -134,6 +135,7 @@
     place.tabIndex = -1
     place.focus()
     place.scrollIntoView()
+    document.dispatchEvent(new Event('shown'))
   }
 
   /** sends one entry; false where the others need not be tried now */
@@ -164,7 +166,8 @@
       if (!fields.once) forget(draftOf(action))
       if (idle && formOf(action)) show(page, hash)
       const stop = document.querySelector('#stopped')
-      say(stop ? stop.querySelector('.stop').innerText : `Kept by the server: 1 ${noun}.`)
+      const told = [...(stop?.querySelectorAll('.stop > p') ?? [])].slice(0, 2).map(({ textContent }) => textContent)
+      say(stop ? `Stop. ${told.join(' ')}` : `Kept by the server: 1 ${noun}.`)
       return true
     }
     // 429 is no refusal of this entry: too much came at once

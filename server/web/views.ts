@@ -17,4 +17,11 @@ export function setUpViews(app: Express, now: () => number = Date.now): void {
   app.locals.today = () => day(now()).text
 }
 
-export const staticFiles = (): RequestHandler => express.static(join(root, 'static'), { index: false })
+export const staticFiles = (): RequestHandler =>
+  express.static(join(root, 'static'), {
+    index: false,
+    setHeaders(response, path) {
+      // it lies among the other files, and answers for the pages of jobs
+      if (path.endsWith('offline.js')) response.setHeader('Service-Worker-Allowed', '/jobs/')
+    },
+  })

@@ -108,10 +108,11 @@ export function addTick(job: Job, { key, as, words }: Pick<Tick, 'key' | 'as' | 
 export function addCause(job: Job, { of, text }: Pick<Cause, 'of' | 'text'>, { id, at }: Mark): Job {
   const causes = job.causes ?? []
   if (holds(causes, id)) return job
-  const stop = openStops(job).find((one) => one.of === of)
+  // a phone that wrote it down without the network knows the step, and not yet the id of its reading
+  const stop = openStops(job).find((one) => one.of === of || one.key === of)
   if (!stop) throw new Unfit('of', 'This stop is not open any more: its cause was written, or it was taken back.')
   return addLog(
-    { ...job, ticks: job.ticks ?? [], causes: [...causes, { id, at, of, text }] },
+    { ...job, ticks: job.ticks ?? [], causes: [...causes, { id, at, of: stop.of, text }] },
     `Cause of the stop at “${stop.where}” (${stop.title}) ${text}`,
     { id, at },
   )

@@ -74,7 +74,7 @@ export const tickSchema = z.strictObject({
   typedAt,
 })
 
-export const causeSchema = z.strictObject({ of: line(64).min(1), text: words(2000).min(1) })
+export const causeSchema = z.strictObject({ of: line(120).min(1), text: words(2000).min(1) })
 
 export const withdrawSchema = z.strictObject({ why: words(2000).min(1) })
 

@@ -191,6 +191,19 @@ const pages: Record<string, Kind> = {
   'post /jobs/:id/parts': { form: some({ part: boxes.text('name'), state, partnote: boxes.text('note'), once }) },
   'post /jobs/:id/parts/:partId': { form: some({ state, note: boxes.text('note'), version }) },
   'post /jobs/:id/parts/:partId/delete': deletable,
+  'get /jobs/:id/bench': { query: some({ step: boxes.text('key') }) },
+  'post /jobs/:id/bench': {
+    query: some({ step: boxes.choice('look.discharge', 'look.case', 'none') }),
+    form: some({
+      value: boxes.number,
+      unit: boxes.choice('V', 'mA'),
+      as: boxes.choice('wrong', 'as-expected'),
+      words: boxes.text('note'),
+      age: boxes.number,
+      once,
+    }),
+  },
+  'get /static/judge.js': {},
   'post /jobs/:id/causes': { form: some({ of: someId, text: boxes.text('note'), once }) },
   'post /jobs/:id/entries/:entryId/withdraw': {
     form: some({ why: boxes.text('note'), value: boxes.number, once }),

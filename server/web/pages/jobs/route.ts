@@ -32,7 +32,6 @@ import type { Context } from '../../context.js'
 import { dataVersion } from '../../dataVersion.js'
 import { NotFound, Unprocessable } from '../../errors.js'
 import { judged, judgedAndPlanned } from '../../judge.js'
-import { readMeter } from '../../meter.js'
 import { entryId, onceField } from '../../once.js'
 import { head, show } from '../../page.js'
 import { parse } from '../../parse.js'
@@ -41,6 +40,7 @@ import { day } from '../../parts/dates.js'
 import { faultsOf } from '../../parts/faultsOf.js'
 import { type FormFault, FormReader } from '../../parts/formState.js'
 import { keepPhoto, mostPhotos, photoForm } from '../../parts/keepPhoto.js'
+import { metered } from '../../parts/metered.js'
 import { pageNumber } from '../../parts/pager.js'
 import { deletedPhoto } from '../../parts/photoViews.js'
 import { sharing } from '../../parts/sharing.js'
@@ -88,16 +88,6 @@ const observationNames: Record<keyof Observations, string> = {
   drawnA: 'drawn',
   works: 'works',
   note: 'note',
-}
-
-/** What was typed of a meter, in the unit of its step; what cannot be used becomes a fault. Null: nothing, or over its range. */
-function metered(read: FormReader, name: string, unit: string, chosen: string | null, required = false): number | null {
-  const typed = read.state.values[name] ?? ''
-  if (typed.trim() === '' && !required) return null
-  const found = readMeter(typed, unit, chosen)
-  if (!('message' in found)) return found.value
-  read.fault(name, found.message)
-  return null
 }
 
 /** The jobs as pages: every change is a form of its own that works without script. */

@@ -1,0 +1,33 @@
+import { join } from 'node:path'
+import { build } from 'esbuild'
+import type { RequestHandler } from 'express'
+import { root } from '../../../root.js'
+
+let made: Promise<string> | undefined
+
+/** `judge.ts` as one script for browsers, under the name `judge`; put together once. */
+export const judgeScript = (): Promise<string> => (made ??= put())
+
+async function put(): Promise<string> {
+  const { outputFiles } = await build({
+    entryPoints: [join(root, 'server/web/pages/bench/judge.ts')],
+    bundle: true,
+    write: false,
+    minify: true,
+    format: 'iife',
+    globalName: 'judge',
+    // refuses whatever a browser does not have
+    platform: 'browser',
+    target: 'es2022',
+    logLevel: 'silent',
+  })
+  return outputFiles[0]?.text ?? ''
+}
+
+/** Answers with the script. */
+export const judgeScriptFile: RequestHandler = async (_request, response) => {
+  response
+    .type('text/javascript')
+    .set('Cache-Control', 'no-cache')
+    .send(await judgeScript())
+}

@@ -1,0 +1,122 @@
+import type { Job, ReadingLimits } from '../../../bench/jobs/job.js'
+import { limitsFor } from '../../../bench/jobs/laterLimits.js'
+import { inUnit, limitsText } from '../../../bench/jobs/readingFinding.js'
+import { latestReadings } from '../../../bench/jobs/standing.js'
+import { openStops } from '../../../bench/jobs/stops.js'
+import type { NumberedLine } from '../../../plan/checklist.js'
+import type { Kept } from '../../../store/store.js'
+import { say, type Words } from '../../../words/phrase.js'
+import { jobChecklist } from '../../checklist.js'
+import { unitsShown } from '../../meter.js'
+import { head, type PageHead } from '../../page.js'
+import { moment } from '../../parts/dates.js'
+import type { FormFault, FormState } from '../../parts/formState.js'
+import { doneOf } from '../checklist/view.js'
+import type { JobPage } from '../jobs/view.js'
+
+interface BenchStep {
+  key: string
+  number: string
+  stage: Words
+  text: Words
+  /** whose work it is, where it is not the reader’s */
+  qualified: boolean
+  hazard: Words | null
+  signal: string | null
+  expect: Words | null
+  stopIf: Words | null
+  /** null: nothing is measured, it is done or wrong */
+  unit: string | null
+  units: readonly string[]
+  done: { text: Words; at: { iso: string; text: string }; stop: boolean } | null
+  previous: string | null
+  next: string | null
+  current: boolean
+  form: FormState
+  /** what the phone judges by */
+  limits: string
+}
+
+export interface BenchPage {
+  page: PageHead
+  id: string
+  name: string
+  stops: JobPage['stops']
+  forms: Pick<JobPage['forms'], 'cause' | 'withdraw'>
+  steps: BenchStep[]
+  /** how many lines there are */
+  of: number
+  notSaved: string | null
+}
+
+const empty: FormState = { values: {}, errors: {}, shown: {}, read: {} }
+
+/** What the phone needs of a step to judge it, with what was read last at the step that it may not exceed. */
+function judgedBy(job: Job, line: NumberedLine): ReadingLimits & { before: number | null } {
+  const { key, unit, low, high, strict, notAbove, power } = line
+  const limits = limitsFor(job, key) ?? { key, text: '', unit, low, high, stopIf: null, strict, notAbove, power }
+  const last = latestReadings(job.readings).find((reading) => reading.key === limits.notAbove)
+  const before = last?.value == null || limits.unit === null ? null : inUnit(last.value, last.unit, limits.unit)
+  return { ...limits, before }
+}
+
+/** The next line that is not done: behind this one, else the first there is; the last where all are done. */
+function nextOf(keys: readonly string[], done: ReadonlyMap<string, unknown>, after: string | null): string | null {
+  const open = (key: string): boolean => !done.has(key)
+  return keys.slice(after === null ? 0 : keys.indexOf(after) + 1).find(open) ?? keys.find(open) ?? keys.at(-1) ?? null
+}
+
+/** Where one goes on once a step is done. */
+export const stepAfter = (job: Job, after: string): string | null =>
+  nextOf(
+    jobChecklist(job).stages.flatMap(({ lines }) => lines.map(({ key }) => key)),
+    doneOf(job),
+    after,
+  )
+
+/** One step a screen: every line of the paper in its order, the one that is next in sight. */
+export function benchView(
+  kept: Kept<Job>,
+  asked: string | null,
+  typed: { key: string; form: FormState; faults: readonly FormFault[] } | null,
+  notSaved: string | null = null,
+): BenchPage {
+  const job = kept.body
+  const checklist = jobChecklist(job)
+  const done = doneOf(job)
+  const lines = checklist.stages.flatMap((stage) => stage.lines.map((line) => ({ line, stage })))
+  const keys = lines.map(({ line }) => line.key)
+  const wanted = typed?.key ?? asked
+  const current = keys.includes(wanted ?? '') ? wanted : nextOf(keys, done, null)
+  return {
+    page: head(`At the machine: ${job.name}`, 'jobs', [...(typed?.faults ?? [])]),
+    id: kept.id,
+    name: job.name,
+    stops: openStops(job).map(({ key, at, ...stop }) => ({ ...stop, at: moment(at), reading: key !== null })),
+    forms: { cause: empty, withdraw: empty },
+    of: lines.length,
+    notSaved,
+    steps: lines.map(({ line, stage }, at) => {
+      const limits = judgedBy(job, line)
+      return {
+        key: line.key,
+        number: line.number,
+        stage: stage.title,
+        text: line.text,
+        qualified: line.who === 'qualified',
+        hazard: line.caution ? say`${line.caution.hazard} ${line.caution.avoid}` : null,
+        signal: line.caution?.signal ?? null,
+        expect: limits.unit === null ? line.expect : (line.expect ?? limitsText(limits)),
+        stopIf: line.stopIf,
+        unit: limits.unit,
+        units: limits.unit === null ? [] : unitsShown(limits.unit),
+        done: done.get(line.key) ?? null,
+        previous: keys[at - 1] ?? null,
+        next: keys[at + 1] ?? null,
+        current: line.key === current,
+        form: typed?.key === line.key ? typed.form : empty,
+        limits: JSON.stringify({ ...limits, text: line.number }),
+      }
+    }),
+  }
+}

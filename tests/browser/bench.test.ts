@@ -1,0 +1,131 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { createServer, type Server } from 'node:http'
+import type { AddressInfo } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { pino } from 'pino'
+import type { BrowserContext, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { createApp } from '../../server/app.js'
+import { readConfig } from '../../server/config.js'
+import { openStore } from '../../server/store/openStore.js'
+import { matching } from '../web/exampleChecks.js'
+import { violations } from './axe.js'
+import { sharedBrowser, withoutBrowser } from './browser.js'
+
+describe.skipIf(withoutBrowser)('at the machine, with one hand and a server that goes away', () => {
+  const dataDir = mkdtempSync(join(tmpdir(), 'lampline-machine-'))
+  const store = openStore({ dataDir, databaseUrl: undefined, now: Date.now })
+  let server: Server
+  let port = 0
+  let phone: BrowserContext
+  let page: Page
+  let id: string
+
+  const begin = async (): Promise<void> => {
+    const config = readConfig({ DATA_DIR: dataDir, PORT: '0' })
+    server = createServer(
+      createApp({ config, logger: pino({ level: 'silent' }), store, now: Date.now, lan: () => null }),
+    )
+    await new Promise<void>((resolve) => server.listen(port, '127.0.0.1', resolve))
+    port = (server.address() as AddressInfo).port
+  }
+  const kill = async (): Promise<void> => {
+    server.closeAllConnections()
+    await new Promise((resolve) => server.close(resolve))
+  }
+  const origin = () => `http://127.0.0.1:${port}`
+  interface JobJson {
+    id: string
+    readings: { key: string; value: number; at: string; typedAt?: string }[]
+    stops: unknown[]
+    log: { text: string }[]
+  }
+  const api = async (path: string, body?: object): Promise<JobJson> =>
+    (
+      await fetch(origin() + path, {
+        headers: { 'Content-Type': 'application/json' },
+        ...(body ? { method: 'POST', body: JSON.stringify(body) } : {}),
+      })
+    ).json() as Promise<JobJson>
+  const at = (key: string) => page.goto(`${origin()}/jobs/${id}/bench?step=${key}`)
+  const press = (unit: string) => page.click(`.step:not([hidden]) button:text-is("${unit}")`)
+  const type = (value: string) => page.fill('.step:not([hidden]) [name=value]', value)
+  const inSight = () => page.textContent('.step:not([hidden]) .where strong')
+
+  beforeAll(async () => {
+    await store.ready()
+    await begin()
+    id = (await api('/api/jobs', { name: 'Tape recorder', check: matching })).id
+    phone = await (await sharedBrowser()).newContext({ viewport: { width: 360, height: 620 }, hasTouch: true })
+    page = await phone.newPage()
+  }, 60_000)
+  afterAll(async () => {
+    await phone?.close()
+    await kill()
+    await store.close()
+    rmSync(dataDir, { recursive: true, force: true })
+  })
+
+  it('shows a step on one screen, judges while one types, and asks for a unit', async () => {
+    await at('supply-alone.off-load-1')
+    await type('14.9')
+    await page.waitForSelector('.step:not([hidden]) .judged.stop:has-text("outside the expected 11.4")')
+    expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBe(360)
+    const box = await page.locator('.step:not([hidden]) .typed').boundingBox()
+    expect((box?.y ?? 999) + (box?.height ?? 0)).toBeLessThanOrEqual(620)
+    expect(await violations(page)).toEqual([])
+    await at('gate.live-neutral')
+    await type('220')
+    await page.press('.step:not([hidden]) [name=value]', 'Enter')
+    await page.waitForSelector('.step:not([hidden]) .judged:has-text("of which unit?")')
+    expect((await api(`/api/jobs/${id}`)).readings).toEqual([])
+  })
+
+  it('keeps what is typed while the server is gone, stops by it, and opens nothing until a cause is written', async () => {
+    await at('look.discharge')
+    await expect
+      .poll(() =>
+        page.evaluate('navigator.serviceWorker.controller !== null || navigator.serviceWorker.ready.then(() => true)'),
+      )
+      .toBe(true)
+    await expect
+      .poll(() => page.evaluate(`caches.open('bench').then((kept) => kept.match('/jobs/${id}/bench')).then(Boolean)`))
+      .toBe(true)
+    const number = await inSight()
+    await kill()
+    await type('3')
+    const typedAt = Date.now()
+    await press('V')
+    await page.waitForFunction(
+      `document.querySelector('.step:not([hidden]) .where strong').textContent !== '${number}'`,
+    )
+    expect(await page.textContent('.step:not([hidden]) .queue')).toContain('1 not sent yet')
+    await page.click(`.step:not([hidden]) a[rel=next]`)
+    // the page is loaded anew with no server there
+    await page.reload()
+    await page.waitForSelector('.step:not([hidden]) .queue:has-text("1 not sent yet")')
+    await page.goto(`${origin()}/jobs/${id}/bench?step=look.discharge`)
+    await type('325')
+    await press('V')
+    await page.waitForSelector('#stop-here:not([hidden]) :text("325")', { timeout: 1000 })
+    expect(await page.textContent('#stop-here .todo')).toContain('Touch nothing inside')
+    expect(await page.locator('.step:not([hidden])').count()).toBe(0)
+    expect(await violations(page)).toEqual([])
+    await page.reload()
+    await page.waitForSelector('#stop-here:not([hidden])')
+    await page.fill('#cause-here', 'Bleeder open; let down through a resistor.')
+    await page.click('#stop-here button')
+    await page.waitForSelector('.step:not([hidden])')
+    await new Promise((resolve) => setTimeout(resolve, 2000))
+    await begin()
+    await page.reload()
+    await expect.poll(async () => (await api(`/api/jobs/${id}`)).log.length, { timeout: 40_000 }).toBe(1)
+    const { readings, stops, log } = await api(`/api/jobs/${id}`)
+    expect(readings.map(({ value }) => value)).toEqual([3, 325])
+    expect(stops).toEqual([])
+    expect(log[0]?.text).toContain('Bleeder open')
+    expect(Math.abs(Date.parse(readings[0]?.typedAt ?? '') - typedAt)).toBeLessThan(1500)
+    expect(Date.parse(readings[0]?.at ?? '') - typedAt).toBeGreaterThan(2000)
+  }, 120_000)
+})

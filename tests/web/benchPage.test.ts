@@ -1,0 +1,141 @@
+import request from 'supertest'
+import { beforeEach, describe, expect, it, vi } from 'vitest'
+import { judgeScript } from '../../server/web/pages/bench/judgeScript.js'
+import { matching } from './exampleChecks.js'
+import { type TestApp, testApp } from './testApp.js'
+
+// the machine that runs the tests may be busy with others
+vi.setConfig({ testTimeout: 60_000 })
+
+let test: TestApp
+let id: string
+const call = () => request(test.app)
+const job = async () => (await call().get(`/api/jobs/${id}`)).body
+const bench = (step?: string) => call().get(`/jobs/${id}/bench${step ? `?step=${step}` : ''}`)
+const send = (step: string, fields: Record<string, string>) =>
+  call().post(`/jobs/${id}/bench?step=${step}`).type('form').send(fields)
+/** The step in sight: its article, without those that are hidden. */
+const inSight = (html: string): string =>
+  (html.match(/<article class="step"[^>]*>.*?<\/article>/gs) ?? [])
+    .filter((part) => !/^<article[^>]*\shidden/.test(part))
+    .join('\n')
+const plainly = (html: string): string =>
+  html
+    .replace(/<[^>]+>/g, ' ')
+    .replace(/\u00a0/g, ' ')
+    .replace(/\s+/g, ' ')
+
+beforeEach(async () => {
+  test = testApp()
+  id = (await call().post('/api/jobs').send({ name: 'Tape recorder', check: matching })).body.id
+})
+
+describe('one step a screen', () => {
+  it('begins at the first line of the paper, with its number, and goes on as lines are done', async () => {
+    const first = inSight((await bench()).text)
+    expect(plainly(first)).toContain('1.1 of')
+    expect(first).toContain('value="as-expected"')
+    const answer = await send('before.unplugged', { as: 'as-expected' })
+    expect(answer.headers.location).toMatch(new RegExp(`^/jobs/${id}/bench\\?step=before\\.`))
+    expect(plainly(inSight((await call().get(answer.headers.location ?? '')).text))).toContain('1.2 of')
+    // who began further down goes on from there
+    const later = await send('look.case', { as: 'as-expected' })
+    expect(later.headers.location).toContain('step=look.discharge')
+    expect((await job()).ticks).toMatchObject([{ key: 'before.unplugged', as: 'as-expected' }, { key: 'look.case' }])
+  })
+
+  it('has the lines of the paper, all of them and in its order, with the same numbers and words', async () => {
+    const { text } = await bench()
+    const { stages } = (await call().get(`/api/jobs/${id}/checklist`)).body
+    const paper = stages.flatMap(({ lines }: { lines: { key: string; number: string; text: string }[] }) => lines)
+    const phone = [
+      ...text.matchAll(
+        /<article class="step" id="step-([^"]+)".*?<strong>([\d.]+)<\/strong>.*?<h2 class="do">(.*?)<\/h2>/gs,
+      ),
+    ]
+    const unescaped = (words = '') =>
+      words
+        .replace(/&amp;/g, '&')
+        .replace(/&quot;/g, '"')
+        .replace(/&lt;/g, '<')
+        .replace(/&gt;/g, '>')
+    expect(phone.map(([, key, number, words]) => [key, number, unescaped(words)])).toEqual(
+      paper.map(({ key, number, text: words }: (typeof paper)[number]) => [key, number, words]),
+    )
+    expect(paper.length).toBeGreaterThan(40)
+    const sheet = (await call().get(`/jobs/${id}/checklist`)).text
+    expect([...sheet.matchAll(/<span class="line-number">([\d.]+)</g)].map(([, number]) => number)).toEqual(
+      paper.map(({ number }: { number: string }) => number),
+    )
+  })
+
+  it('names expected and stop rule apart, and the units as what is pressed', async () => {
+    const step = inSight((await bench('supply-alone.off-load-1')).text)
+    expect(plainly(step)).toMatch(/Expected 11\.4 V to 12\.6 V Stop if it lies outside/)
+    expect(step).toMatch(/<button type="submit" name="unit" value="mV">mV<\/button>/)
+  })
+
+  it.each([
+    ['look.discharge', { value: '900', unit: 'mV' }, 0.9],
+    ['look.discharge', { value: '12,5 V' }, 12.5],
+    ['gate.live-neutral', { value: '220k' }, 220_000],
+    ['gate.live-neutral', { value: 'OL', unit: 'MΩ' }, null],
+  ])('takes at %s what was typed and pressed: %o', async (key, fields, value) => {
+    expect((await send(key, fields as unknown as Record<string, string>)).status).toBe(303)
+    expect((await job()).readings).toMatchObject([{ key, value, finding: { outcome: 'clear' } }])
+  })
+
+  it('asks for the unit of a bare number of ohms, and keeps what was typed', async () => {
+    const answer = await send('gate.live-neutral', { value: '220' })
+    expect(answer.status).toBe(422)
+    expect(plainly(inSight(answer.text))).toMatch(/of which unit\?/)
+    expect(inSight(answer.text)).toContain('value="220"')
+    expect((await job()).readings).toEqual([])
+  })
+
+  it('shows a stop in place of the steps, until its cause is written there', async () => {
+    await send('look.discharge', { value: '325', unit: 'V' })
+    const { text } = await bench()
+    expect(text).toContain('data-stopped="yes"')
+    expect(plainly(text)).toContain('Touch nothing inside')
+    const refused = await send('supply-alone.lamp-volts', { value: '1', unit: 'V' })
+    expect(refused.status).toBe(422)
+    expect(plainly(refused.text)).toContain('This job is stopped')
+    // by its step, as a phone names it that has not heard the id of the reading
+    const cause = { of: 'look.discharge', text: 'Bleeder open; let down through 10 kΩ.', back: 'bench' }
+    const written = await call().post(`/jobs/${id}/causes`).type('form').send(cause)
+    expect(written.headers.location).toBe(`/jobs/${id}/bench`)
+    expect((await job()).stops).toEqual([])
+  })
+
+  it('knows no step that the paper does not have', async () => {
+    expect((await send('none', { value: '1' })).status).toBe(422)
+  })
+})
+
+describe('what the phone judges by', () => {
+  it('is put together for browsers from the functions of the server, and needs nothing of node', async () => {
+    const script = await judgeScript()
+    expect(script.length).toBeLessThan(40_000)
+    const judge = new Function(`${script}; return judge`)()
+    const limits = {
+      key: 'look.discharge',
+      text: '',
+      unit: 'V',
+      low: -34,
+      high: 34,
+      strict: true,
+      stopIf: 'it does not fall',
+    }
+    const { value } = judge.readMeter('325', 'V', null)
+    expect(judge.readingFinding({ key: limits.key, value, unit: 'V' }, limits, null).outcome).toBe('stop')
+    expect(judge.readMeter('4k7', 'Ω', null)).toEqual({ value: 4700 })
+  })
+
+  it('is served without a passphrase, as style and scripts are', async () => {
+    const answer = await call().get('/static/judge.js')
+    expect(answer.status).toBe(200)
+    expect(answer.headers['content-type']).toMatch(/javascript/)
+    expect((await call().get('/static/offline.js')).headers['service-worker-allowed']).toBe('/jobs/')
+  })
+})
