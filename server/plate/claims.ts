@@ -1,3 +1,4 @@
+import { deniedByPower, deniedDemands } from './deniedFigures.js'
 import type { Folded } from './fold.js'
 import type { LabelPlug, LabelReading, Polarity, ProtectionClass } from './labelReading.js'
 import type { Ratings, UsedQuantity } from './ratings.js'
@@ -45,6 +46,8 @@ export function claimsOf(read: Read): Pick<LabelReading, 'from' | 'unsure' | 'pr
     tell(field, at)
     if (isUnsure) unsure.add(field)
   }
+  for (const field of [...deniedByPower(ratings), ...deniedDemands(ratings, read.folded.text)])
+    if (words.has(field)) unsure.add(field)
   const roles = (role: string): Range[] =>
     tokens.flatMap((token, at) => (token.role === role ? [[at, at + 1] as const] : []))
   if (read.polarity) for (const at of runs(roles('polarity'))) tell('polarity', at)

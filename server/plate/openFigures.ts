@@ -10,7 +10,7 @@ const same = 0.02
 
 /**
  * Whether an unread piece has a figure that what was read does not explain: volts, amperes or hertz that stand nowhere in the reading, watts
- * that are less than the outputs give together, a time.
+ * that are less than the outputs give together or more than a machine takes, a time.
  */
 export function hasOpenFigure(piece: string, reading: LabelReading): boolean {
   return [...foldWord(piece).matchAll(figures)].some(([, digits = '', scale, unit = '']) => {
@@ -47,7 +47,8 @@ function isExplained(value: number, unit: string, { input, outputs, takes, outpu
     const total = powers.reduce((sum, power) => sum + power, 0)
     return (
       any([input?.powerW, input?.powerVA, outputsTotalW, ...powers]) ||
-      (rails.length > 0 && value >= total * (1 - same))
+      (outputs.length > 0 && value >= total * (1 - same)) ||
+      (takes.length > 0 && value <= total * (1 + same))
     )
   }
   return false

@@ -58,7 +58,8 @@ export function openPhrases(reading: LabelReading | null, dismissed: readonly st
 /** What a phrase that was not read speaks of, as far as one word in it tells. */
 export function speaksOf(piece: string, of: 'isolation' | 'polarity'): boolean {
   const { kinds, isOfPolarity } = tellingOf(piece, endOfExplained)
-  return of === 'polarity' ? isOfPolarity : kinds.has('isolation')
+  // "ISOLATED" alone promises, and only that is not read
+  return of === 'polarity' ? isOfPolarity : kinds.has('isolation') && normal(piece).includes(' ')
 }
 
 /** "AC" that stands beside nothing: of which side is not known. */

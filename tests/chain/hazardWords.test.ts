@@ -94,3 +94,37 @@ describe('tips that turn round', () => {
     expect(outcomesOn('polarity', changed({ supply: measured }))).toEqual(['caution'])
   })
 })
+
+// from the head
+describe('phrases that speak of what a topic decides', () => {
+  it.each([
+    ['TIP NOT POSITIVE', 'polarity'],
+    ['CENTER GROUND', 'polarity'],
+    ['INSULATION UNKNOWN', 'isolation'],
+  ] as const)('leave it unknown though it was entered: %s', (label, topic) => {
+    expect(outcomesOn(topic, changed({ supply: { label } }))).toEqual(['unknown'])
+    const dismissed = { ...changed({ supply: { label } }), readings: { dismissed: [label] } }
+    expect(assess(dismissed).verdict).toBe(best)
+  })
+
+  it('leave a measured polarity of the supply as it is', () => {
+    const measured = changed({ supply: { label: 'TIP NOT POSITIVE', measured: { polarity: 'centre-positive' } } })
+    expect(outcomesOn('polarity', measured)).toEqual(['clear'])
+  })
+})
+
+describe('the name of a plug', () => {
+  it('counts as words of its plate', () => {
+    expect(outcomesOn('polarity', changed({ supply: { plug: { name: 'interchangeable tips' } } }))).toEqual(['unknown'])
+    expect(outcomesOn('polarity', changed({ supply: { plug: { name: 'reversible plug' } } }))).toEqual(['unknown'])
+  })
+})
+
+describe('a supply for LED lamps', () => {
+  it('wants to be known as one that holds its voltage', () => {
+    expect(outcomesOn('charging', changed({ supply: { label: 'LED POWER SUPPLY' } }))).toEqual(['unknown'])
+    expect(outcomesOn('charging', changed({ supply: { label: 'LED POWER SUPPLY\nCONSTANT VOLTAGE' } }))).toEqual([
+      'caution',
+    ])
+  })
+})

@@ -440,3 +440,19 @@ describe('whatever is asked', { timeout: 60_000 }, () => {
     )
   })
 })
+
+// from the head: a marking misread, or fitted, by a factor of ten
+describe('a link that is smaller than prescribed and than its load', () => {
+  it('is replaced, while one that carries the load may stay', () => {
+    const with315 = (currentA: number) =>
+      reviewFuse({
+        marking: 'T315mAL250V',
+        prescribed: 'T3.15AL250V',
+        position: 'mains',
+        circuit: { voltageV: 230, currentA },
+      })
+    expect(with315(0.5).outcome).toBe('replace')
+    expect(with315(0.5).answer).toMatch(/less than the circuit draws/)
+    expect(with315(0.1).outcome).toBe('keep')
+  })
+})
