@@ -53,7 +53,7 @@ export function createApp(context: Context): Express {
   app.use(healthRoutes(context))
   app.use(drawingRoutes())
   app.use(enterRoutes(access))
-  app.use(checkPageRoutes())
+  app.use(checkPageRoutes(context))
   app.use(callRoutes(context))
   app.use(plugSizesRoutes())
   app.use(atHandRoutes(context))

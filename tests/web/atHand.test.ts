@@ -98,6 +98,12 @@ describe('what is at hand', () => {
     expect(empty.text).toMatch(/name="lamp1w" value=""/)
   }, 20_000)
 
+  it('offers its country where a check is begun', async () => {
+    const { app } = testApp()
+    await request(app).put('/api/at-hand').send({ country: 'SE' })
+    expect((await request(app).get('/')).text).toMatch(/name="country" value="(?:SE|Sweden)"/)
+  }, 20_000)
+
   it('tells the shelf where things are used, unless the address does', async () => {
     const { app } = testApp()
     await request(app).put('/api/at-hand').send({ country: 'SE' })

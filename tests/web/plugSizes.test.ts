@@ -29,6 +29,12 @@ describe('the page of plugs as large as they are', () => {
     expect(text).toContain('<input type="hidden" name="country" value="DE"')
   })
 
+  it('keeps what is told several times in a check', async () => {
+    const { status, text } = await page('/plug-sizes?confirmed=supply.input&confirmed=supply.outputs&dismissed=XY')
+    expect(status).toBe(200)
+    expect(text.match(/name="confirmed"/g)).toHaveLength(2)
+  })
+
   it('says what is wrong with a length that cannot be, and keeps it', async () => {
     const { status, text } = await page('/plug-sizes?ruler=2000')
     expect(status).toBe(422)

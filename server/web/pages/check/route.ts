@@ -1,7 +1,9 @@
 import { Router } from 'express'
+import { readAtHand } from '../../../bench/atHand/atHand.js'
 import { answerCheck } from '../../../chain/answer.js'
 import type { LabelReading, PlateOf } from '../../../plate/labelReading.js'
 import { readPlate } from '../../../plate/readPlate.js'
+import type { Context } from '../../context.js'
 import { redirectToSparse, show, wantsFragment } from '../../page.js'
 import { readCheckForm } from './form.js'
 import { lastPlace, rememberPlace } from './place.js'
@@ -9,9 +11,9 @@ import { factsAddress, sectionNamed } from './sections.js'
 import { checkView } from './view.js'
 
 /** The page "/": one address, one form, one result; a part of it where htmx asks. */
-export function checkPageRoutes(): Router {
+export function checkPageRoutes({ store }: Context): Router {
   const router = Router()
-  router.get('/', (request, response) => {
+  router.get('/', async (request, response) => {
     const { at: place, ...sent } = request.query
     // the button that was pressed stands behind the section that was open
     const at = sectionNamed(Array.isArray(place) ? place.at(-1) : place)
@@ -31,7 +33,13 @@ export function checkPageRoutes(): Router {
     const readings = judged
       ? { supply: judged.readings.supply, machine: judged.readings.device }
       : { supply: plate('supply', 'supply'), machine: plate('machine', 'device') }
-    const model = checkView({ form, readings, response: judged, at, place: lastPlace(request) })
+    const model = checkView({
+      form,
+      readings,
+      response: judged,
+      at,
+      place: lastPlace(request) ?? (await readAtHand(store)).country,
+    })
     if (usable?.site.country) rememberPlace(response, usable.site.country)
     if (wantsFragment(request)) response.set('HX-Replace-Url', whole)
     show(request, response, { view: 'check', fragment: 'check/answer', model })

@@ -3,7 +3,7 @@ import { dcPlugRows } from '../../../tables/dcPlugRows.js'
 import { say, type Words } from '../../../words/phrase.js'
 import { millimetres, volts } from '../../../words/quantity.js'
 import { head, type PageHead } from '../../page.js'
-import { FormReader, type FormState } from '../../parts/formState.js'
+import { FormReader, type FormState, longestText } from '../../parts/formState.js'
 
 /** How long the ruler is where nothing enlarges it [mm]: the width of a bank card, ISO/IEC 7810 ID-1. */
 export const cardMm = 85.6
@@ -37,10 +37,16 @@ export interface PlugSizesModel {
 const rounded = (value: number): number => Math.round(value * 100) / 100
 
 export function plugSizesView(sent: unknown): PlugSizesModel {
-  const reader = new FormReader(sent, ['ruler', ...boxes.map(({ name }) => name)], () => 'Length of the ruler')
+  const reader = new FormReader(sent, ['ruler'], () => 'Length of the ruler')
   const measured = reader.number('ruler', { label: 'Length of the ruler', unit: 'mm', min: 20, max: 400 })
-  const kept = Object.entries(reader.state.values).flatMap(([name, value]) =>
-    name === 'ruler' || value === '' ? [] : [{ name, value }],
+  const given = (sent ?? {}) as Record<string, unknown>
+  const kept = boxes.flatMap(({ name }) =>
+    [given[name]]
+      .flat()
+      .filter(
+        (value): value is string => typeof value === 'string' && value.trim() !== '' && value.length <= longestText,
+      )
+      .map((value) => ({ name, value })),
   )
   const checkWith = (sizes: Record<string, number>): string => {
     const query = new URLSearchParams(kept.map(({ name, value }): [string, string] => [name, value]))
