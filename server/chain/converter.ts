@@ -6,6 +6,7 @@ import {
   converterSizesVA,
   extraLowVoltageMostV,
   voltageStopAbove,
+  wideWindowRatio,
 } from '../tables/thresholds.js'
 import { listed, or, type Phrase, say } from '../words/phrase.js'
 import { decimal, voltAmperes, volts } from '../words/quantity.js'
@@ -110,9 +111,27 @@ function needed(situation: MainsSituation): boolean {
   return verdict?.outcome === 'stop'
 }
 
+/** What a converter has to carry: the supply, and all else that it feeds at once. */
+function withOthers(own: InputPower, otherVA: number): InputPower {
+  if (otherVA === 0) return own
+  const powerVA = own.powerVA + otherVA
+  return {
+    powerVA,
+    basis: say`${own.basis}, and all else that it feeds`,
+    get working() {
+      return [
+        ...own.working,
+        say`${voltAmperes(own.powerVA, 4, 'up')} + ${voltAmperes(otherVA)} of the other loads = ${voltAmperes(powerVA, 4, 'up')}`,
+      ]
+    },
+    sources: own.sources,
+  }
+}
+
 function judgeUsed(situation: MainsSituation, used: ConverterFacts): Judgement {
   if (used.kind === 'electronic') return stop(() => electronic(situation))
-  const power = inputPower(situation.supply)
+  const own = inputPower(situation.supply)
+  const power = own && withOthers(own, used.otherLoadsVA ?? 0)
   const { ratedVA } = used
   if (used.kind === null || used.outputV === null || ratedVA === null || power === null) {
     if (ratedVA !== null && power !== null && !atMost(converterLeast.value * power.powerVA, ratedVA))
@@ -141,7 +160,7 @@ function sizing(power: InputPower): { neededVA: number; line: Phrase; advice: Ph
 }
 
 function rated(
-  { site, mains }: MainsSituation,
+  { site, mains, supply }: MainsSituation,
   used: ConverterFacts,
   ratedVA: number,
   power: InputPower,
@@ -149,10 +168,15 @@ function rated(
 ): Text {
   const { line, advice } = sizing(power)
   const ratio = ratedVA / power.powerVA
+  // what was insulated for its own mains may stand at all of the other
+  const above =
+    mains.voltageV !== null && used.outputV !== null && mains.voltageV > used.outputV * wideWindowRatio.value
+      ? say`, and may stand up to ${volts(mains.voltageV)} above earth where the ${supply.called} was insulated for ${volts(used.outputV)}; a double-wound transformer keeps that away`
+      : say``
   const isolation =
     used.kind === 'autotransformer'
-      ? ' An autotransformer does not isolate: its output is as dangerous to touch as the mains.'
-      : ''
+      ? say` An autotransformer does not isolate: its output is as dangerous to touch as the mains${above}.`
+      : say``
   const plate = say`Read the converter’s own plate: its input has to name ${mains.voltageV === null || site.systems.length > 1 ? say`the mains voltage of the site` : volts(mains.voltageV)} and the frequency there.`
   const sources = [...power.sources, converterReserve.source, ...(used.kind === 'autotransformer' ? [noIsolation] : [])]
   const working = [

@@ -254,6 +254,15 @@ const earthText = (earth: string): string =>
 
 function converterLink({ converter }: MainsSituation): Link[] {
   if (!converter) return []
+  if (converter.earthed != null)
+    return [
+      {
+        name: 'converter',
+        carries: converter.earthed ? 'yes' : 'no',
+        says: converter.earthed ? say`passes the earth on` : say`does not pass the earth on`,
+        sources: [everyLink],
+      },
+    ]
   return [
     {
       name: 'converter',

@@ -1,5 +1,5 @@
 import { look } from './fact.js'
-import { choice, maybe, number, stated, thing } from './kinds.js'
+import { choice, maybe, number, stated, thing, yesNo } from './kinds.js'
 import { leastTaken } from './leastTaken.js'
 
 /** A voltage converter between the wall and the supply. What is not known of one that is used is null. */
@@ -50,5 +50,24 @@ export const converter = maybe(
         findOut: [look('From its plate; watts may stand there instead of volt-amperes.')],
       }),
     ),
+    otherLoadsVA: number({
+      unit: 'VA',
+      min: leastTaken.power,
+      max: 100_000,
+      link: 'converter',
+      address: 'converterothers',
+      label: 'Other loads on the converter',
+      question: 'How many volt-amperes do the other things take that it feeds?',
+      findOut: [look('From the plates of all else that is plugged into it, added up.')],
+    }),
+    earthed: yesNo({
+      link: 'converter',
+      address: 'converterearth',
+      label: 'Converter passes the earth on',
+      question: 'Does the converter pass the earth on to its outlet?',
+      findOut: [
+        look('Unplugged, ohms from the earth contact of its plug to that of its outlet: under 1 Ω where it does.'),
+      ],
+    }),
   }),
 )
