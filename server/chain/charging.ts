@@ -1,8 +1,9 @@
 import type { HazardMeaning } from '../tables/hazardWords.js'
-import { say } from '../words/phrase.js'
+import { commonPractice } from '../tables/source.js'
+import { type Phrase, say } from '../words/phrase.js'
 import type { PairSituation, PreparedSupply } from './case/situation.js'
 import { hazardsOf, judgeHazard, type PrintedHazard } from './hazardFinding.js'
-import { type Judgement, together } from './judgement.js'
+import { caution, type Judgement, together, unknown } from './judgement.js'
 import { pairTopic } from './topic.js'
 
 const constantCurrent: HazardMeaning = 'constant current, LED driver'
@@ -27,7 +28,7 @@ export const charging = pairTopic({
       example: { supply: { label: 'CONSTANT CURRENT' } },
     },
     unknown: {
-      rule: say`The supply is a charger for batteries, or one for LED lamps that does not say whether it holds its voltage.`,
+      rule: say`The supply is a charger for batteries, or one for LED lamps that does not say whether it holds its voltage; or a battery of a kind that is not known is in the machine.`,
       example: { supply: { label: 'BATTERY CHARGER' } },
     },
     caution: {
@@ -37,9 +38,48 @@ export const charging = pairTopic({
     clear: { never: say`Nothing is said where neither plate speaks of it.` },
   },
   judge(situation) {
-    return together(hazardsOf(situation, chargingMeanings).flatMap((hazard) => judgeOne(situation, hazard)))
+    return together([
+      ...hazardsOf(situation, chargingMeanings).flatMap((hazard) => judgeOne(situation, hazard)),
+      ...batteryEntered(situation),
+    ])
   },
 })
+
+const batteries = commonPractice(
+  'A battery in an old machine',
+  'a supply that reaches a jack may charge it; cells that are not made for it, or are old, leak, vent or burst, and a shorted one loads the supply',
+)
+
+/** A battery that was found in the machine. */
+function batteryEntered({ device }: PairSituation): Judgement[] {
+  const { battery } = device.facts
+  if (battery == null || battery === 'none') return []
+  const kind =
+    battery === 'unknown' ? say`a battery of a kind that is not known` : (batteryWords[battery] ?? say`a battery`)
+  return [
+    (battery === 'unknown' ? unknown : caution)(() => ({
+      title: say`In the machine there is ${kind}`,
+      why:
+        battery === 'primary'
+          ? say`Whatever reaches the jack may flow back into cells that must never be charged: they leak or burst.`
+          : say`While it is empty the machine takes more than its plate says, and an old one may be shorted, leaking or swollen.`,
+      working: [],
+      action: [
+        ...(battery === 'unknown' ? [say`Read the print on the cell and enter its kind.`] : []),
+        say`Take it out, or have it disconnected, before first power; gloves and glasses where it has leaked.`,
+      ],
+      sources: [batteries],
+    })),
+  ]
+}
+
+const batteryWords: Readonly<Record<string, Phrase>> = {
+  primary: say`a set of cells that are not recharged`,
+  nicd: say`a nickel-cadmium battery`,
+  nimh: say`a nickel-metal hydride battery`,
+  lead: say`a lead-acid battery`,
+  lithium: say`a lithium battery`,
+}
 
 function judgeOne(situation: PairSituation, hazard: PrintedHazard): Judgement[] {
   const { meaning, on } = hazard

@@ -3,7 +3,7 @@ import { isolationInsulation } from '../tables/safetyTestLimits.js'
 import { say } from '../words/phrase.js'
 import type { PairSituation } from './case/situation.js'
 import { hazardsOf, hazardTitle, judgeHazard, leaveIt } from './hazardFinding.js'
-import { clear, type Judgement, stop, together } from './judgement.js'
+import { clear, type Judgement, stop, together, unknown } from './judgement.js'
 import { notReadOn } from './openPhrases.js'
 import { pairTopic } from './topic.js'
 
@@ -49,6 +49,7 @@ export const isolation = pairTopic({
     return together([
       ...printed(situation),
       ...poles(situation),
+      ...polesEntered(situation),
       ...entered(situation),
       ...notReadOn(situation, 'isolation'),
     ])
@@ -87,6 +88,25 @@ function entered({ supply }: PairSituation): Judgement[] {
       working: [],
       action: [action, leaveIt],
       sources: [isolationInsulation.source, hazardRule],
+    })),
+  ]
+}
+
+/** The same as it was entered of both sides. */
+function polesEntered({ supply, device }: PairSituation): Judgement[] {
+  const { outputEarthed } = supply.facts
+  const { chassis } = device.facts
+  const clash =
+    (outputEarthed === 'positive' && chassis === 'negative') || (outputEarthed === 'negative' && chassis === 'positive')
+  if (!clash) return []
+  const pole = (joined: string): string => (joined === 'positive' ? 'plus' : 'minus')
+  return [
+    unknown(() => ({
+      title: say`The supply joins its ${pole(outputEarthed)} to earth, the machine its ${pole(chassis)} to its case`,
+      why: say`Where both meet the same earth, through a cord, a screen or another cable, the supply is short-circuited through the machine.`,
+      working: [],
+      action: say`Find out, unplugged and apart, whether the machine’s case is joined to any earth: by its own cord, a screen, an aerial or another machine. Use a supply whose output is joined to nothing.`,
+      sources: [hazardRule],
     })),
   ]
 }

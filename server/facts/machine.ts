@@ -1,3 +1,4 @@
+import { battery } from './battery.js'
 import { look } from './fact.js'
 import { choice, group, plate, thing, yesNo } from './kinds.js'
 import { mainsInputOf, type OnMains } from './mainsInput.js'
@@ -5,6 +6,7 @@ import { fuseOf, inletOf, protectionClassFact, technologyOf } from './onMains.js
 import { inputs } from './outputs.js'
 import { machinePins } from './pins.js'
 import { jack } from './plug.js'
+import { chassis } from './poles.js'
 
 const onMains: OnMains = { link: 'machine', called: 'machine', address: 'own' }
 
@@ -84,4 +86,6 @@ export const machine = thing('Device', {
   }),
   jack,
   pins: machinePins,
+  battery,
+  chassis,
 })

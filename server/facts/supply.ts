@@ -7,6 +7,7 @@ import { fuseOf, inletOf, protectionClassFact, technologyOf } from './onMains.js
 import { outputs } from './outputs.js'
 import { supplyPins } from './pins.js'
 import { plug, polarities } from './plug.js'
+import { outputEarthed } from './poles.js'
 
 const onMains: OnMains = { link: 'supply', called: 'supply', address: '' }
 
@@ -117,6 +118,7 @@ export const supply = thing('Supply', {
   inlet: inletOf(onMains),
   protectionClassBy,
   isolated,
+  outputEarthed,
   outputs,
   outputsTotalW: number({
     unit: 'W',

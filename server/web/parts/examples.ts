@@ -103,6 +103,71 @@ const cases: Case[] = [
       converter: { kind: 'autotransformer', outputV: 120, ratedVA: 100 },
     },
   },
+  {
+    title: 'A machine with its supply inside',
+    text: 'A reel recorder from overseas with a mains motor, on 230\u00a0V, 50\u00a0Hz.',
+    check: {
+      arrangement: 'built-in',
+      site: { country: 'DE', socket: 'F' },
+      supply: {},
+      device: {
+        label: 'REEL TAPE RECORDER\n230V~ 60Hz 45W',
+        mains: { technology: 'transformer', protectionClass: 'I', inlet: 'C14', motor: 'synchronous' },
+      },
+      cord: { plug: 'CEE 7/7', connector: 'C13', ratedV: 250, ratedA: 10, earthed: true, plugFitted: 'moulded' },
+    },
+  },
+  {
+    title: 'A block with the wall plug on it',
+    text: 'A light block for a label printer, with the pins of the wall plug on its own body.',
+    check: {
+      arrangement: 'plug-in',
+      site: { country: 'DE', socket: 'F' },
+      supply: {
+        label: 'INPUT 100-240V~ 50/60Hz 0.3A\nOUTPUT 9V DC 1.5A\nCLASS II\n⊕-(•-⊖ centre negative',
+        technology: 'switch-mode',
+        regulated: true,
+        plug: { outerMm: 5.5, innerMm: 2.1 },
+      },
+      device: {
+        label: 'LABEL PRINTER\n9V DC 850mA\ncentre negative',
+        jack: { outerMm: 5.5, innerMm: 2.1, polarity: 'centre-negative' },
+      },
+      cord: { plug: 'CEE 7/16' },
+    },
+  },
+  {
+    title: 'A supply alone',
+    text: 'A heavy brick from a box of spares, measured with nothing connected.',
+    check: {
+      arrangement: 'supply-only',
+      site: { country: 'DE', socket: 'F' },
+      supply: {
+        label: 'INPUT 230V~ 50Hz 20VA\nOUTPUT 12V DC 1A\nCLASS II',
+        technology: 'transformer',
+        regulated: false,
+        inlet: 'C8',
+        plug: { outerMm: 5.5, innerMm: 2.1 },
+        measured: { offLoadV: 16.8, polarity: 'centre-positive' },
+      },
+      device: {},
+      cord: { plug: 'CEE 7/16', connector: 'C7', ratedV: 250, ratedA: 2.5, earthed: false, plugFitted: 'moulded' },
+    },
+  },
+  {
+    title: 'A machine alone',
+    text: 'A data terminal whose supply is lost: what to look for.',
+    check: {
+      arrangement: 'machine-only',
+      site: { country: 'DE', socket: 'F' },
+      supply: {},
+      device: {
+        label: 'DATA TERMINAL\nDC 12V 2.5A',
+        regulatedNeeded: true,
+        jack: { outerMm: 5.5, innerMm: 2.5, polarity: 'centre-positive' },
+      },
+    },
+  },
 ]
 
 /** One supply and one machine of the same archive, as the forms of the shelf send them. */
@@ -125,7 +190,7 @@ export const exampleRows: Readonly<Record<'supply' | 'device', Readonly<Record<s
   },
 }
 
-/** Four worked cases of a sound archive that was given machines from overseas; each opens with one click. */
+/** Worked cases of a sound archive, one for each arrangement and more, that was given machines from overseas; each opens with one click. */
 export const examples: readonly Example[] = cases.map(({ title, text, check }) => ({
   title,
   text,
