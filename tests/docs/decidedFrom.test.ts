@@ -75,6 +75,20 @@ const cases: readonly CheckRequest[] = [
     },
     cord: { plugFitted: 'rewired', plugFuseA: 13 },
   } as Parameters<typeof changed>[0]),
+  changed({
+    supply: {
+      pins: [
+        { id: '1', role: 'rail', kind: 'dc', voltageV: 12, measuredV: 12 },
+        { id: '2', role: 'return' },
+      ],
+    },
+    device: {
+      pins: [
+        { id: '1', role: 'rail', kind: 'dc', voltageV: 12 },
+        { id: '2', role: 'return' },
+      ],
+    },
+  }),
 ]
 
 function without(request: CheckRequest, key: string): CheckRequest {
