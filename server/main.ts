@@ -12,7 +12,7 @@ import { copyDaily } from './store/copies.js'
 import { databaseFile, openStore } from './store/openStore.js'
 import { removePhotoFiles } from './store/photoFiles.js'
 import { storageFault } from './store/storageFault.js'
-import { validateReference } from './tables/validate.js'
+import { faultsOfTables } from './tables/validate.js'
 import { lanAddress } from './web/pages/jobs/phoneAddress.js'
 import { answerUnreadable, longestHeader } from './web/unreadable.js'
 
@@ -25,7 +25,7 @@ function settings(): Config {
   }
 }
 
-const faults = validateReference()
+const faults = faultsOfTables()
 if (faults.length > 0) throw new Error(`The reference tables are at fault:\n${faults.join('\n')}`)
 
 const config = settings()

@@ -2,4 +2,4 @@ import { faultsOf } from './faults.js'
 import { tables } from './index.js'
 
 /** What is wrong in the reference tables; empty when nothing is. Checked once at start. */
-export const validateReference = (): string[] => tables.flatMap(faultsOf)
+export const faultsOfTables = (): string[] => tables.flatMap(faultsOf)

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { examples } from '../../server/web/parts/examples.js'
+import { widths } from '../support/long.js'
 import { withoutBrowser } from './browser.js'
 import { opened } from './opened.js'
 
@@ -35,7 +36,7 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
 
   const plate = 'INPUT 100-240V~ 50/60Hz 0.8A OUTPUT 12V DC 2A'
 
-  it.each([1280, 360])('without scripts, at %d px: fill in, press the button, read the result', async (width) => {
+  it.each(widths)('without scripts, at %d px: fill in, press the button, read the result', async (width) => {
     const { page, faults, close } = await visit('/', { width, scripts: false })
     await page.fill('#country', 'Germany')
     await page.fill('#supply', plate)
@@ -53,30 +54,27 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     await close()
   })
 
-  it.each([1280, 360])(
-    'with scripts, at %d px: reading and result follow the typing, the focus stays',
-    async (width) => {
-      const { page, faults, close } = await visit('/', { width })
-      await page.focus('#supply')
-      await page.keyboard.type(plate)
-      await page.waitForSelector('#supply-reading dd')
-      expect(await page.textContent('#supply-reading')).toMatch(/100\s*V to 240\s*V/)
-      await page.waitForSelector('#result')
-      expect(await page.evaluate<string>('document.activeElement.id')).toBe('supply')
-      expect(await page.inputValue('#supply')).toBe(plate)
-      expect(await page.textContent('#live')).toContain('Find out first.')
-      await page.click('text=Where it will be used')
-      await page.waitForURL(/at=site/)
-      expect(await page.inputValue('#supply')).toBe(plate)
-      await page.locator('input[name=socket][value=F]').check()
-      await page.waitForURL(/socket=F/)
-      await page.locator('.chain a', { hasText: 'Supply' }).click()
-      await page.waitForURL(/at=supply/)
-      expect(await page.textContent('#ina-read')).toMatch(/800\s*mA, from “.*0\.8A/)
-      expect(faults).toEqual([])
-      await close()
-    },
-  )
+  it.each(widths)('with scripts, at %d px: reading and result follow the typing, the focus stays', async (width) => {
+    const { page, faults, close } = await visit('/', { width })
+    await page.focus('#supply')
+    await page.keyboard.type(plate)
+    await page.waitForSelector('#supply-reading dd')
+    expect(await page.textContent('#supply-reading')).toMatch(/100\s*V to 240\s*V/)
+    await page.waitForSelector('#result')
+    expect(await page.evaluate<string>('document.activeElement.id')).toBe('supply')
+    expect(await page.inputValue('#supply')).toBe(plate)
+    expect(await page.textContent('#live')).toContain('Find out first.')
+    await page.click('text=Where it will be used')
+    await page.waitForURL(/at=site/)
+    expect(await page.inputValue('#supply')).toBe(plate)
+    await page.locator('input[name=socket][value=F]').check()
+    await page.waitForURL(/socket=F/)
+    await page.locator('.chain a', { hasText: 'Supply' }).click()
+    await page.waitForURL(/at=supply/)
+    expect(await page.textContent('#ina-read')).toMatch(/800\s*mA, from “.*0\.8A/)
+    expect(faults).toEqual([])
+    await close()
+  })
 
   it('with scripts: a number that can be read two ways waits without taking the focus; the button leads to the fault', async () => {
     const { page, close } = await visit('/?at=site')

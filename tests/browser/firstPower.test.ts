@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process'
 import type { Page } from 'playwright-core'
 import { describe, expect, it } from 'vitest'
+import { widths } from '../support/long.js'
 import { hasPoppler, withoutBrowser } from './browser.js'
 import { opened } from './opened.js'
 
@@ -32,43 +33,37 @@ describe.skipIf(withoutBrowser)('the first power-up in a browser', { timeout: 90
   const sideways = (page: Page) =>
     page.evaluate<boolean>('document.documentElement.scrollWidth > document.documentElement.clientWidth')
 
-  it.each([1280, 360])(
-    'without scripts, at %d px: from the example to four stages with their drawings',
-    async (width) => {
-      const { page, faults, close } = await visit('/first-power', width, false)
-      await openExample(page)
-      expect(await page.locator('.plan section h2').allTextContents()).toEqual(
-        expect.arrayContaining([
-          expect.stringMatching(/^3\. The supply alone/),
-          expect.stringMatching(/^4\. Supply and machine/),
-        ]),
-      )
-      expect(await page.locator('.plan svg[role=img]').count()).toBeGreaterThanOrEqual(5)
-      expect(await sideways(page)).toBe(false)
-      await page.fill('#lamp1w', '100')
-      await page.click('#first-power-form button[type=submit]')
-      expect(page.url()).toContain('lamp1w=100')
-      expect(page.url()).toContain('cordplug=')
-      expect(await page.textContent('.plan')).toMatch(/lamp of 100\s*W 230\s*V/)
-      expect(faults).toEqual([])
-      await close()
-    },
-  )
+  it.each(widths)('without scripts, at %d px: from the example to four stages with their drawings', async (width) => {
+    const { page, faults, close } = await visit('/first-power', width, false)
+    await openExample(page)
+    expect(await page.locator('.plan section h2').allTextContents()).toEqual(
+      expect.arrayContaining([
+        expect.stringMatching(/^3\. The supply alone/),
+        expect.stringMatching(/^4\. Supply and machine/),
+      ]),
+    )
+    expect(await page.locator('.plan svg[role=img]').count()).toBeGreaterThanOrEqual(5)
+    expect(await sideways(page)).toBe(false)
+    await page.fill('#lamp1w', '100')
+    await page.click('#first-power-form button[type=submit]')
+    expect(page.url()).toContain('lamp1w=100')
+    expect(page.url()).toContain('cordplug=')
+    expect(await page.textContent('.plan')).toMatch(/lamp of 100\s*W 230\s*V/)
+    expect(faults).toEqual([])
+    await close()
+  })
 
-  it.each([1280, 360])(
-    'with scripts, at %d px: the plan follows the typing, everything unfolded fits',
-    async (width) => {
-      const { page, faults, close } = await visit('/first-power', width, true)
-      await openExample(page)
-      await page.fill('#lamp1w', '150')
-      await page.locator('.plan', { hasText: /lamp of 150\s*W/ }).waitFor()
-      expect(await page.textContent('#live')).toMatch(/of 4 stages/)
-      await page.evaluate(unfold)
-      expect(await sideways(page)).toBe(false)
-      expect(faults).toEqual([])
-      await close()
-    },
-  )
+  it.each(widths)('with scripts, at %d px: the plan follows the typing, everything unfolded fits', async (width) => {
+    const { page, faults, close } = await visit('/first-power', width, true)
+    await openExample(page)
+    await page.fill('#lamp1w', '150')
+    await page.locator('.plan', { hasText: /lamp of 150\s*W/ }).waitFor()
+    expect(await page.textContent('#live')).toMatch(/of 4 stages/)
+    await page.evaluate(unfold)
+    expect(await sideways(page)).toBe(false)
+    expect(faults).toEqual([])
+    await close()
+  })
 
   it('leads to what is wrong in a form with a fault', async () => {
     const { page, close } = await visit('/first-power?lamp1w=60', 360, true)

@@ -6,5 +6,11 @@ const isLong = Boolean(process.env.LONG_RUN)
 /** How many random cases are tried: all in the long run, a quarter in the short one. */
 export const runs = (many: number): number => (isLong ? many : Math.ceil(many / 4))
 
+/** One in how many pairs of a long list is tried. */
+export const oneIn = (few: number): number => (isLong ? few : 4 * few + 1)
+
+/** Widths of a window [px]: a desk and a phone in the long run, a phone in the short one. */
+export const widths: readonly number[] = isLong ? [1280, 360] : [360]
+
 /** A case for the long run alone: its promise has another in the short one. */
 export const inLongRun = it.skipIf(!isLong)

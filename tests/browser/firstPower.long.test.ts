@@ -1,0 +1,1 @@
+import './firstPower.test.js'
