@@ -74,8 +74,8 @@
       .join(' · ')
 
   const lineOf = (key) => {
-    const { action, noun, text, refused } = read(key)
-    const form = formOf(action)
+    const { action, noun, text, refused, picture } = read(key)
+    const form = !picture && formOf(action)
     const back = () => {
       if (read(draftOf(action))?.once) return say('Something else is typed in that form; send it or empty it first.')
       takeBack(key)
@@ -85,7 +85,7 @@
       draw()
     }
     const away = () => {
-      forget(key)
+      discard(key)
       draw()
     }
     return part(
@@ -140,15 +140,14 @@
 
   /** sends one entry; false where the others need not be tried now */
   const sendOne = async (key) => {
-    const { noun, action, fields } = read(key)
+    const { noun, action, fields, picture } = read(key)
     const { hash } = new URL(action, location)
     let answer
     let page
     try {
       answer = await fetch(action, {
         method: 'POST',
-        // how long ago it was typed: that needs no clock that is right
-        body: new URLSearchParams({ ...fields, age: Math.max(0, Date.now() - Number(key.split(' ')[1])) }),
+        body: await bodyOf(key),
         headers: { Accept: 'text/html' },
         signal: AbortSignal.timeout(15_000),
       })
@@ -161,8 +160,8 @@
     }
     const answered = formOf(action, page)
     // other answers than the page itself, as of a network that asks for a login, acknowledge nothing
-    if (answer.ok && answer.redirected && answered) {
-      forget(key)
+    if (answer.ok && answer.redirected && (answered || (picture && page.querySelector('#photos')))) {
+      discard(key)
       if (!fields.once) forget(draftOf(action))
       if (idle && formOf(action)) show(page, hash)
       const stop = document.querySelector('#stopped')
@@ -174,7 +173,7 @@
     if (answer.status >= 400 && answer.status < 500 && answer.status !== 429) {
       const free = !fields.once || !read(draftOf(action))
       const refused = page.querySelector('.error-summary li, .error-summary p, .lead')?.textContent ?? answer.status
-      if (idle && free && answered && formOf(action)) {
+      if (!picture && idle && free && answered && formOf(action)) {
         takeBack(key, answered)
         show(page, hash)
       } else write(key, { ...read(key), refused })
@@ -202,13 +201,83 @@
     draw()
   }
 
+  /** one thing done with the pictures that wait, which are too large for the other store */
+  const pictures = async (mode, work) => {
+    const open = indexedDB.open('lampline', 1)
+    open.onupgradeneeded = () => open.result.createObjectStore('pictures')
+    await new Promise((resolve, reject) =>
+      Object.assign(open, { onsuccess: resolve, onerror: () => reject(open.error) }),
+    )
+    const doing = open.result.transaction('pictures', mode)
+    const asked = work(doing.objectStore('pictures'))
+    await new Promise((resolve, reject) =>
+      Object.assign(doing, { oncomplete: resolve, onabort: () => reject(doing.error) }),
+    )
+    open.result.close()
+    return asked.result
+  }
+
+  /** the picture no larger than is kept well: a telephone's own is ten times that */
+  const smaller = async (file) => {
+    const image = await createImageBitmap(file)
+    const scale = Math.min(1, 2400 / Math.max(image.width, image.height))
+    if (scale === 1 && file.size < 4e6) return file
+    const canvas = part('canvas', { width: image.width * scale, height: image.height * scale })
+    canvas.getContext('2d').drawImage(image, 0, 0, canvas.width, canvas.height)
+    return new Promise((resolve) => canvas.toBlob(resolve, 'image/jpeg', 0.85))
+  }
+
+  const keepPhoto = async (form, file) => {
+    if (form.dataset.sent) return
+    form.dataset.sent = 'yes'
+    const key = `waits ${Date.now()} ${newKey()}`
+    const { photo: _photo, ...fields } = Object.fromEntries(new FormData(form))
+    const entry = { action: actionOf(form), noun: 'photo', text: wordsOf(form), fields, picture: true }
+    try {
+      // what is no picture goes as it is: the server says so
+      const shrunk = await smaller(file).catch(() => file)
+      await pictures('readwrite', (kept) => kept.put(shrunk, key))
+    } catch {
+      form.submit()
+      return
+    }
+    if (!write(key, entry)) {
+      form.submit()
+      return
+    }
+    form.reset()
+    form.elements.once.value = newKey()
+    delete form.dataset.sent
+    idle = true
+    send()
+  }
+
+  /** what is sent of an entry, with how long ago it was typed: that needs no clock that is right */
+  const bodyOf = async (key) => {
+    const { fields, picture } = read(key)
+    const age = String(Math.max(0, Date.now() - Number(key.split(' ')[1])))
+    if (!picture) return new URLSearchParams({ ...fields, age })
+    const body = new FormData()
+    for (const [name, value] of Object.entries(fields)) body.set(name, value)
+    body.set('photo', await pictures('readonly', (kept) => kept.get(key)), 'photo.jpg')
+    return body
+  }
+
+  /** an entry that is done with, and its picture */
+  const discard = (key) => {
+    if (read(key)?.picture) pictures('readwrite', (kept) => kept.delete(key)).catch(() => {})
+    forget(key)
+  }
+
   const submitted = (event) => {
     const form = event.target
     if (!form.matches('main form[data-keep]')) return
-    if (form.querySelector('[type=file]')) {
-      if (navigator.onLine) return
+    const box = form.querySelector('[type=file]')
+    if (box) {
+      // without a photo the server says what is missing
+      if (!box.files[0]) return
       event.preventDefault()
-      say('A photo cannot wait on this device. Leave this page open, and send it when there is a connection.')
+      keepPhoto(form, box.files[0])
       return
     }
     const action = actionOf(form)

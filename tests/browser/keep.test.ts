@@ -1,4 +1,5 @@
 import type { BrowserContext, Page, Route } from 'playwright-core'
+import sharp from 'sharp'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { inLongRun } from '../support/long.js'
 import { matching } from '../web/exampleChecks.js'
@@ -283,11 +284,25 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     await plain.close()
   })
 
-  inLongRun('is told to stay in its form where it is a photo and there is no connection', async () => {
-    await page.setInputFiles('#photo', { name: 'a.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('x') })
+  inLongRun('waits with its photo, made smaller, also where the passphrase is asked anew', async () => {
+    const photos = async () => ((await api(`/api/jobs/${id}`)) as unknown as { photos: { widthPx: number }[] }).photos
+    // noise does not compress: a picture of more than 8 MB, as telephones take them
+    const noise = { type: 'gaussian' as const, mean: 128, sigma: 60 }
+    const picture = sharp({ create: { width: 4000, height: 3000, channels: 3, background: '#888', noise } })
+    const buffer = await picture.jpeg({ quality: 95 }).toBuffer()
+    expect(buffer.length).toBeGreaterThan(8e6)
+    await page.setInputFiles('#photo', { name: 'plate.jpg', mimeType: 'image/jpeg', buffer })
     await phone.setOffline(true)
     await page.click('button:has-text("Keep the photo")')
-    expect(await page.textContent('#live')).toContain('A photo cannot wait on this device.')
-    expect(await page.inputValue('#photo')).toContain('a.jpg')
+    await waits('1 photo waits on this device for the server')
+    await phone.clearCookies()
+    await phone.setOffline(false)
+    await page.waitForSelector('#waiting:has-text("The server asks for its passphrase.")')
+    expect((await photos()).length).toBe(0)
+    await page.click('a:has-text("Enter it")')
+    await enter()
+    await expect.poll(async () => (await photos()).length, { timeout: 20_000 }).toBe(1)
+    await nothingWaits()
+    expect((await photos())[0]?.widthPx).toBeLessThanOrEqual(2400)
   })
 })
