@@ -34,9 +34,9 @@ const part = async (page: Page, last: ReturnType<Page['locator']>, first?: Retur
   return page.screenshot({ fullPage: true, clip: { x: 0, y: top, width, height } })
 }
 
-// plates, verdict, power chain, worst findings
+// power chain, answer, what to do next, what was found
 const check = await open(examples[2]?.address ?? '/')
-await save(await part(check, check.locator('.finding').nth(1)), 'check.png')
+await save(await part(check, check.locator('.clears')), 'check.png')
 
 const lamps = 'lamp1v=230&lamp1w=60&lamp1n=2&years=20&bulk=68&bulkv=400'
 const query = `${(examples[0]?.address ?? '').replace(/^\/?\?/, '')}&${lamps}`

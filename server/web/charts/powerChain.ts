@@ -34,7 +34,7 @@ const rail = ({ voltageV, kind, currentA }: Pick<LabelRail, 'voltageV' | 'kind'>
 const size = (plug: CheckRequest['supply']['plug']): Words | null =>
   join([
     plug?.outerMm != null && plug.innerMm != null
-      ? say`${plug.outerMm}\u00a0×\u00a0${millimetres(plug.innerMm)}`
+      ? say`${plug.outerMm} × ${millimetres(plug.innerMm)}`
       : plug?.name,
     plug?.polarity?.replace('-', ' '),
   ])
