@@ -33,9 +33,7 @@ const rail = ({ voltageV, kind, currentA }: Pick<LabelRail, 'voltageV' | 'kind'>
 
 const size = (plug: CheckRequest['supply']['plug']): Words | null =>
   join([
-    plug?.outerMm != null && plug.innerMm != null
-      ? say`${plug.outerMm} × ${millimetres(plug.innerMm)}`
-      : plug?.name,
+    plug?.outerMm != null && plug.innerMm != null ? say`${plug.outerMm} × ${millimetres(plug.innerMm)}` : plug?.name,
     plug?.polarity?.replace('-', ' '),
   ])
 
