@@ -1,15 +1,11 @@
 import fc from 'fast-check'
-import { pino } from 'pino'
 import request from 'supertest'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { createApp } from '../../server/app.js'
-import { readConfig } from '../../server/config.js'
-import type { Context } from '../../server/web/context.js'
 import { checkNames } from '../../server/web/pages/check/form.js'
 import { examples } from '../../server/web/parts/examples.js'
+import { testApp } from './testApp.js'
 
-// a check keeps nothing, so these pages need no store
-const app = createApp({ config: readConfig({}), logger: pino({ level: 'silent' }), now: () => 0 } as unknown as Context)
+const { app } = testApp()
 
 const open = (address: string) => request(app).get(address)
 const part = (address: string) => request(app).get(address).set('HX-Request', 'true')

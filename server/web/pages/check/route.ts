@@ -38,7 +38,8 @@ export function checkPageRoutes({ store }: Context): Router {
       readings,
       response: judged,
       at,
-      place: lastPlace(request) ?? (await readAtHand(store)).country,
+      // only an empty form begins with a place
+      place: lastPlace(request) ?? (form.empty ? (await readAtHand(store)).country : null),
     })
     if (usable?.site.country) rememberPlace(response, usable.site.country)
     if (wantsFragment(request)) response.set('HX-Replace-Url', whole)
