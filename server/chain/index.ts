@@ -17,6 +17,7 @@ import { pins } from './pins.js'
 import { polarity } from './polarity.js'
 import { socket } from './socket.js'
 import { speed } from './speed.js'
+import { starting } from './starting.js'
 
 /** Topics between the wall and the supply, in chain order. */
 export const mainsTopics = [
@@ -24,6 +25,7 @@ export const mainsTopics = [
   mainsFrequency,
   speed,
   converter,
+  starting,
   earthing,
   socket,
   cord,

@@ -63,6 +63,15 @@ export const motorStart = frozen({
   ),
 })
 
+/** Rating of a converter over what a machine with a mains motor takes [1]. */
+export const motorConverter = frozen({
+  value: 3,
+  source: commonPractice(
+    'A converter for a motor on the mains',
+    'volt-amperes once for electronics and lamps, three times for induction motors; a converter that sags at the start keeps the motor standing',
+  ),
+})
+
 /** A lamp of at least this many watts, whatever is behind it [W]; and how many times what is still plugged in. */
 export const insideLamp = frozen({
   times: 3,
