@@ -56,8 +56,8 @@ export const earthing = mainsTopic({
       example: { supply: classOne, cord: { ...earthedCord, earthed: null } },
     },
     caution: {
-      rule: say`Class II by words on an inlet with an earth pin; or only an entry clears it, against the class on the plate. An earth that may be missing counts as not known: there is no half of an earth.`,
-      example: { supply: { label: 'INPUT 230V~ 50Hz CLASS I' } },
+      rule: say`Class II by words on an inlet with an earth pin, every link carrying an earth. One that may be missing counts as not known: there is no half of an earth.`,
+      example: { supply: { ...classOne, protectionClass: 'II', protectionClassBy: 'words' }, cord: earthedCord },
     },
     clear: { rule: say`The supply is of class II, or every link of a class I supply carries the earth.`, example: {} },
   },

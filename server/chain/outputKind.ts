@@ -25,10 +25,7 @@ export const outputKind = pairTopic({
       example: { device: wanting({ kind: 'ac' }) },
     },
     unknown: { rule: say`Either side does not say which it is.`, example: { device: wanting({ kind: null }) } },
-    caution: {
-      rule: say`Only an entry clears it, against the plate: alternating current is not nearly direct current.`,
-      example: { supply: { label: 'INPUT 230V~ 50Hz OUTPUT 12V~ 2A' } },
-    },
+    caution: { never: say`Alternating current is not nearly direct current.` },
     clear: { rule: say`Both sides are of one kind.`, example: {} },
   },
   judge({ supply, device, pairs }) {

@@ -304,7 +304,7 @@ function railAt(situation: PairSituation, wanted: Pin, given: Pin | undefined): 
   const at = nameOf(wanted)
   const wantsV = wanted.voltageV ?? null
   const wants = wantsV === null ? say`a voltage` : volts(wantsV)
-  if (!given || given.role !== 'rail')
+  if (given?.role !== 'rail')
     return [
       says(
         stop,

@@ -36,8 +36,8 @@ export const polarity = pairTopic({
       example: { device: { jack: { outerMm: 5.5, innerMm: 2.1 } } },
     },
     caution: {
-      rule: say`Only an entry clears it, against the plate: a sign is right or wrong.`,
-      example: { supply: { label: 'OUTPUT 12V DC 2A centre negative' } },
+      rule: say`The plate names tips that turn round, and what they give now was measured.`,
+      example: { supply: { label: 'REVERSIBLE TIPS', measured: { polarity: 'centre-positive' } } },
     },
     clear: {
       rule: say`Centre and sleeve carry the same sign on both sides; measured counts before printed.`,

@@ -30,10 +30,12 @@ describe('the findings catalogue', { timeout: 30_000 }, () => {
     expect(left).toEqual([
       'speed stop',
       'speed unknown',
+      'starting stop',
       'inlet caution',
-      'isolation clear',
       'charging clear',
       'hazard-words clear',
+      'output-kind caution',
+      'pins caution',
     ])
   })
 
