@@ -76,6 +76,11 @@ const cases: readonly CheckRequest[] = [
     cord: { plugFitted: 'rewired', plugFuseA: 13 },
   } as Parameters<typeof changed>[0]),
   changed({
+    supply: { input: { voltages: [{ min: 120, max: 120 }], powerVA: 30 } },
+    device: { mains: { motor: 'induction' } },
+    converter: { kind: 'isolating', outputV: 120, ratedVA: 200 },
+  }),
+  changed({
     supply: {
       pins: [
         { id: '1', role: 'rail', kind: 'dc', voltageV: 12, measuredV: 12 },
