@@ -17,21 +17,26 @@ const cutList = /\d[^\s\d]?$/u
  */
 export function isBesideTorn(text: string, tokens: readonly Token[], first: number, last: number): boolean {
   const before = unreadBefore(tokens, first)
-  if (
-    before &&
-    cutList.test(text.slice(before.start, before.end)) &&
-    text.slice(before.end, tokens[first]!.start).trim() === ''
-  )
-    return true
+  if (before && cutList.test(text.slice(before.start, before.end))) {
+    const gap = text.slice(before.end, tokens[first]!.start)
+    // "OUTPUT 1 5V": the figure counts what the word names
+    if (gap === '' || (gap.trim() === '' && !before.isCounted)) return true
+  }
   return unreadInLine(tokens, first, last).some(([start, end]) => torn.test(text.slice(start, end)))
 }
 
 /** The unread stretch that ends right before a token. */
-function unreadBefore(tokens: readonly Token[], first: number): { start: number; end: number } | null {
+function unreadBefore(
+  tokens: readonly Token[],
+  first: number,
+): { start: number; end: number; isCounted: boolean } | null {
   let at = first
   while (at > 0 && isUnread(tokens[at - 1]!) && !tokens[at - 1]!.spaceBefore) at -= 1
   if (at > 0 && isUnread(tokens[at - 1]!)) at -= 1
-  return at < first ? { start: tokens[at]!.start, end: tokens[first - 1]!.end } : null
+  if (at === first) return null
+  const [start, end] = [tokens[at]!.start, tokens[first - 1]!.end]
+  const word = tokens[at - 1]
+  return { start, end, isCounted: word?.type === 'word' && word.meaning === 'output' && end - start === 1 }
 }
 
 const isUnread = (token: Token): boolean => token.role === undefined && token.type !== 'line'
