@@ -39,7 +39,7 @@ export function deniedByPower({ input, outputs }: Read): string[] {
 const watts = /(?<![\p{L}\d.,-])(\d+(?:[.,]\d+)?)\s?W(?:ATTS?)?(?![\p{L}\d])/gu
 const several = /\d\s?M?A\s*[X×*]\s*[2-9](?!\d)|(?<![\d.,])[2-9]\s*[X×*]\s*\d+(?:[.,]\d+)?\s?M?A(?!\p{L})/u
 const resting =
-  /(\d+(?:[.,]\d+)?)\s?(M?)A\s*[(,]?\s*(?:IN |AT |IM |EN |IN DER )?(?:STAND-?\s?BY|IDLE|QUIESCENT|SLEEP|NO SIGNAL|BEREITSCHAFT|RUHESTROM|VEILLE|REPOS|REPOSO|RIPOSO|ESPERA|RUST|VILA|HVILE|CZUWANI|DYŻUR|ОЖИДАНИ|ДЕЖУРН|待機|待机|대기)/gu
+  /(?<!\d)(\d{1,6}(?:[.,]\d{1,6})?)\s?(M?)A\s*[(,]?\s*(?:IN |AT |IM |EN |IN DER )?(?:STAND-?\s?BY|IDLE|QUIESCENT|SLEEP|NO SIGNAL|BEREITSCHAFT|RUHESTROM|VEILLE|REPOS|REPOSO|RIPOSO|ESPERA|RUST|VILA|HVILE|CZUWANI|DYŻUR|ОЖИДАНИ|ДЕЖУРН|待機|待机|대기)/gu
 
 /**
  * Demands of a machine that other words of its plate deny: watts that are more than volts times amperes, "1 A × 3", a current in standby.

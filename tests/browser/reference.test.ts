@@ -25,7 +25,7 @@ describe.skipIf(withoutBrowser)('the reference in a browser', { timeout: 90_000 
   })
 
   it('without scripts: the meaning of a word opens and closes at its field by keyboard', async () => {
-    const { page, close } = await visit('/', 360, { javaScriptEnabled: false })
+    const { page, close } = await visit('/?at=supply', 360, { javaScriptEnabled: false })
     const meaning = page.locator('#term-inlet')
     expect(await meaning.isVisible()).toBe(false)
     await page.focus('button[popovertarget=term-inlet]')

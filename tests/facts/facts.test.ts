@@ -117,7 +117,9 @@ it('no view names a box of a check by hand', () => {
 })
 
 it('every box of a thing stands in one place of its form', () => {
-  const form = { values: {}, errors: {}, shown: {}, read: {} }
+  // a row shows where it holds something
+  const values = Object.fromEntries(boxes.map(({ name }) => [name, '1']))
+  const form = { values, errors: {}, shown: {}, read: {} }
   for (const part of ['site', 'supply', 'device', 'cord', 'converter'] as const) {
     const { plate, ahead, folds } = factSection(part, form, true)
     const shown = [

@@ -35,11 +35,11 @@ describe('the least current of an output, told in one row', () => {
     })
   })
 
-  it('has its box in every row of outputs', () => {
-    const form = { values: {}, errors: {}, shown: {}, read: {} }
+  it('has its box in every row of outputs: those that hold something, and one more', () => {
+    const form = { values: { out1: '5', out2: '12' }, errors: {}, shown: {}, read: {} }
     const rows = factSection('supply', form, true).folds.flatMap((fold) => fold.rows)
     expect(
       rows.flatMap(({ fields }) => fields.filter(({ label }) => label === 'Least current').map(({ name }) => name)),
-    ).toEqual([1, 2, 3, 4, 5, 6].map((row) => `out${row}least`))
+    ).toEqual([1, 2, 3].map((row) => `out${row}least`))
   })
 })

@@ -62,7 +62,7 @@ beforeAll(async () => {
   await post(job, {
     name: typed.name,
     note: typed.note,
-    drawn: '0,85',
+    drawn: '0,85 A',
     seen: /name="seen" value="([^"]+)"/.exec((await get(job)).text)?.[1] ?? '',
   })
   await post(`${job}/readings`, { key: step, value: '12,25' })
@@ -248,7 +248,7 @@ describe('a page for a reader who writes a decimal comma', () => {
     const selected = { type: 'switch-mode', inlet: 'C8', supply: typed.plate, rownote: typed.note }
     expect((await post(edit.replace('/edit', ''), { ...boxes, ...selected, version })).status).toBe(303)
     expect((await request(test.app).get(api)).body.supply).toEqual(before.supply)
-    expect((await both(pages['a job'] ?? '')).comma).toContain('name="drawn" value="0,85"')
+    expect((await both(pages['a job'] ?? '')).comma).toContain('name="drawn" value="0,85 A"')
   })
 
   it('gets the parts of a page likewise, and the errors', async () => {

@@ -36,6 +36,8 @@ describe('the tables of the reference', () => {
     ]
     // kinds of values, checks, and look-ups over the rows of other files
     const mechanism = [
+      // its words stand among those of hazard
+      'isolationWords',
       'source',
       'sourced',
       'frozen',

@@ -1,4 +1,4 @@
-import { Missing } from '../../store/errors.js'
+import { Missing, StorageFault } from '../../store/errors.js'
 import type { Draft, Store } from '../../store/store.js'
 
 /** What stands in the workshop, the same for every job. */
@@ -48,6 +48,16 @@ export async function readAtHand(store: Store): Promise<AtHand> {
     return { ...nothingAtHand, ...(await store.get<AtHand>('at-hand', atHandId)).body }
   } catch (error) {
     if (error instanceof Missing) return nothingAtHand
+    throw error
+  }
+}
+
+/** The same for a page that works without records: nothing at hand where they cannot be read. */
+export async function atHandIfReadable(store: Store): Promise<AtHand> {
+  try {
+    return await readAtHand(store)
+  } catch (error) {
+    if (error instanceof StorageFault) return nothingAtHand
     throw error
   }
 }

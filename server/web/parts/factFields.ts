@@ -107,6 +107,7 @@ const layouts = {
     legend: 'Where it will be used',
     hint: 'Leave out what you do not know, here and everywhere: it is counted as not known, never guessed.',
     key: 'site',
+    folds: [{ summary: 'Add: what stands behind the socket', keys: ['site'] }],
   },
   supply: {
     legend: 'The supply',
@@ -157,6 +158,7 @@ const layouts = {
     legend: 'A voltage converter',
     hint: 'Only if one stands between the wall and the supply.',
     key: 'converter',
+    folds: [{ summary: 'Add: what else it feeds, and its earth', keys: ['converter'] }],
   },
   readings: {
     legend: 'What was read',

@@ -1,5 +1,5 @@
 import { Router } from 'express'
-import { readAtHand } from '../../../bench/atHand/atHand.js'
+import { atHandIfReadable } from '../../../bench/atHand/atHand.js'
 import { answerCheck } from '../../../chain/answer.js'
 import type { LabelReading, PlateOf } from '../../../plate/labelReading.js'
 import { readPlate } from '../../../plate/readPlate.js'
@@ -39,7 +39,7 @@ export function checkPageRoutes({ store }: Context): Router {
       response: judged,
       at,
       // only an empty form begins with a place
-      place: lastPlace(request) ?? (form.empty ? (await readAtHand(store)).country : null),
+      place: lastPlace(request) ?? (form.empty ? (await atHandIfReadable(store)).country : null),
     })
     if (usable?.site.country) rememberPlace(response, usable.site.country)
     if (wantsFragment(request)) response.set('HX-Replace-Url', whole)

@@ -1,5 +1,5 @@
 import { Router } from 'express'
-import { readAtHand } from '../../../bench/atHand/atHand.js'
+import { atHandIfReadable } from '../../../bench/atHand/atHand.js'
 import type { Context } from '../../context.js'
 import { show, wantsFragment } from '../../page.js'
 import { firstPowerQuery, readFirstPowerForm, withLampsAtHand } from './form.js'
@@ -9,7 +9,7 @@ import { firstPowerView } from './view.js'
 export function firstPowerPageRoutes({ store }: Context): Router {
   const router = Router()
   router.get('/first-power', async (request, response) => {
-    const form = readFirstPowerForm(withLampsAtHand(request.query, await readAtHand(store)))
+    const form = readFirstPowerForm(withLampsAtHand(request.query, await atHandIfReadable(store)))
     const { values } = form.state
     const query = firstPowerQuery(values)
     const address = query === '' ? '/first-power' : `/first-power?${query}`
