@@ -30,7 +30,7 @@ export function assessPrepared(
   )
 }
 
-/** Everything between the wall and the supply: the same for every machine, so a shelf judges it once per supply. */
+/** Everything between the wall and the supply, as far as it hangs on the machine for that machine. */
 export function judgeSupplySide(
   site: PreparedSite,
   supply: PreparedSupply,

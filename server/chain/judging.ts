@@ -8,6 +8,9 @@ import { mainsTopics, pairTopics, type TopicName } from './index.js'
 import { isolation } from './isolation.js'
 import type { Judgement } from './judgement.js'
 import { machineAlone } from './machineAlone.js'
+import { mainsFrequency } from './mainsFrequency.js'
+import { speed } from './speed.js'
+import { starting } from './starting.js'
 import { supplyAlone } from './supplyAlone.js'
 
 /** A topic as it judges one arrangement. */
@@ -30,6 +33,11 @@ const without = (...left: readonly Link[]): Link[] => linkOrder.filter((link) =>
 
 /** What the words of a plate decide by themselves, whatever it is joined to. */
 const byWords: readonly PairJudging[] = [isolation, charging, hazardWords]
+
+/** Topics of the mains side that hang on the machine as well: a shelf judges them pair by pair, */
+export const mainsOfPair: readonly MainsJudging[] = [mainsFrequency, speed, starting]
+/** and these once for a supply, whatever machine it feeds. */
+export const mainsOfSupply: readonly MainsJudging[] = mainsTopics.filter((topic) => !mainsOfPair.includes(topic))
 
 /** A block with the wall plug on it has neither cord nor inlet. */
 const ofTheCord: readonly TopicName[] = ['cord', 'inlet']

@@ -22,7 +22,7 @@ export interface Topic<Name extends string, Situation> {
   judge(situation: Situation): readonly Judgement[]
 }
 
-/** A topic between the wall and the supply: it asks nothing of the machine. */
+/** A topic between the wall and the supply; one that looks at the machine as well is entered in `mainsOfPair`. */
 export const mainsTopic = <const Name extends string>(topic: Topic<Name, MainsSituation>) => topic
 
 /** A topic between the supply and the machine. */

@@ -2,6 +2,7 @@ import { judgePair, judgeSupplySide, mainsRatioOf, verdictOf } from '../../chain
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../../chain/case/situation.js'
 import { byWorst, type Finding, outcomes, type TopicName, type Verdict } from '../../chain/finding.js'
 import { type Judged, toFinding } from '../../chain/judgement.js'
+import { mainsOfPair, mainsOfSupply } from '../../chain/judging.js'
 import { silenced } from '../../chain/silenced.js'
 
 /**
@@ -10,16 +11,29 @@ import { silenced } from '../../chain/silenced.js'
  */
 const ofTheCord: ReadonlySet<TopicName> = new Set(['socket', 'cord', 'inlet'])
 
-/** What stands between the wall and a supply, whatever machine it feeds. */
+const ofTheSupply = mainsOfSupply.filter(({ name }) => !ofTheCord.has(name))
+
+/** A supply at a place, with what stands between the wall and it, whatever machine it feeds. */
 export interface SupplySide {
+  site: PreparedSite
+  supply: PreparedSupply
   judged: Judged[]
   mainsRatio: number | null
 }
 
 export const supplySide = (site: PreparedSite, supply: PreparedSupply): SupplySide => ({
-  judged: judgeSupplySide(site, supply).filter(({ topic }) => !ofTheCord.has(topic)),
+  site,
+  supply,
+  judged: judgeSupplySide(site, supply, null, null, null, ofTheSupply),
   mainsRatio: mainsRatioOf(site, supply),
 })
+
+/** Everything between the wall and one machine; of equals what is about the pair comes first. */
+export const judgeMatch = ({ site, supply, judged, mainsRatio }: SupplySide, device: PreparedDevice): Judged[] => [
+  ...judgePair(supply, device, mainsRatio),
+  ...judgeSupplySide(site, supply, null, null, device, mainsOfPair),
+  ...judged,
+]
 
 export interface Pairing {
   verdict: Verdict
@@ -30,8 +44,8 @@ export interface Pairing {
 }
 
 /** Judges one supply for one machine. */
-export function pairing(side: SupplySide, supply: PreparedSupply, device: PreparedDevice): Pairing {
-  const judged = [...judgePair(supply, device, side.mainsRatio), ...side.judged]
+export function pairing(side: SupplySide, device: PreparedDevice): Pairing {
+  const judged = judgeMatch(side, device)
   const [worst] = silenced(judged.map((one) => toFinding(one.topic, one))).toSorted(byWorst)
   return {
     verdict: verdictOf(judged),

@@ -1,7 +1,6 @@
-import { judgePair } from '../../chain/assessPrepared.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../../chain/case/situation.js'
 import { byWorst, type Outcome, type TopicName } from '../../chain/finding.js'
-import { supplySide } from './matches.js'
+import { judgeMatch, supplySide } from './matches.js'
 
 /** The worst that stands between the wall and one machine by one supply, and the topic it comes from. */
 export interface Cell {
@@ -11,9 +10,9 @@ export interface Cell {
 
 /** Of equals the one about the pair; of nothing to judge, that everything is still to be found out. */
 export function matrixRow(site: PreparedSite, supply: PreparedSupply, devices: readonly PreparedDevice[]): Cell[] {
-  const { judged, mainsRatio } = supplySide(site, supply)
+  const side = supplySide(site, supply)
   return devices.map((device) => {
-    const [worst] = [...judgePair(supply, device, mainsRatio), ...judged].toSorted(byWorst)
+    const [worst] = judgeMatch(side, device).toSorted(byWorst)
     return worst ? { outcome: worst.outcome, topic: worst.topic } : { outcome: 'unknown', topic: 'output-voltage' }
   })
 }

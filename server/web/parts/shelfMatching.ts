@@ -35,7 +35,7 @@ export function shelfMatching(store: Store): ShelfMatching {
       const { rows } = await store.listWhole<ShelfSupply>('supply', everything)
       const matches = await eachInTurn(rows, (kept) => {
         const supply = supplyOf(kept)
-        return { id: kept.id, name: kept.name, ...pairing(supplySide(site, supply), supply, device) }
+        return { id: kept.id, name: kept.name, ...pairing(supplySide(site, supply), device) }
       })
       return ranked(matches)
     },
@@ -46,7 +46,7 @@ export function shelfMatching(store: Store): ShelfMatching {
       const matches = await eachInTurn(rows, (kept) => ({
         id: kept.id,
         name: kept.name,
-        ...pairing(side, supply, deviceOf(kept)),
+        ...pairing(side, deviceOf(kept)),
       }))
       return ranked(matches)
     },
