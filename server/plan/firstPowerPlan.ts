@@ -72,7 +72,7 @@ export interface FirstPowerStage {
   sources: Source[]
 }
 
-/** The bring-up, gates and four stages, for one supply and one machine, worked out from one check. */
+/** The bring-up, gates and the stages that its arrangement has, worked out from one check. */
 export interface FirstPowerPlan {
   mains: { voltageV: number; frequencyHz: number } | null
   /** what the supply is plugged into: through a converter, the wall is not what it may meet */

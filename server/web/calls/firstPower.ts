@@ -111,7 +111,7 @@ export const firstPowerCalls: readonly Call[] = [
   ),
   worksOut(
     'first-power',
-    'The four stages of a first power-up, worked out from a check',
+    'The stages of a first power-up, worked out from a check',
     bench.firstPowerSchema,
     answers.firstPowerAnswer,
     ({ check, ...options }) => {
