@@ -47,14 +47,23 @@ function readBefore(earlier: readonly Reading[], limits: ReadingLimits | null): 
   return last?.value == null ? null : inUnit(last.value, last.unit, limits.unit)
 }
 
-/** Nothing that needs power is taken while the job is stopped; the step of the stop itself may be measured once more. */
+/**
+ * Nothing that needs power is taken while the job is stopped, by what was found at the bench or by its check. A step
+ * that says nothing of its power, and one that the plan does not have, may need it.
+ */
 function refuseStopped(job: Job, key: string, path: string): void {
-  const power = limitsFor(job, key)?.power ?? 'none'
-  const [stop] = openStops(job).filter((one) => one.key !== key)
-  if (!stop || power === 'none') return
+  if (limitsFor(job, key)?.power === 'none') return
+  const [stop] = openStops(job)
+  if (stop)
+    throw new Unfit(
+      path,
+      `This job is stopped: ${stop.title} ${stop.action} This step needs power, so nothing is kept of it before the cause of the stop is written down.`,
+    )
+  if (job.assessment.verdict !== 'do-not-connect') return
+  const found = job.assessment.findings.find(({ outcome }) => outcome === 'stop')
   throw new Unfit(
     path,
-    `This job is stopped: ${stop.title} ${stop.action} This step needs power, so nothing is kept of it before the cause of the stop is written down.`,
+    `The check of this job says not to connect: ${found?.title ?? ''} This step needs power, so nothing is kept of it before that is changed and the check judged again.`,
   )
 }
 

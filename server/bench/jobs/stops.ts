@@ -1,11 +1,10 @@
 import { createHash } from 'node:crypto'
 import { alarmIn } from '../../plan/alarm.js'
-import { heldAgainst } from '../../plan/limits.js'
 import { say } from '../../words/phrase.js'
 import { amperes } from '../../words/quantity.js'
 import { tell } from '../../words/tell.js'
 import type { Job, Observations } from './job.js'
-import { limitsFor } from './laterLimits.js'
+import { limitsFor, limitsOfJob } from './laterLimits.js'
 
 /** Something that holds the job until a person wrote its cause, or took it back. */
 export interface Stop {
@@ -38,6 +37,17 @@ const markOf = (box: string, seen: string): string =>
 
 const switchOff = 'Switch off, unplug, let it discharge, and find the cause before anything else is tried.'
 
+/** What the machine may draw [A]: the highest limit of a current under power, of the last stage that has one; null where none has. */
+function mostDrawnA(job: Pick<Job, 'limits'>): number | null {
+  const currents = limitsOfJob(job).flatMap(({ key, unit, power, high }) =>
+    unit === 'A' && high !== null && (power === 'mains' || power === 'low-voltage')
+      ? [{ stage: key.split('.', 1)[0], high }]
+      : [],
+  )
+  const last = currents.at(-1)?.stage
+  return last === undefined ? null : Math.max(...currents.filter(({ stage }) => stage === last).map(({ high }) => high))
+}
+
 /** Stops among what was observed: words that tell of a fault, and a current above what the machine may draw. */
 function observedStops(job: Held): Stop[] {
   const { observations, assessment } = job
@@ -54,10 +64,9 @@ function observedStops(job: Held): Stop[] {
     return seen !== null && alarmIn(seen) !== null ? [stop(box, seen, `Written down: “${seen}”.`)] : []
   })
   const { drawnA } = observations
-  const limits = limitsFor(job, 'together.drawn') ?? limitsFor(job, 'full.drawn')
-  if (drawnA === null || limits?.unit !== 'A' || limits.high === null) return words
-  if (heldAgainst(drawnA, limits, null).as === 'within') return words
-  const title = tell(say`${amperes(drawnA)} drawn, more than the ${amperes(limits.high)} it may draw.`)
+  const mostA = mostDrawnA(job)
+  if (drawnA === null || mostA === null || drawnA <= mostA) return words
+  const title = tell(say`${amperes(drawnA)} drawn, more than the ${amperes(mostA)} it may draw.`)
   return [...words, stop('Current drawn', String(drawnA), title)]
 }
 
