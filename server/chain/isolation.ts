@@ -1,9 +1,13 @@
+import { says } from '../plate/sayings.js'
 import { type HazardMeaning, hazardMeanings, hazardRule } from '../tables/hazardWords.js'
 import { isolationInsulation } from '../tables/safetyTestLimits.js'
+import { touchAc, touchDc } from '../tables/thresholds.js'
 import { say } from '../words/phrase.js'
-import type { PairSituation } from './case/situation.js'
+import { volts } from '../words/quantity.js'
+import type { PairSituation, PreparedSupply, Rail } from './case/situation.js'
 import { hazardsOf, hazardTitle, judgeHazard, leaveIt } from './hazardFinding.js'
 import { clear, type Judgement, stop, together, unknown } from './judgement.js'
+import { railText } from './matching/railText.js'
 import { notReadOn } from './openPhrases.js'
 import { pairTopic } from './topic.js'
 
@@ -30,13 +34,13 @@ export const isolation = pairTopic({
       example: { supply: { label: 'NOT ISOLATED FROM MAINS' } },
     },
     unknown: {
-      rule: say`A plate says that the plus is joined to earth or case, or supply and machine join different poles to it; or it speaks of isolation in words that were not read.`,
+      rule: say`A plate says that the plus is joined to earth or case, or supply and machine join different poles to it; it speaks of isolation in words that were not read; the unit is made for mains of either kind, AC or DC, and is no switch-mode one; or its output is dangerous to touch.`,
       example: { device: { label: 'POSITIVE EARTH' } },
     },
     caution: {
       rule: say`The supply is an autotransformer, and the machine takes mains itself.`,
       example: {
-        supply: { label: 'AUTOTRANSFORMER', outputs: [{ kind: 'ac', voltageV: 120, currentA: 2 }] },
+        supply: { label: 'AUTOTRANSFORMER', outputs: [{ kind: 'ac', voltageV: 120, currentA: 2 }], plug: null },
         device: { label: 'INPUT 120V~ 60Hz 40W', inputs: null },
       },
     },
@@ -51,6 +55,8 @@ export const isolation = pairTopic({
       ...poles(situation),
       ...polesEntered(situation),
       ...entered(situation),
+      ...dangerous(situation),
+      ...eitherKind(situation),
       ...notReadOn(situation, 'isolation'),
     ])
   },
@@ -88,6 +94,44 @@ function entered({ supply }: PairSituation): Judgement[] {
       working: [],
       action: [action, leaveIt],
       sources: [isolationInsulation.source, hazardRule],
+    })),
+  ]
+}
+
+/** The output that is dangerous to touch: more than the limits of extra-low voltage. */
+export const dangerousRail = ({ rails }: Pick<PreparedSupply, 'rails'>): Rail | null =>
+  rails.find(
+    ({ kind, voltageV, voltageMaxV }) =>
+      Math.max(Math.abs(voltageV), Math.abs(voltageMaxV ?? 0)) > (kind === 'ac' ? touchAc : touchDc).value,
+  ) ?? null
+
+/** A transformer for a machine that takes mains gives mains, through a mains socket; anything else that high is met by no one here. */
+function dangerous({ supply, device }: PairSituation): Judgement[] {
+  const rail = dangerousRail(supply)
+  const { outerMm, innerMm } = supply.plug
+  if (rail === null || (device.takesMains && outerMm === null && innerMm === null)) return []
+  return [
+    unknown(() => ({
+      title: say`${railText(rail)} is dangerous to touch: more than ${volts(touchDc.value)} DC or ${volts(touchAc.value)} AC`,
+      why: say`Plug, jack and every test lead on it can give a fatal shock, and its capacitors keep it after the mains is off.`,
+      working: [],
+      action: [say`Do not measure, load or connect it.`, leaveIt],
+      sources: [touchDc.source, touchAc.source],
+    })),
+  ]
+}
+
+/** A set for AC and DC mains has no mains transformer: its chassis may be joined to the mains. */
+function eitherKind({ supply }: PairSituation): Judgement[] {
+  if (!says(supply.facts.label, 'mains of either kind') || supply.technology === 'switch-mode') return []
+  if (supply.facts.isolated === true) return []
+  return [
+    unknown(() => ({
+      title: say`The plate takes AC and DC mains: there is no mains transformer in it, and nothing says what isolates it`,
+      why: say`In sets for both kinds the chassis is usually joined to one side of the mains: touching it, or anything plugged into it, can kill.`,
+      working: [],
+      action: [say`Do not plug it in, and touch no metal of it.`, leaveIt],
+      sources: [hazardRule],
     })),
   ]
 }

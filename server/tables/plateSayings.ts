@@ -16,6 +16,7 @@ export type Saying =
   | 'three-phase'
   | 'turns with the mains'
   | 'either kind'
+  | 'mains of either kind'
   | 'sets itself'
   | 'taken back'
   | 'output'
@@ -146,6 +147,21 @@ export const plateSayings: readonly PlateSaying[] = frozen([
   ),
   says('either kind', 'ja', '交直両用'),
   says('either kind', 'zh', '交直流两用', '交直流'),
+
+  says(
+    'mains of either kind',
+    'any',
+    '\\d{3}\\s*V?\\s*(?:≂|AC\\s*[-/+&]\\s*DC|DC\\s*[-/+&]\\s*AC|~\\s*[/+&]?\\s*[=⎓]|[=⎓]\\s*[/+&]?\\s*~)',
+    '(?:≂|AC\\s*[-/+&]\\s*DC|DC\\s*[-/+&]\\s*AC|~\\s*[/+&]?\\s*[=⎓])\\s*\\d{3}\\s*V?',
+  ),
+  whole(
+    'mains of either kind',
+    'de',
+    '(?:GW|GS)\\s*[-/+]\\s*WS',
+    'WS\\s*[-/+]\\s*(?:GW|GS)',
+    'Gleich- (?:und|oder) Wechselstrom',
+  ),
+  whole('mains of either kind', 'fr', 'courants? continus? (?:et|ou) alternatifs?', 'alternatif (?:et|ou) continu'),
 
   says(
     'sets itself',

@@ -50,6 +50,18 @@ export const voltageCautionBelow = threshold(
   ),
 )
 
+/** Highest output voltages that are not dangerous to touch. */
+export const touchDc = threshold(
+  60,
+  'V',
+  fromMemory('IEC 60950-1, clause 2.2.2', 'safety extra-low voltage: up to 60 V d.c.'),
+)
+export const touchAc = threshold(
+  50,
+  'V',
+  fromMemory('IEC 60364-4-41', 'conventional touch voltage limit: 50 V a.c.; in small and wet rooms less'),
+)
+
 /** Mains frequency. */
 export const frequencyMatch = threshold(
   0.01,

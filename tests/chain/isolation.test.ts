@@ -1,43 +1,60 @@
 import { describe, expect, it } from 'vitest'
-import { assess } from '../support/told.js'
-import { changed, outcomesOn } from './cases.js'
+import { assessCase } from '../../server/chain/assess.js'
+import { prepareCase } from '../../server/chain/case/case.js'
+import { assess, planFirstPower } from '../support/told.js'
+import { changed } from './cases.js'
 
-describe('isolation', () => {
-  it('lets an autotransformer feed a machine that takes mains, with care', () => {
-    const request = changed({
-      supply: { label: 'AUTOTRANSFORMER', outputs: [{ kind: 'ac', voltageV: 120, currentA: 2 }] },
-      device: { label: 'INPUT 120V~ 50Hz 40W', inputs: null },
-    })
-    expect(outcomesOn('isolation', request)).toEqual(['caution'])
+const withOutput = (kind: 'dc' | 'ac', voltageV: number) =>
+  changed({
+    supply: { label: null, outputs: [{ kind, voltageV, currentA: 0.5 }] },
+    device: { label: null, inputs: [{ kind, voltageV, currentA: 0.1 }] },
   })
-  it('stops an autotransformer for a jack that can be touched', () => {
-    expect(outcomesOn('isolation', changed({ supply: { label: 'SPARTRAFO' } }))).toEqual(['stop'])
-  })
-  it('asks where the two join other poles to earth', () => {
-    const request = changed({ supply: { label: '-VE GROUNDED' }, device: { label: '+VE CHASSIS' } })
-    expect(outcomesOn('isolation', request)).toEqual(['unknown'])
-  })
-  it('says nothing of a minus on earth alone', () => {
-    expect(outcomesOn('isolation', changed({ supply: { label: '-VE GROUNDED' } }))).toEqual([])
-  })
+
+const outcome = (check: Parameters<typeof assess>[0]) =>
+  assess(check).findings.find(({ topic }) => topic === 'isolation')?.outcome
+
+describe('an output that is dangerous to touch', () => {
+  // IEC 60950-1 has 60 V d.c. as the end of safety extra-low voltage, IEC 60364-4-41 50 V a.c. as the touch voltage limit
   it.each([
-    { isolated: true, label: null, outcomes: ['clear'], why: 'tested, and no plate says otherwise' },
-    { isolated: false, label: null, outcomes: ['stop'], why: 'found not to be' },
-    { isolated: null, label: null, outcomes: [], why: 'nothing said' },
-    { isolated: true, label: 'NOT ISOLATED FROM MAINS', outcomes: ['stop'], why: 'tested, against the plate' },
-    { isolated: false, label: 'NOT ISOLATED FROM MAINS', outcomes: ['stop'], why: 'both' },
-    { isolated: true, label: '+VE CHASSIS', outcomes: ['unknown'], why: 'tested, and the plus on the case' },
-  ] as const)('by what was entered of the output and its plate: $why', ({ isolated, label, outcomes }) => {
-    expect(outcomesOn('isolation', changed({ supply: { isolated, label } }))).toEqual(outcomes)
+    ['dc', 60, undefined],
+    ['dc', 60.5, 'unknown'],
+    ['dc', -300, 'unknown'],
+    ['ac', 50, undefined],
+    ['ac', 51, 'unknown'],
+  ] as const)('%s %d V: %s', (kind, voltageV, expected) => {
+    expect(outcome(withOutput(kind, voltageV))).toBe(expected)
   })
-  it('stops a machine with a live chassis, whatever its supply is', () => {
-    const request = changed({ supply: { isolated: true }, device: { label: 'HOT CHASSIS' } })
-    expect(outcomesOn('isolation', request)).toEqual(['stop'])
+
+  it('is planned with no stage that puts it on the mains', () => {
+    const of = prepareCase(withOutput('dc', 300))
+    const { stages } = planFirstPower(of, assessCase(of), {})
+    expect(stages.find(({ name }) => name === 'supply-alone')?.steps).toEqual([])
+    expect(stages.flatMap(({ steps }) => steps).filter(({ power }) => power === 'mains')).toEqual([])
   })
-  it('silences everything that would put power on an output that is not isolated, and leaves the rest to qualified hands', () => {
-    const { findings } = assess(changed({ supply: { isolated: false, plug: { polarity: null } } }))
-    expect(findings.flatMap(({ actions }) => actions).filter(({ power }) => power !== 'none')).toEqual([])
-    const stop = findings.find(({ topic }) => topic === 'isolation')
-    expect(stop?.actions.some(({ who }) => who === 'qualified')).toBe(true)
+})
+
+describe('a set for mains of either kind', () => {
+  const builtIn = (label: string) => ({
+    arrangement: 'built-in' as const,
+    site: { country: 'DE', socket: 'F' },
+    supply: {},
+    device: { label, mains: { inlet: 'C8' } },
+    cord: { plug: 'CEE 7/16', connector: 'C7', ratedV: 250, ratedA: 2.5, earthed: false },
+  })
+
+  it.each(['230V AC/DC 40W', '220V GW/WS 40W', '220V≂ 40W', 'AC-DC 220V 40W', '220V~/= 40W'])(
+    '%s: what isolates it is not known',
+    (label) => {
+      expect(outcome(builtIn(label))).toBe('unknown')
+    },
+  )
+
+  it.each(['230V~ 50Hz 40W', '230V AC 40W'])('%s is none', (label) => {
+    expect(outcome(builtIn(label))).toBeUndefined()
+  })
+
+  it('is none where only the name of the thing says AC/DC', () => {
+    const label = 'AC/DC ADAPTER INPUT 100-240V~ 50/60Hz 0.5A OUTPUT 12V DC 2A'
+    expect(outcome(changed({ supply: { label, input: null, outputs: null, technology: null } }))).toBeUndefined()
   })
 })
