@@ -38,8 +38,10 @@ export const starting = mainsTopic({
     const { device, converter, site } = situation
     const motor = device?.motor
     if (motor !== 'induction' && motor !== 'synchronous' && motor !== 'universal') return []
-    if (converter) return [behindConverter(situation, converter.ratedVA)]
-    return peaky.includes(site.source) ? [fromPeaky(motorStart[motor])] : []
+    return [
+      ...(converter ? [behindConverter(situation, converter.ratedVA)] : []),
+      ...(peaky.includes(site.source) ? [fromPeaky(motorStart[motor])] : []),
+    ]
   },
 })
 

@@ -38,6 +38,19 @@ describe('the start of a motor on the mains', () => {
     expect(worst(silent)).toBe('unknown')
   })
 
+  // a converter passes on what the start asks for: 3 × 30 VA = 90 VA are within its 200 VA, and the source gives up as before
+  it.each(['generator', 'inverter-sine', 'inverter-stepped'] as const)(
+    'asks for care of a %s in front of a converter as well',
+    (source) => {
+      const of = (ratedVA: number | null) =>
+        assess(recorder('induction', rated(ratedVA), source))
+          .findings.filter(({ topic }) => topic === 'starting')
+          .map(({ outcome }) => outcome)
+      expect(of(200)).toEqual(['caution', 'clear'])
+      expect(of(null)).toEqual(['unknown', 'caution'])
+    },
+  )
+
   it('asks for care of an inverter or a generator, and is no matter on the wall or without such a motor', () => {
     expect(worst(recorder('universal', null, 'inverter-sine'))).toBe('caution')
     expect(worst(recorder('synchronous', null, 'generator'))).toBe('caution')
