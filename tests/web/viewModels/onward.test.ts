@@ -14,7 +14,28 @@ describe('the way on from a check', () => {
       position: 'mains',
       volts: '230',
       former: '120',
-      amps: '0.25',
+      // 120 V × 0.25 A = 30 VA; 30 VA / 230 V
+      amps: expect.stringMatching(/^0\.1304/),
+    })
+  })
+
+  it('fills in the fuse of a machine with its supply inside, printed or entered', () => {
+    const check = (device: CheckRequest['device']): CheckRequest => ({
+      arrangement: 'built-in',
+      site: { country: 'DE' },
+      supply: {},
+      device,
+    })
+    // 60 VA / 230 V = 0.2609 A
+    expect(parameters(ways(check({ label: '230V 50Hz 60VA FUSE T500mAH250V' })).fuse)).toEqual({
+      prescribed: 'T500mAH250V',
+      position: 'mains',
+      volts: '230',
+      amps: expect.stringMatching(/^0\.26/),
+    })
+    expect(parameters(ways(check({ label: '120V 60Hz', mains: { fuse: 'T2A' } })).fuse)).toMatchObject({
+      marking: 'T2A',
+      former: '120',
     })
   })
 

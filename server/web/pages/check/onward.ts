@@ -1,7 +1,10 @@
+import { mainsSideOf } from '../../../chain/case/case.js'
+import { prepareSite } from '../../../chain/case/prepareSite.js'
 import type { CheckRequest } from '../../../chain/case/request.js'
 import type { CheckResponse } from '../../../chain/finding.js'
+import { fuseRequestOf } from '../../../chain/fuse.js'
+import { reachOf } from '../../../chain/reach.js'
 import { figures } from '../../../facts/address.js'
-import { mainsOf } from '../../../tables/mains.js'
 import { fuseQuery } from '../fuse/form.js'
 
 /** Where a check leads on to, with its values filled in. */
@@ -13,34 +16,23 @@ export interface Onward {
   check: string
 }
 
-/** What reaches the supply: a converter's output, else the voltage given, else the country's where it has but one. */
-function suppliedV({ converter, site }: CheckRequest): number | null {
-  if (converter) return converter.outputV
-  if (site.voltageV != null) return site.voltageV
-  const [only, second] = site.country ? (mainsOf(site.country)?.systems ?? []) : []
-  return only && !second ? only.voltageV : null
-}
+const typed = (value: number | null | undefined): string => (value == null ? '' : figures(value))
 
-/** The single voltage a plate names, where it names but one [V]. */
-function plateV(request: CheckRequest, response: CheckResponse): number | null {
-  const [only, second] = request.supply.input?.voltages ?? response.readings.supply?.input?.voltages ?? []
-  return only && !second && only.min === only.max ? only.min : null
-}
-
-function fuseAddress(request: CheckRequest, response: CheckResponse): string {
-  const volts = suppliedV(request)
+function fuseAddress(request: CheckRequest, { readings }: CheckResponse): string {
+  const [mains, other] = prepareSite(request.site).systems
+  const reach = mains && !other ? reachOf(mains, request.converter ?? null) : null
   // without a voltage the review cannot begin, and an empty form is friendlier than a fault
-  if (volts === null) return '/fuse'
-  const { supply } = response.readings
-  const amps = request.supply.input?.currentA ?? supply?.input?.currentA
-  const former = plateV(request, response)
+  if (reach === null || reach.voltageV === null) return '/fuse'
+  const asked = fuseRequestOf({ supply: mainsSideOf(request, (_text, side) => readings[side]!), reach })
+  if (!asked) return '/fuse'
+  const { marking, prescribed, position, circuit, formerVoltageV } = asked
   return `/fuse?${fuseQuery({
-    marking: request.supply.fuse ?? '',
-    prescribed: supply?.fuse ?? '',
-    position: 'mains',
-    volts: figures(volts),
-    former: former !== null && former !== volts ? figures(former) : '',
-    amps: amps == null ? '' : figures(amps),
+    marking: marking ?? '',
+    prescribed: prescribed ?? '',
+    position,
+    volts: figures(circuit.voltageV),
+    former: typed(formerVoltageV),
+    amps: typed(circuit.currentA),
   })}`
 }
 
