@@ -47,6 +47,11 @@ describe('the page of the first power-up', () => {
     expect(html).not.toContain('id="result"')
   })
 
+  it('asks what there is, and keeps what was answered', async () => {
+    expect((await page({})).html).toMatch(/<select[^>]*name="have"/)
+    expect((await page({ ...matching, have: 'supply-only' })).html).toMatch(/<option value="supply-only" selected/)
+  })
+
   it('plans all four stages from the address of a check, with lamps and a capacitor added', async () => {
     const { status, html } = await page({ ...matching, ...lamps, ...capacitor })
     expect(status).toBe(200)

@@ -142,6 +142,7 @@ export interface FirstPowerPage {
 
 /** Facts of the check that this page asks for itself. */
 const asked = {
+  what: factFields('have'),
   place: factFields('country', 'mains', 'hz'),
   supplyPlate: factFields('supply'),
   supply: factFields('type', 'regulated', 'class', 'inlet', 'plugpol'),
