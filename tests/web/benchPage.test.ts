@@ -90,6 +90,8 @@ describe('one step a screen', () => {
     expect(answer.status).toBe(422)
     expect(plainly(inSight(answer.text))).toMatch(/of which unit\?/)
     expect(inSight(answer.text)).toContain('value="220"')
+    const typed = inSight(answer.text).match(/<input type="text" id="([^"]+)" name="value"/)?.[1] ?? 'no box'
+    expect(inSight(answer.text)).toContain(`<label for="${typed}">`)
     expect((await job()).readings).toEqual([])
   })
 
@@ -114,6 +116,13 @@ describe('one step a screen', () => {
 })
 
 describe('what the phone judges by', () => {
+  it('is put together again where that failed', async () => {
+    vi.resetModules()
+    const fresh = await import('../../server/web/pages/bench/judgeScript.js')
+    await expect(fresh.judgeScript(() => Promise.reject(new Error('out of memory')))).rejects.toThrow('out of memory')
+    expect(await fresh.judgeScript(() => Promise.resolve('made'))).toBe('made')
+  })
+
   it('is put together for browsers from the functions of the server, and needs nothing of node', async () => {
     const script = await judgeScript()
     expect(script.length).toBeLessThan(40_000)

@@ -5,8 +5,12 @@ import { root } from '../../../root.js'
 
 let made: Promise<string> | undefined
 
-/** `judge.ts` as one script for browsers, under the name `judge`; put together once. */
-export const judgeScript = (): Promise<string> => (made ??= put())
+/** `judge.ts` as one script for browsers, under the name `judge`; put together once, and again after a failure. */
+export const judgeScript = (make: () => Promise<string> = put): Promise<string> =>
+  (made ??= make().catch((error: unknown) => {
+    made = undefined
+    throw error
+  }))
 
 async function put(): Promise<string> {
   const { outputFiles } = await build({
