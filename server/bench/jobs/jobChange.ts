@@ -1,7 +1,8 @@
 import { Missing, Stale } from '../../store/errors.js'
+import { tell } from '../../words/tell.js'
 import type { Assessment, Cause, Job, Observations, Part, PartState, Reading, ReadingLimits, Tick } from './job.js'
 import { limitsFor } from './laterLimits.js'
-import { type Given, inUnit, readingFinding } from './readingFinding.js'
+import { type Given, inUnit, limitsText, readingFinding } from './readingFinding.js'
 import { withEarlier } from './rejudge.js'
 import { seenFinding } from './seenFinding.js'
 import { openStops } from './stops.js'
@@ -95,12 +96,23 @@ export function addReading(job: Job, given: Given, mark: TypedMark): Job {
   return { ...job, readings: [...job.readings, reading] }
 }
 
-/** A step without a number, done: as it should be or not. */
+/** What has limits is measured, not looked at; that it is wrong can be said without a number. */
+function refuseUnread({ unit, low, high, notAbove }: ReadingLimits): void {
+  if (unit === null || (low === null && high === null && notAbove == null)) return
+  throw new Unfit(
+    'as',
+    `This step has limits, ${tell(limitsText({ unit, low, high, notAbove }))}: keep the reading, in ${unit}, rather than a tick.`,
+  )
+}
+
+/** A step without a number, done: as it should be or not. Throws {@link Unfit} where it should be a reading. */
 export function addTick(job: Job, { key, as, words }: Pick<Tick, 'key' | 'as' | 'words'>, mark: TypedMark): Job {
   const { id } = mark
   const ticks = job.ticks ?? []
   if (holds(ticks, id)) return job
   refuseFull(ticks, 'steps', 'key')
+  const limits = limitsFor(job, key)
+  if (limits && as === 'as-expected') refuseUnread(limits)
   refuseStopped(job, key, 'words')
   const tick: Tick = {
     id,
@@ -108,15 +120,23 @@ export function addTick(job: Job, { key, as, words }: Pick<Tick, 'key' | 'as' | 
     as,
     words,
     ...stamped(mark),
-    finding: seenFinding({ key, as, words }, limitsFor(job, key)),
+    finding: seenFinding({ key, as, words }, limits),
   }
   return { ...job, ticks: [...ticks, tick], causes: job.causes ?? [] }
 }
+
+/** Letters that a cause takes at least: less says nothing. */
+const fewestLetters = 3
 
 /** Writes the cause of a stop, in the log too: the job goes on from there. */
 export function addCause(job: Job, { of, text }: Pick<Cause, 'of' | 'text'>, { id, at }: Mark): Job {
   const causes = job.causes ?? []
   if (holds(causes, id)) return job
+  if ((text.match(/\p{L}/gu) ?? []).length < fewestLetters)
+    throw new Unfit(
+      'text',
+      `The cause takes at least ${fewestLetters} letters: what was wrong, and what was done about it.`,
+    )
   // a phone that wrote it down without the network knows the step, and not yet the id of its reading
   const stop = openStops(job).find((one) => one.of === of || one.key === of)
   if (!stop) throw new Unfit('of', 'This stop is not open any more: its cause was written, or it was taken back.')
@@ -144,19 +164,26 @@ export function withdraw(job: Job, entryId: string, why: string, { id, at }: Mar
   return addLog(taken, `Taken back at “${step}” (${entry.finding.title}) ${why}`, { id, at })
 }
 
-/** Holds every reading against the limits as they are now, after another plan. */
-export const withReadingsJudged = (job: Job): Job => ({
-  ...job,
-  readings: job.readings.map((reading, index) => {
+/**
+ * Holds every reading against the limits as they are now, after another plan. What holds the job stays the stop it was:
+ * other limits are no cause.
+ */
+export function withReadingsJudged(job: Job, before: Job): Job {
+  const holding = new Set(openStops(before).map(({ of }) => of))
+  const judged = (reading: Reading, index: number): Reading => {
     const limits = limitsFor(job, reading.key)
     const comparable = !limits?.unit || inUnit(reading.value ?? 1, reading.unit, limits.unit) !== null
-    const before = readBefore(job.readings.slice(0, index), limits)
-    return { ...reading, finding: readingFinding(reading, comparable ? limits : null, before) }
-  }),
-  ...(job.ticks && {
-    ticks: job.ticks.map((tick) => ({ ...tick, finding: seenFinding(tick, limitsFor(job, tick.key)) })),
-  }),
-})
+    const earlier = readBefore(job.readings.slice(0, index), limits)
+    return { ...reading, finding: readingFinding(reading, comparable ? limits : null, earlier) }
+  }
+  return {
+    ...job,
+    readings: job.readings.map((reading, index) => (holding.has(reading.id) ? reading : judged(reading, index))),
+    ...(job.ticks && {
+      ticks: job.ticks.map((tick) => ({ ...tick, finding: seenFinding(tick, limitsFor(job, tick.key)) })),
+    }),
+  }
+}
 
 interface PartGiven {
   name: string

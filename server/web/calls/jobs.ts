@@ -91,7 +91,7 @@ export const jobCalls: readonly Call[] = [
           const next = patchJob(job, patch, { id: newId(), at: now() })
           if (!check && plan === undefined) return next
           const { assessment, ...again } = judgedAndPlanned(check ?? job.check, plan ?? null, now())
-          const replanned = withReadingsJudged({ ...next, ...again })
+          const replanned = withReadingsJudged({ ...next, ...again }, next)
           return check ? judgeAgain(replanned, assessment) : replanned
         })
         return recordOf(store, kept)
