@@ -5,6 +5,20 @@ import type { LabelReading } from './labelReading.js'
 const figures =
   /(?<![\p{L}\d.,\-/?_±])(\d+(?:[.,]\d+)?|[\d?_■]*[?_■][\d?_■]*)\s?(K|M)?(VOLTS?|AMPS?|AMPERES?|WATTS?|VA|V|A|W|HZ|SECONDS?|SECS?|MINUTES?|MINS?|В|А|МА|ВТ|ВА|ГЦ|МИН|СЕК|伏|安|瓦|秒|分)(?![\p{L}\d]|-\p{L})/gu
 
+/** Marks of a short or intermittent duty, and a part of something that no word explains [%]. */
+const dutyMark = /(?<![\p{L}\d.\-/])(?:S[2-9]|S10|KB\s?\d+|(?:AB|DB)\s?\d+\s?%|ED)(?![\p{L}\d\-/])/u
+const percent = /\d\s?%/u
+const tolerance = /[±+-]\s?\d+(?:[.,]\d+)?\s?%/u
+/** What a plate gives in percent without changing what it promises. */
+const harmlessPercent =
+  /EFF|EFIC|REND|WIRKUNGSGRAD|HUMID|FEUCHT|R\.?H\b|TOL|RIPPLE|REGULATION|效率|能效|湿度|効率|효율|습도|ВЛАЖН|КПД/u
+
+/** Whether an unread piece has a mark of duty, or a part in percent that may be one. */
+export function hasDutyMark(piece: string): boolean {
+  const upper = foldWord(piece)
+  return dutyMark.test(upper) || (percent.test(upper) && !tolerance.test(upper) && !harmlessPercent.test(upper))
+}
+
 /** How near a figure must be to one that was read to be the same [1]. */
 const same = 0.02
 

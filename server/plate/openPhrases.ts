@@ -4,7 +4,7 @@ import { foldWord } from './fold.js'
 import { hazardText } from './hazardText.js'
 import type { LabelReading } from './labelReading.js'
 import { lexicon } from './lexicon.js'
-import { hasOpenFigure } from './openFigures.js'
+import { hasDutyMark, hasOpenFigure } from './openFigures.js'
 import { tellingOf } from './tellingPieces.js'
 import { WordTree } from './wordTree.js'
 
@@ -44,22 +44,31 @@ const normal = (words: string): string => hazardText(foldWord(words)).text
  * name stands, unless it is one that may turn what was read into its opposite, or a figure that what was read does not explain.
  *
  * @param dismissed  pieces that a person said do not matter; case and spaces do not count
+ * @param protectionClass  as entered, else as printed
  */
-export function openPhrases(reading: LabelReading | null, dismissed: readonly string[]): string[] {
+export function openPhrases(
+  reading: LabelReading | null,
+  dismissed: readonly string[],
+  protectionClass: string | null = reading?.protectionClass ?? null,
+): string[] {
   if (!reading || reading.unread.length === 0) return []
   const settled = new Set(dismissed.map(normal))
   return [...new Set(reading.unread)].filter(
     (piece) =>
       !settled.has(normal(piece)) &&
-      (!isIdentity(piece) || isKind(piece) || tells(piece, reading) || hasOpenFigure(piece, reading)),
+      (!isIdentity(piece) ||
+        // a sign of earth on what is said to have no protective earth
+        (protectionClass === 'II' && /[⏚⏛]/u.test(piece)) ||
+        isKind(piece) ||
+        tells(piece, reading) ||
+        hasOpenFigure(piece, reading)),
   )
 }
 
 /** What a phrase that was not read speaks of, as far as one word in it tells. */
 export function speaksOf(piece: string, of: 'isolation' | 'polarity'): boolean {
-  const { kinds, isOfPolarity } = tellingOf(piece, endOfExplained)
-  // "ISOLATED" alone promises, and only that is not read
-  return of === 'polarity' ? isOfPolarity : kinds.has('isolation') && normal(piece).includes(' ')
+  const { isOfIsolation, isOfPolarity } = tellingOf(piece, endOfExplained)
+  return of === 'polarity' ? isOfPolarity : isOfIsolation
 }
 
 /** "AC" that stands beside nothing: of which side is not known. */
@@ -72,10 +81,15 @@ function isKind(piece: string): boolean {
 
 /** Whether a piece has a word that matters even alone. */
 function tells(piece: string, { input, outputs }: LabelReading): boolean {
-  const { kinds, isOfPolarity } = tellingOf(piece, endOfExplained)
+  const { kinds, isOfPolarity, isOfIsolation } = tellingOf(piece, endOfExplained)
   const isListed =
     (input?.voltages.length ?? 0) > 1 || outputs.length > 1 || outputs.some(({ voltageMaxV }) => voltageMaxV !== null)
-  return isOfPolarity || [...kinds].some((kind) => kind !== 'setting' || !isListed)
+  return (
+    isOfPolarity ||
+    isOfIsolation ||
+    hasDutyMark(piece) ||
+    [...kinds].some((kind) => kind !== 'mains' && (kind !== 'setting' || !isListed))
+  )
 }
 
 /** Where a phrase of two words or more that only names something ends. */

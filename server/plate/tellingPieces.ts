@@ -8,7 +8,7 @@ import { WordTree } from './wordTree.js'
 interface Trees {
   closed: WordTree<TellingKind>
   open: WordTree<TellingKind>
-  polarity: WordTree<PolarityPart>
+  polarity: WordTree<{ part: PolarityPart; everyday: boolean }>
 }
 
 let built: Trees | undefined
@@ -18,12 +18,13 @@ const normal = (words: string): string => hazardText(foldWord(words)).text
 function build(): Trees {
   const closed = new WordTree<TellingKind>()
   const open = new WordTree<TellingKind>()
-  const polarity = new WordTree<PolarityPart>()
+  const polarity: Trees['polarity'] = new WordTree()
   for (const { kind, words } of tellingWords)
     for (const word of words) (word.endsWith('*') ? open : closed).add(normal(word.replace('*', '')), kind)
-  for (const { part, words } of polarityTerms)
+  for (const { part, everyday, words } of polarityTerms)
     for (const word of words)
-      if (part !== 'denial' || word.length >= shortestDenial || isIdeograph(word)) polarity.add(normal(word), part)
+      if (part !== 'denial' || word.length >= shortestDenial || isIdeograph(word))
+        polarity.add(normal(word), { part, everyday })
   return { closed, open, polarity }
 }
 
@@ -33,8 +34,10 @@ const shortestDenial = 3
 /** What stands in a piece of a plate that was not read. */
 export interface Telling {
   kinds: ReadonlySet<TellingKind>
-  /** a place of the plug and a pole, a sign of both, or a sign in a ring */
+  /** a word or a sign of a pole, an everyday word for one beside a place of the plug, or beside earth or case */
   isOfPolarity: boolean
+  /** a word of it, something live, a conductor of the mains and what may be joined to it, a pole joined to earth or case */
+  isOfIsolation: boolean
 }
 
 /** The words of a number, "NO. 12", "SERIAL NO", are no denial. */
@@ -42,6 +45,8 @@ const ofNumber =
   /\bN[O0]\s?[.:#°](?=\s*[^\s])|\b(?:MODEL|TYPE|SERIAL|SER|PART|CAT|REF|ART|ITEM|LOT|BATCH|FILE|PAT|REG|ORDER|STOCK|JOB|CODE|CERT\p{L}*|LICEN\p{L}*|APPROVAL|DESIGN)S?[\s.]*N[O0]\b|\bNO\s+\d/gu
 const ringed = /[⊕⊖]/u
 const bothSigns = /\+\s?[/|]\s?-|-\s?[/|]\s?\+|±(?!\s?\d)/u
+/** A sign in brackets, or with the ending of its word: "(+)", "-VE". */
+const poleSign = /[(][+-][)]|[+-]\s?VE\b|\b(?:POS|NEG)\b/u
 /** Letters set apart, as damaged or pasted print has them. */
 const apart = /(?:^|[\s])(?:\p{L}\s){4,}/u
 
@@ -56,6 +61,7 @@ export function tellingOf(piece: string, explained: (text: string, at: number) =
   const text = normal(upper.replace(ofNumber, ' '))
   const kinds = new Set<TellingKind>()
   const parts = new Set<PolarityPart>()
+  let isPole = poleSign.test(upper)
   if (apart.test(upper)) kinds.add('state')
   let at = 0
   while (at < text.length) {
@@ -76,16 +82,29 @@ export function tellingOf(piece: string, explained: (text: string, at: number) =
     }
     if (closed) kinds.add(closed.value)
     if (open) kinds.add(open.value)
-    if (part) parts.add(part.value)
+    if (part) {
+      parts.add(part.value.part)
+      isPole ||= !part.value.everyday && (part.value.part === 'plus' || part.value.part === 'minus')
+    }
     at = Math.max(end, part?.end ?? 0, at + 1)
   }
   if (parts.has('denial')) kinds.add('denial')
   const hasPlace = parts.has('centre') || parts.has('outer') || parts.has('pin')
   const hasPole = parts.has('plus') || parts.has('minus') || parts.has('earth')
+  const isJoinedPole =
+    (isPole || parts.has('plus') || parts.has('minus')) && (kinds.has('joined') || parts.has('earth'))
+  // one word alone promises or warns of nothing that could be told
+  const isPhrase = text.includes(' ')
   return {
     kinds,
+    isOfIsolation:
+      isJoinedPole ||
+      (isPhrase && (kinds.has('isolation') || kinds.has('live'))) ||
+      (kinds.has('mains') && kinds.has('joined')),
     isOfPolarity:
       kinds.has('polarity') ||
+      isJoinedPole ||
+      isPole ||
       (hasPlace && (hasPole || kinds.has('denial'))) ||
       ringed.test(upper) ||
       bothSigns.test(upper),

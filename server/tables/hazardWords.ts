@@ -540,7 +540,12 @@ export const hazardWords: readonly HazardWords[] = frozen([
     '섀시 전원 비절연; 비절연; 절연되지 않음; 절연 안됨; 섀시 활선',
     doubtful,
   ),
-  words('en', 'autotransformer as a supply', 'AUTOTRANSFORMER; AUTO TRANSFORMER; AUTOFORMER', memory),
+  words(
+    'en',
+    'autotransformer as a supply',
+    'AUTOTRANSFORMER; AUTO TRANSFORMER; AUTOFORMER; AUTOTRANSF; AUTO TRANSF',
+    memory,
+  ),
   words(
     'de',
     'autotransformer as a supply',

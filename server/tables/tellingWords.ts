@@ -4,9 +4,21 @@ import { table } from './table.js'
 
 /**
  * What a word that stands unread may change: a denial or a condition takes away what the figures promise, a state says that the thing is
- * not as it was made, a setting that more than one voltage can be had, an isolation word speaks of what parts the output from the mains, a polarity word of the signs on the plug.
+ * not as it was made, a setting that more than one voltage can be had, an isolation word speaks of what parts the output from the mains, a polarity word of the signs on the plug,
+ * a live word says that something can be touched at mains potential, a mains word names a conductor of the mains, a joined word what may be joined to it, a manner word that the output is
+ * no plain supply.
  */
-export type TellingKind = 'denial' | 'condition' | 'state' | 'setting' | 'isolation' | 'polarity'
+export type TellingKind =
+  | 'denial'
+  | 'condition'
+  | 'state'
+  | 'setting'
+  | 'isolation'
+  | 'polarity'
+  | 'live'
+  | 'mains'
+  | 'joined'
+  | 'manner'
 
 /** Words of one kind, in any language. `*` at the end stands for letters that go on. */
 export interface TellingWords {
@@ -30,11 +42,11 @@ export const tellingWords: readonly TellingWords[] = frozen([
   ),
   words(
     'condition',
-    'ONLY WITH; ONLY WHEN; ONLY IF; ONLY FOR; ONLY ON; ONLY VIA; VIA; THROUGH; IF; UNTIL; MUST; REQUIRES; ONLY AFTER; SPECIAL; LIMITED TO; MAX LOAD; FORMERLY; C C; CC; NUR MIT; NUR BEI; NUR WENN; NUR FÜR; NUR ÜBER; NUR AN; MUSS; SEULEMENT; UNIQUEMENT; SOLO CON; SOLO PER; SOLO PARA; SOLAMENTE; SOMENTE; APENAS; ALLEEN; UITSLUITEND; ENDAST; BARA; KUN; BARE; VAIN; AINOASTAAN; TYLKO; WYŁĄCZNIE; POUZE; JEN; CSAK; ТОЛЬКО; ЛИШЬ; ТІЛЬКИ; ЛИШЕ; SADECE; YALNIZ*; NUMAI; DOAR; SAMO; ΜΌΝΟ; 仅限; 只能; 专用; 專用; 必须; 須; 専用; のみ; 限定; 전용; 반드시',
+    'DC ONLY; AC ONLY; ONLY DC; ONLY AC; NUR DC; NUR AC; NUR GLEICHSTROM; NUR GLEICHSPANNUNG; NUR WECHSELSTROM; NUR WECHSELSPANNUNG; MINIMUM LOAD; MIN LOAD; MINDESTLAST; CHARGE MINIMALE; CARGA MÍNIMA; CARICO MINIMO; MINIMALE BELASTING; ONLY WITH; ONLY WHEN; ONLY IF; ONLY FOR; ONLY ON; ONLY VIA; VIA; THROUGH; IF; UNTIL; MUST; REQUIRES; ONLY AFTER; SPECIAL; LIMITED TO; MAX LOAD; FORMERLY; C C; CC; NUR MIT; NUR BEI; NUR WENN; NUR FÜR; NUR ÜBER; NUR AN; MUSS; SEULEMENT; UNIQUEMENT; SOLO CON; SOLO PER; SOLO PARA; SOLAMENTE; SOMENTE; APENAS; ALLEEN; UITSLUITEND; ENDAST; BARA; KUN; BARE; VAIN; AINOASTAAN; TYLKO; WYŁĄCZNIE; POUZE; JEN; CSAK; ТОЛЬКО; ЛИШЬ; ТІЛЬКИ; ЛИШЕ; SADECE; YALNIZ*; NUMAI; DOAR; SAMO; ΜΌΝΟ; 仅限; 只能; 专用; 專用; 必须; 須; 専用; のみ; 限定; 전용; 반드시',
   ),
   words(
     'state',
-    'DEFECT*; BROKEN; DAMAGED; MODIFIED; MODIFICATION; CONVERTED; ALTERED; REWIRED; REPAIRED; REBUILT; CHANGED; BYPASSED; BRIDGED; REMOVED; DISABLED; DISCONNECTED; REPLACED; HIGHER; LOWER; OFF LOAD; UNLOADED; OPEN CIRCUIT; LIVE; DANGER; DANGEROUS; LETHAL; GEFAHR; LEBENSGEFAHR; UMGEBAUT; GEÄNDERT; VERÄNDERT; ÜBERBRÜCKT; REPARIERT; LEERLAUF*; MODIFIÉ*; DANGER DE MORT; À VIDE; MODIFICAD*; PELIGRO; EN VACÍO; MODIFICAT*; PERICOLO; A VUOTO; PERIGO; GEWIJZIGD; GEVAAR; ÄNDRAD; OMBYGGD; FARA; LIVSFARA; ÆNDRET; OMBYGGET; FARE; ENDRET; MUUTETTU; VAARA; ZMIENION*; PRZEROBION*; NIEBEZPIECZ*; UPRAVEN*; NEBEZPEČ*; MÓDOSÍT*; VESZÉLY*; ПЕРЕДЕЛ*; ИЗМЕНЕН*; ОПАСНО*; НЕБЕЗПЕЧ*; TEHLİKE*; 改造; 改装; 危险; 危險; 危険; 空载; 무부하; 위험; 개조',
+    'DEFECT*; BROKEN; DAMAGED; MODIFIED; MODIFICATION; CONVERTED; ALTERED; REWIRED; REPAIRED; REBUILT; CHANGED; BYPASSED; BRIDGED; REMOVED; DISABLED; DISCONNECTED; REPLACED; HIGHER; LOWER; OFF LOAD; UNLOADED; OPEN CIRCUIT; NOW; SET TO; SET AT; SET FOR; DANGER; DANGEROUS; LETHAL; GEFAHR; LEBENSGEFAHR; JETZT; NUNMEHR; EINGESTELLT AUF; GESTELLT AUF; MAINTENANT; RÉGLÉ SUR; AHORA; AJUSTADO A; ADESSO; ORA; IMPOSTATO SU; REGOLATO SU; AGORA; AJUSTADO PARA; INGESTELD OP; INSTÄLLD PÅ; INDSTILLET TIL; INNSTILT PÅ; NYT; TERAZ; USTAWION*; NYNÍ; NASTAVEN*; MOST; ТЕПЕРЬ; СЕЙЧАС; УСТАНОВЛЕНО НА; ŞİMDİ; 现为; 現為; 现在; 設定; UMGEBAUT; GEÄNDERT; VERÄNDERT; ÜBERBRÜCKT; REPARIERT; LEERLAUF*; MODIFIÉ*; DANGER DE MORT; À VIDE; MODIFICAD*; PELIGRO; EN VACÍO; MODIFICAT*; PERICOLO; A VUOTO; PERIGO; GEWIJZIGD; GEVAAR; ÄNDRAD; OMBYGGD; FARA; LIVSFARA; ÆNDRET; OMBYGGET; FARE; ENDRET; MUUTETTU; VAARA; ZMIENION*; PRZEROBION*; NIEBEZPIECZ*; UPRAVEN*; NEBEZPEČ*; MÓDOSÍT*; VESZÉLY*; ПЕРЕДЕЛ*; ИЗМЕНЕН*; ОПАСНО*; НЕБЕЗПЕЧ*; TEHLİKE*; 改造; 改装; 危险; 危險; 危険; 空载; 무부하; 위험; 개조',
   ),
   words(
     'setting',
@@ -47,6 +59,22 @@ export const tellingWords: readonly TellingWords[] = frozen([
   words(
     'polarity',
     'REVERS*; INVERTED; POLARITY; OPPOSITE; SWAPPED; CROSSED; UMGEKEHRT; VERTAUSCHT; VERPOLT; UMPOLBAR; POLARITÄT; INVERSÉ*; RÉVERSIBLE; POLARITÉ; INVERTID*; INVERSA; POLARIDAD*; INVERTIT*; POLARITA; POLARIDADE; OMGEKEERD; OMGEDRAAID; POLARITEIT; OMVÄND*; OMKASTAD; POLARITET; OMVENDT; REVERSERT; KÄÄNTEINEN; NAPAISUUS; ODWRO*; BIEGUNOWO*; OPAČN*; OBRÁCEN*; FORDÍTOTT; POLARITÁS; ОБРАТН*; НАОБОРОТ; ПОЛЯРНОСТ*; ЗВОРОТН*; ПОЛЯРНІСТ*; TERS; KUTUP*; INVERSAT*; POLARITATE*; 极性相反; 反接; 极性; 極性; 逆極性; 極性反転; 극성',
+  ),
+  words(
+    'live',
+    'LIVE; HOT; ENERGIZED; ENERGISED; MAINS POTENTIAL; LINE POTENTIAL; UNTER SPANNUNG; UNTER NETZSPANNUNG; SPANNUNGSFÜHREND*; STROMFÜHREND*; SOUS TENSION; BAJO TENSIÓN; CON TENSIÓN; SOTTO TENSIONE; SOB TENSÃO; ENERGIZAD*; ONDER SPANNING; ONDER NETSPANNING; SPÄNNINGSFÖRANDE; STRÖMFÖRANDE; UNDER SPÆNDING; SPÆNDINGSFØRENDE; UNDER SPENNING; SPENNINGSFØRENDE; JÄNNITTEINEN; JÄNNITTEIS*; POD NAPIĘCIEM; POD NAPĚTÍM; POD NAPÄTÍM; FESZÜLTSÉG ALATT; ПОД НАПРЯЖЕНИЕМ; ПІД НАПРУГОЮ; ПОД НАПРЕЖЕНИЕ; GERİLİM ALTINDA; SUB TENSIUNE; POD NAPONOM; ΥΠΌ ΤΆΣΗ; 带电; 帶電; 充電部; 활선',
+  ),
+  words(
+    'mains',
+    'MAINS; LINE; NEUTRAL; PHASE; PRIMARY; NETZ; NETZSPANNUNG; NETZLEITER; NETZSEITE; NULLLEITER; NEUTRALLEITER; AUSSENLEITER; PRIMÄR*; SECTEUR; NEUTRE; RÉSEAU; PRIMAIRE; RED; FASE; NEUTRO; PRIMARIO; RETE; REDE; PRIMÁRIO; LICHTNET; NETSPANNING; NUL; PRIMAIR; NÄT; NÄTET; NÄTSPÄNNING; NOLLA; NOLLEDARE; NETTET; NETTSPENNING; NETSPÆNDING; VERKKOJÄNNITE*; VERKKOON; NOLLAJOHDIN; SIEĆ; SIECI; SIECIĄ; SÍŤ; SÍTĚ; SÍTÍ; SIEŤ; SIETE; HÁLÓZAT; HÁLÓZATTAL; NULLA; FÁZIS; СЕТЬ; СЕТИ; СЕТЬЮ; ФАЗА; ФАЗЕ; ФАЗОЙ; НОЛЬ; НУЛЬ; НУЛЕМ; МЕРЕЖА; МЕРЕЖІ; МЕРЕЖЕЮ; МРЕЖА; МРЕЖАТА; ŞEBEKE; FAZ; NÖTR; REȚEA; REȚEAUA; MREŽA; MREŽI; MREŽOM; ΔΊΚΤΥΟ; 市电; 市電; 电网; 電網; 火线; 火線; 零线; 零線; 商用電源; 一次側; 상용전원',
+  ),
+  words(
+    'joined',
+    'CASE; CASING; CABINET; CHASSIS; FRAME; COMMON; TIED; JOINED; CONNECTED; BONDED; BRIDGED TO; LINKED; SHARED; SECONDARY; GROUND; GROUNDED; GND; EARTH; EARTHED; GEHÄUSE; MASSE; VERBUNDEN; GEMEINSAM*; SEKUNDÄR*; ERDE; GEERDET; CHÂSSIS; BOÎTIER; RELIÉ*; CONNECTÉ*; COMMUN*; SECONDAIRE; TERRE; CHASIS; CARCASA; CONECTAD*; UNID*; COMÚN; SECUNDARI*; TIERRA; TELAIO; CARCASSA; COLLEGAT*; COMUNE; SECONDARIO; TERRA; MASSA; CHASSI; CARCAÇA; LIGAD*; COMUM; SECUNDÁRIO; BEHUIZING; VERBONDEN; GEMEENSCHAPPELIJK*; SECUNDAIR; AARDE; HÖLJE; FÖRBUND*; ANSLUT*; GEMENSAM*; JORD; JORDAD; FORBUND*; TILSLUTTET; FÆLLES; FELLES; TILKOBLET; KABINET*; RUNKO; KYTKETTY; YHTEINEN; YHDISTETTY; OBUDOWA; OBUDOWIE; POŁĄCZON*; WSPÓLN*; KOSTRA; SPOJEN*; SPOLEČN*; PŘIPOJEN*; HÁZ; KÖZÖS; ÖSSZEKÖT*; КОРПУС*; ШАССИ; СОЕДИНЕН*; СОЕДИНЁН*; СВЯЗАН*; ОБЩИЙ; ОБЩАЯ; ЗЕМЛЯ; ШАСІ; ЗʼЄДНАН*; СПІЛЬН*; ŞASİ; BAĞLI; ORTAK; ŞASIU; CONECTAT; COMUN; ŠASIJA; SPOJENO; ZAJEDNIČK*; ΣΑΣΊ; ΣΥΝΔΕΔΕΜΈΝ*; ΚΟΙΝΌ; 机壳; 機殼; 底板; 底盘; 外壳; 相连; 相連; 连接; 接続; 筐体; シャーシ; 共通; 섀시; 케이스; 공통',
+  ),
+  words(
+    'manner',
+    'PWM; PULSED; PULSATING; CHOPPED; HALF WAVE; HALFWAVE; PRECHARG*; PRE CHARG*; TRICKLE; FLOAT CHARG*; BOOST CHARG*; EQUALIZ*; EQUALIS*; GEPULST*; PULSIEREND*; VORLADUNG; ERHALTUNGSLAD*; PULSÉ*; PRÉCHARGE*; PULSAD*; PRECARGA; PULSANTE; PRECARICA; PRÉ CARGA; GEPULSTE; PULSERAD*; PULSERENDE; UNDERHÅLLSLADDN*; PULSUJĄC*; PULZN*; ИМПУЛЬСНЫЙ ТОК; ПУЛЬСИРУЮЩ*; ПОДЗАРЯД*; 脉动; 脈動; 涓流; 预充; トリクル; 脈流; 맥류',
   ),
 ])
 

@@ -59,6 +59,16 @@ describe('phrases that matter unread', () => {
     ['OUTPUT 12V⎓ 1A\n禁止改造', '禁止改造'],
     ['OUTPUT 12V⎓ 2A\n18W', '18W'],
     ['OUTPUT 12V⎓ 1A\n(5 SEC)', '5 SEC'],
+    ['OUTPUT 12V⎓ 1A\nCOMMON', 'COMMON'],
+    ['OUTPUT 12V⎓ 1A\nHOT', 'HOT'],
+    ['OUTPUT 12V⎓ 1A\nNEGATIVE', 'NEGATIVE'],
+    ['OUTPUT 12V⎓ 1A\nS2 30', 'S2 30'],
+    ['OUTPUT 12V⎓ 1A\nKB30', 'KB30'],
+    ['OUTPUT 12V⎓ 1A\n25% ED', '25% ED'],
+    ['OUTPUT 12V⎓ 1A\nMINIMUM LOAD 20%', 'MINIMUM LOAD 20%'],
+    ['OUTPUT 12V⎓ 1A\nTRICKLE', 'TRICKLE'],
+    ['INPUT 100-240V~ OUTPUT 12V⎓ 1A\nNOW 110V', 'NOW 110V'],
+    ['OUTPUT 12V⎓ 1A CLASS II\n⏚', '⏚'],
   ])('are seen in one word or figure: %s', (text, phrase) => {
     expect(open(text)).toEqual([phrase])
   })
@@ -69,6 +79,9 @@ describe('phrases that matter unread', () => {
     ['OUTPUT 12V⎓ 1A\nSERIAL NO 4007'],
     ['OUTPUT 12V⎓ 1A\nMODEL NO. AX 7'],
     ['OUTPUT 12V⎓ 1A\nDO NOT DISPOSE'],
+    ['OUTPUT 12V⎓ 1A\nMAINS ADAPTER'],
+    ['OUTPUT 12V⎓ 1A\nEFFICIENCY 87%'],
+    ['OUTPUT 12V⎓ 1A\nHOT SURFACE'],
   ])('are none where the word or the figure is explained: %s', (text) => {
     expect(open(text)).toEqual([])
   })
@@ -80,10 +93,25 @@ describe('phrases that matter unread', () => {
     ['UMGEKEHRT', 'polarity'],
     ['INSULATION UNKNOWN', 'isolation'],
     ['ИЗОЛЯЦИЯ 1', 'isolation'],
+    ['MAINS ON CASE', 'isolation'],
+    ['TIED TO LINE', 'isolation'],
+    ['SEC. HOT', 'isolation'],
+    ['COMMON WITH LINE NEUTRAL', 'isolation'],
+    ['NULLLEITER AN GEHÄUSE', 'isolation'],
+    ['корпус соединён с сетью', 'isolation'],
+    ['NEGATIVE', 'polarity'],
     ['NOT FOR RADIOS', null],
+    ['LINE VOLTAGE', null],
   ])('speak of %s: %s', (piece, of) => {
     expect([speaksOf(piece, 'isolation'), speaksOf(piece, 'polarity')]).toEqual([of === 'isolation', of === 'polarity'])
   })
+
+  it.each([['POS. GND'], ['(+) GROUND'], ['POSITIVE COMMON'], ['PLUS CHASSIS']])(
+    'speak of the polarity and of the isolation where a pole is joined to a case or to earth: %s',
+    (piece) => {
+      expect([speaksOf(piece, 'isolation'), speaksOf(piece, 'polarity')]).toEqual([true, true])
+    },
+  )
 
   it.each([
     ['AC ADAPTER\nOUTPUT 12V⎓ 1A'],

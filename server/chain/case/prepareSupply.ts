@@ -38,7 +38,12 @@ function prepareUnit(unit: Supply, of: 'supply' | 'device', read: ReadPlate, rea
   const { known, doubts } = knownReading(reading, of, readings?.confirmed)
   const prepared = prepareBy(unit, known, of)
   const proposed = doubts.length > 0 ? { situation: prepareBy(unit, reading, of), doubts } : null
-  return { ...prepared, reading, openPhrases: openPhrases(reading, readings?.dismissed ?? []), proposed }
+  return {
+    ...prepared,
+    reading,
+    openPhrases: openPhrases(reading, readings?.dismissed ?? [], prepared.protectionClass),
+    proposed,
+  }
 }
 
 function prepareBy(supply: Supply, reading: LabelReading | null, of: 'supply' | 'device'): PreparedSupply {

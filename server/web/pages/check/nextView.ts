@@ -47,7 +47,10 @@ export function nextView({ next, readings }: AnsweredCheck, { state, query }: Ch
     steps: first,
     later: steps.slice(most).map((step) => ({ ...step, field: null })),
     kept: carried(query).filter(({ name }) => !asked.has(name)),
-    unread: [...openPhrases(readings.supply, dismissed), ...openPhrases(readings.device, dismissed)],
+    unread: [
+      ...openPhrases(readings.supply, dismissed, state.values.class || undefined),
+      ...openPhrases(readings.device, dismissed),
+    ],
     doubts,
   }
 }
