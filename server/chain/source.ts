@@ -23,9 +23,20 @@ export function sourceJudgements(situation: MainsSituation): Judgement[] {
   ]
 }
 
-function outcomeOn(source: Exclude<MainsSource, 'wall'>, { supply, device }: MainsSituation): typeof caution {
+function outcomeOn(
+  source: Exclude<MainsSource, 'wall'>,
+  { supply, device, converter }: MainsSituation,
+): typeof caution {
   if (source === 'shaver-outlet') return stop
   if (source !== 'inverter-stepped') return caution
-  if (supply.technology === 'transformer' || device?.turns) return stop
+  // a stepped wave heats iron: that of a converter as that of a supply
+  if (
+    supply.technology === 'transformer' ||
+    device?.turns ||
+    converter?.kind === 'isolating' ||
+    converter?.kind === 'autotransformer'
+  )
+    return stop
+  if (converter) return unknown
   return supply.technology === 'switch-mode' ? caution : unknown
 }

@@ -30,6 +30,20 @@ describe('what stands behind the socket', () => {
     expect(with_(null)).toBe('unknown')
   })
 
+  it('an inverter with steps before a converter: a stop where it is a transformer, unknown where it is not told', () => {
+    const before = (kind: 'autotransformer' | 'isolating' | 'electronic' | null) =>
+      worst(
+        on('inverter-stepped', {
+          supply: { technology: 'switch-mode' },
+          converter: { kind, outputV: 230, ratedVA: 500 },
+        }),
+        'mains-voltage',
+      )
+    expect(before('autotransformer')).toBe('stop')
+    expect(before('isolating')).toBe('stop')
+    expect(before(null)).toBe('unknown')
+  })
+
   const american = (plug: string, label = '230V 60Hz 0.5A'): CheckRequest => ({
     arrangement: 'built-in',
     site: { country: 'US', source: 'two-live' },

@@ -104,7 +104,7 @@ export const marking: Rule = ({ request, fitted, fittedEntered, prescription }) 
 
 const facts = ['ratedA', 'ratedV', 'characteristic', 'breaking', 'scheme'] as const
 
-/** What was entered by hand against what the marking reads. The entry decides. */
+/** What was entered by hand against what the marking reads: one of them is wrong, and nobody here can say which. */
 export const entered: Rule = ({ request: { marking, fuse } }) => {
   if (!marking?.trim() || !fuse) return []
   const read = readFuseMarking(marking)
@@ -112,9 +112,9 @@ export const entered: Rule = ({ request: { marking, fuse } }) => {
   if (differs.length === 0) return []
   const own = { ...read, ...Object.fromEntries(differs.map((fact) => [fact, fuse[fact]])) }
   return [
-    caution(() => ({
+    unknown(() => ({
       title: say`The marking reads ${describe(read)}, ${describe(own)} was entered`,
-      why: say`What was entered decides here; if it is the entry that is wrong, so is all that follows.`,
+      why: say`What follows goes by what was entered; if it is the entry that is wrong, so is all of it.`,
       working: [],
       action: say`Read the cap again with a lens, and put the marking right, or the entry.`,
       sources: [ratingPlate],
