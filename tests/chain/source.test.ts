@@ -31,7 +31,7 @@ describe('what stands behind the socket', () => {
   })
 
   it('an inverter with steps before a converter: a stop where it is a transformer, unknown where it is not told', () => {
-    const before = (kind: 'autotransformer' | 'isolating' | 'electronic' | null) =>
+    const behind = (kind: 'autotransformer' | 'isolating' | 'electronic' | null) =>
       worst(
         on('inverter-stepped', {
           supply: { technology: 'switch-mode' },
@@ -39,9 +39,9 @@ describe('what stands behind the socket', () => {
         }),
         'mains-voltage',
       )
-    expect(before('autotransformer')).toBe('stop')
-    expect(before('isolating')).toBe('stop')
-    expect(before(null)).toBe('unknown')
+    expect(behind('autotransformer')).toBe('stop')
+    expect(behind('isolating')).toBe('stop')
+    expect(behind(null)).toBe('unknown')
   })
 
   const american = (plug: string, label = '230V 60Hz 0.5A'): CheckRequest => ({
