@@ -121,7 +121,7 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     const { page, faults, close } = await visit('/')
     await page.focus('#supply')
     await page.keyboard.type('INPUT 230V')
-    await page.waitForURL(/supply=INPUT/)
+    await page.waitForURL(/supply=INPUT\+230V/)
     await page.goto(`${at.origin}/fuse`)
     await page.goBack()
     expect(await page.inputValue('#supply')).toBe('INPUT 230V')

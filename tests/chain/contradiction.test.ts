@@ -212,12 +212,12 @@ describe('what is entered of a fuse-link against its marking', () => {
     { fuse: { ratedA: 0.5 }, says: /reads T 2.A L 250.V, T 500.mA L 250.V was entered/ },
     { fuse: { ratedA: 0.5, characteristic: 'F' as const }, says: /F 500.mA L 250.V was entered/ },
     { fuse: { breaking: 'H' as const }, says: /T 2.A H 250.V was entered/ },
-  ])('$fuse is a caution that names both', ({ fuse, says }) => {
+  ])('$fuse leaves it unknown, and names both', ({ fuse, says }) => {
     const found = review(fuse).findings.filter(({ title }) => says.test(title))
-    expect(found.map(({ outcome }) => outcome)).toEqual(['caution'])
+    expect(found.map(({ outcome }) => outcome)).toEqual(['unknown'])
   })
-  it('decides: the entry is what is reviewed', () => {
-    expect(review({ ratedA: 0.5 })).toMatchObject({ outcome: 'keep', fitted: { ratedA: 0.5 } })
+  it('is not decided: the entry is reviewed, and nobody is told to keep it', () => {
+    expect(review({ ratedA: 0.5 })).toMatchObject({ outcome: 'find-out-first', fitted: { ratedA: 0.5 } })
     expect(review({}).outcome).toBe('replace')
   })
   it('is not spoken of where both agree, or only one speaks', () => {

@@ -366,7 +366,8 @@ describe('taking a fact away', { timeout: 60_000 }, () => {
     'supply.input': ['converter', 'cord', 'earthing', 'inlet', 'mains-frequency', 'socket'],
     // polarity and plug matter for direct current alone
     'device.inputs': ['polarity', 'dc-plug'],
-    'supply.outputs': ['polarity', 'dc-plug', 'mains-frequency', 'speed'],
+    // and an output may be what is dangerous to touch
+    'supply.outputs': ['polarity', 'dc-plug', 'mains-frequency', 'speed', 'isolation'],
     // a clearing or stop of its own is all there is to it
     'supply.isolated': ['isolation'],
   }

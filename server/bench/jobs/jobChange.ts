@@ -48,12 +48,17 @@ function readBefore(earlier: readonly Reading[], limits: ReadingLimits | null): 
   return last?.value == null ? null : inUnit(last.value, last.unit, limits.unit)
 }
 
+/** A name as plans give it to their steps: "supply-alone.off-load-1". */
+const stepKey = /^\S+\.\S+$/
+
 /**
  * Nothing that needs power is taken while the job is stopped, by what was found at the bench or by its check. A step
- * that says nothing of its power, and one that the plan does not have, may need it.
+ * that says nothing of its power, and one that the plan does not have, may need it; what is named in a person's own words is
+ * a measurement on the way to the cause.
  */
 function refuseStopped(job: Job, key: string, path: string): void {
-  if (limitsFor(job, key)?.power === 'none') return
+  const step = limitsFor(job, key)
+  if (step ? step.power === 'none' : !stepKey.test(key)) return
   const [stop] = openStops(job)
   if (stop)
     throw new Unfit(
