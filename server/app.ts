@@ -41,7 +41,7 @@ export function createApp(context: Context): Express {
   app.use(contentPolicy())
   app.use(knownHost(context.config))
   app.use(compression())
-  app.get('/static/judge.js', judgeScriptFile)
+  app.get('/static/judge.js', judgeScriptFile())
   app.use('/static', staticFiles())
   app.use(rateLimits(context.config, elapsed))
   app.use(requirePassphrase(access))

@@ -2,6 +2,7 @@ import { createHmac, randomBytes, scrypt, timingSafeEqual } from 'node:crypto'
 import { promisify } from 'node:util'
 import type { Request, RequestHandler, Response } from 'express'
 import type { Context } from '../context.js'
+import { madeOnce } from '../parts/madeOnce.js'
 import { requestId } from '../requestLog.js'
 import { refuseTooMany } from './rateLimits.js'
 import { newSession, sessionHolds, sessionS } from './session.js'
@@ -61,15 +62,8 @@ export function passphraseAccess({ config, now, salt, elapsed, logger }: Context
       remember: async () => forget,
     }
   const salted = salt ?? randomBytes(32)
-  let made: Promise<Buffer> | undefined
-  const key = (): Promise<Buffer> => {
-    made ??= stretch(passphrase, salted, 32, cost).catch((error: unknown) => {
-      // too little memory at this moment is no reason to refuse everybody from then on
-      made = undefined
-      throw error
-    })
-    return made
-  }
+  // too little memory at this moment is no reason to refuse everybody from then on
+  const key = madeOnce(() => stretch(passphrase, salted, 32, cost))
 
   const comparing = randomBytes(32)
   const digest = (text: string): Buffer => createHmac('sha256', comparing).update(text).digest()

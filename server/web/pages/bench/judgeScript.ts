@@ -2,17 +2,10 @@ import { join } from 'node:path'
 import { build } from 'esbuild'
 import type { RequestHandler } from 'express'
 import { root } from '../../../root.js'
+import { madeOnce } from '../../parts/madeOnce.js'
 
-let made: Promise<string> | undefined
-
-/** `judge.ts` as one script for browsers, under the name `judge`; put together once, and again after a failure. */
-export const judgeScript = (make: () => Promise<string> = put): Promise<string> =>
-  (made ??= make().catch((error: unknown) => {
-    made = undefined
-    throw error
-  }))
-
-async function put(): Promise<string> {
+/** `judge.ts` as one script for browsers, under the name `judge`. */
+export async function judgeScript(): Promise<string> {
   const { outputFiles } = await build({
     entryPoints: [join(root, 'server/web/pages/bench/judge.ts')],
     bundle: true,
@@ -28,10 +21,13 @@ async function put(): Promise<string> {
   return outputFiles[0]?.text ?? ''
 }
 
-/** Answers with the script. */
-export const judgeScriptFile: RequestHandler = async (_request, response) => {
-  response
-    .type('text/javascript')
-    .set('Cache-Control', 'no-cache')
-    .send(await judgeScript())
+/** Answers with the script, which is put together once. */
+export function judgeScriptFile(): RequestHandler {
+  const script = madeOnce(judgeScript)
+  return async (_request, response) => {
+    response
+      .type('text/javascript')
+      .set('Cache-Control', 'no-cache')
+      .send(await script())
+  }
 }
