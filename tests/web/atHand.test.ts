@@ -1,5 +1,6 @@
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
+import { examples } from '../../server/web/parts/examples.js'
 import { testApp } from './testApp.js'
 
 const workshop = {
@@ -96,6 +97,48 @@ describe('what is at hand', () => {
     expect(other.text).toMatch(/name="lamp1w" value="40"/)
     const empty = await request(app).get('/first-power')
     expect(empty.text).toMatch(/name="lamp1w" value=""/)
+  }, 20_000)
+
+  it('is planned with where a check is kept as a job or printed, without the first power-up between', async () => {
+    const { app } = testApp()
+    await request(app)
+      .put('/api/at-hand')
+      .send({ lamps: [{ ratedV: 230, ratedW: 60, count: 2 }] })
+    const check = 'country=DE&supply=INPUT+230V~+50Hz+0.2A+OUTPUT+12V+DC+2A&machine=12V+DC+1A'
+    const [match] = examples
+    const printed = await request(app).get(`/checklist${match!.address.slice(1)}`)
+    expect(printed.text).toMatch(/behind[^.]* 60.W/)
+    const kept = await request(app).post('/jobs').type('form').send({ check })
+    const job = await request(app).get(`/api${kept.headers.location}`)
+    expect(job.body.plan.given.lampsOnHand).toEqual([{ ratedV: 230, ratedW: 60, count: 2 }])
+    const other = await request(app)
+      .post('/jobs')
+      .type('form')
+      .send({ plan: `${check}&lamp1v=230&lamp1w=40` })
+    expect((await request(app).get(`/api${other.headers.location}`)).body.plan.given.lampsOnHand).toEqual([
+      { ratedV: 230, ratedW: 40, count: 1 },
+    ])
+  }, 20_000)
+
+  // 20 kinds of up to 100 lamps: every list at hand holds as many
+  it('shows and plans with every lamp that it takes, none left out and no number cut', async () => {
+    const { app } = testApp()
+    const lamps = Array.from({ length: 20 }, (_, index) => ({ ratedV: 230, ratedW: 10 + index, count: 100 - index }))
+    expect((await request(app).put('/api/at-hand').send({ lamps })).status).toBe(200)
+    const check = 'country=DE&supply=INPUT+230V~+50Hz+0.2A+OUTPUT+12V+DC+2A&machine=12V+DC+1A'
+    for (const address of ['/at-hand', `/first-power?${check}`]) {
+      const { text } = await request(app).get(address)
+      for (const [index, { ratedW, count }] of lamps.entries()) {
+        expect(text).toContain(`name="lamp${index + 1}w" value="${ratedW}"`)
+        expect(text).toContain(`name="lamp${index + 1}n" value="${count}"`)
+      }
+    }
+    const kept = await request(app).post('/jobs').type('form').send({ check })
+    expect((await request(app).get(`/api${kept.headers.location}`)).body.plan.given.lampsOnHand).toEqual(lamps)
+    const more = await request(app)
+      .put('/api/at-hand')
+      .send({ lamps: [...lamps, lamps[0]] })
+    expect(more.status).toBe(422)
   }, 20_000)
 
   it('offers its country where a check is begun', async () => {

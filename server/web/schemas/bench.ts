@@ -2,8 +2,8 @@ import { z } from 'zod'
 import { checkSchema } from '../../facts/check.js'
 import { schemesNamed } from '../../plan/bench/insulation.js'
 import { rectifiers, regulationKnown } from '../../plan/bench/offLoad.js'
-import { lampWattRange } from '../../plan/firstPower/lamps.js'
 import { safetySchemes } from '../../tables/safetyTestLimits.js'
+import { atHandBounds, lampAtHandSchema } from './atHand.js'
 
 const railV = z
   .number()
@@ -137,16 +137,7 @@ export const insulationSchema = z.strictObject({
 /** A check, and what else is known for a first power-up. */
 export const firstPowerSchema = z.strictObject({
   check: checkSchema,
-  lampsOnHand: z
-    .array(
-      z.strictObject({
-        ratedV: z.number().min(6).max(500),
-        ratedW: z.number().min(lampWattRange.min).max(lampWattRange.max),
-        count: z.int().min(1).max(100),
-      }),
-    )
-    .max(12)
-    .nullish(),
+  lampsOnHand: z.array(lampAtHandSchema).max(atHandBounds.rows).nullish(),
   idleW: z.number().min(0.05).max(5000).nullish(),
   bulkF: z.number().min(1e-7).max(0.1).nullish(),
   bulkRatedV: z.number().min(1).max(1000).nullish(),

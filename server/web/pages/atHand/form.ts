@@ -22,7 +22,6 @@ export const groups = {
   lamp: {
     legend: 'Filament lamps',
     hint: 'Incandescent or halogen: others limit nothing.',
-    rows: 4,
     boxes: {
       v: box('Rated voltage', { unit: 'V', ...bounds.lampV }, volts),
       w: box('Power', { unit: 'W', ...bounds.lampW }, watts),
@@ -33,7 +32,6 @@ export const groups = {
   load: {
     legend: 'Load resistors',
     hint: '',
-    rows: 6,
     boxes: {
       ohm: box('Resistance', { unit: 'Ω', ...bounds.ohm }, ohms),
       w: box('Power', { unit: 'W', ...bounds.resistorW }, watts),
@@ -44,14 +42,12 @@ export const groups = {
   transformer: {
     legend: 'Transformers',
     hint: 'A variable transformer isolates nothing unless its plate says so.',
-    rows: 4,
     boxes: { va: box('Rated power', { unit: 'VA', ...bounds.ratedVA }) },
     choices: { kind: { label: 'Kind', of: transformerKinds } },
   },
   meter: {
     legend: 'Meters',
     hint: 'The category is printed beside the sockets of the meter; its leads need the same.',
-    rows: 3,
     boxes: { v: box('Up to', { unit: 'V', ...bounds.meterV }, volts) },
     choices: { cat: { label: 'Category', of: meterCategories } },
   },
@@ -60,7 +56,6 @@ export const groups = {
 interface Group {
   legend: string
   hint: string
-  rows: number
   boxes: Record<string, NumberBox>
   choices: Record<string, { label: string; of: readonly string[] }>
 }
@@ -80,13 +75,13 @@ export const single = {
 
 export const rowName = (group: string, row: number, part: string): string => `${group}${row}${part}`
 
-const rowsOf = (group: Group): number[] => Array.from({ length: group.rows }, (_, index) => index + 1)
+const rowNumbers = Array.from({ length: bounds.rows }, (_, index) => index + 1)
 
 /** Every box with its label, for what is said of it. */
 const labels: Record<string, string> = Object.fromEntries([
   ...Object.entries(single).map(([name, { label }]) => [name, label]),
   ...Object.entries<Group>(groups).flatMap(([name, group]) =>
-    rowsOf(group).flatMap((row) =>
+    rowNumbers.flatMap((row) =>
       Object.entries({ ...group.boxes, ...group.choices }).map(([part, { label }]) => [
         rowName(name, row, part),
         `${group.legend} ${row}, ${label.toLowerCase()}`,
@@ -111,7 +106,7 @@ export function readAtHandForm(sent: Record<string, unknown>): AtHandForm {
   const number = (name: string, { asked, show }: NumberBox, required = false): number | null =>
     form.number(name, { label: labels[name] ?? name, ...asked, ...(required && { required }) }, show)
   const rows = <Row>(name: keyof typeof groups, read: (at: (part: string) => string) => Row | null): Row[] =>
-    rowsOf(groups[name]).flatMap((row) => {
+    rowNumbers.flatMap((row) => {
       const at = (part: string): string => rowName(name, row, part)
       const { boxes, choices }: Group = groups[name]
       const used = Object.keys({ ...boxes, ...choices }).some((part) => form.text(at(part)) !== null)
@@ -171,11 +166,9 @@ export function readAtHandForm(sent: Record<string, unknown>): AtHandForm {
 export function atHandState(kept: AtHand): FormState {
   const text = (value: number | null | undefined): string => (value == null ? '' : figures(value))
   const rows = <Row>(group: keyof typeof groups, list: readonly Row[], of: (row: Row) => Record<string, string>) =>
-    list
-      .slice(0, groups[group].rows)
-      .flatMap((row, index) =>
-        Object.entries(of(row)).map(([part, value]): [string, string] => [rowName(group, index + 1, part), value]),
-      )
+    list.flatMap((row, index) =>
+      Object.entries(of(row)).map(([part, value]): [string, string] => [rowName(group, index + 1, part), value]),
+    )
   return {
     values: Object.fromEntries([
       ['country', kept.country ?? ''],

@@ -2,6 +2,7 @@ import type { Words } from '../../../words/phrase.js'
 import { head, type PageHead } from '../../page.js'
 import { type FactField, factFields } from '../../parts/factFields.js'
 import type { Choice, FormFault, FormState } from '../../parts/formState.js'
+import { shownRows } from '../../parts/shownRows.js'
 import { choicesOf, groups, rowName, single } from './form.js'
 
 interface Box {
@@ -21,22 +22,14 @@ export interface AtHandModel {
   kept: boolean
 }
 
-/** The rows that hold something, and one more; two at least. */
-function shownRows(group: string, rows: number, { values }: FormState): number {
-  const used = Object.entries(values).flatMap(([name, value]) =>
-    name.startsWith(group) && value.trim() !== '' ? [Number.parseInt(name.slice(group.length), 10)] : [],
-  )
-  return Math.min(rows, Math.max(2, ...used.map((row) => row + 1)))
-}
-
 export const atHandView = (form: FormState, faults: readonly FormFault[], kept: boolean): AtHandModel => ({
   page: head('At hand' satisfies Words, 'at-hand', [...faults]),
   form,
   place: factFields('country', 'socket'),
-  groups: Object.entries(groups).map(([name, { legend, hint, rows, boxes, choices }]) => ({
+  groups: Object.entries(groups).map(([name, { legend, hint, boxes, choices }]) => ({
     legend,
     hint,
-    rows: Array.from({ length: shownRows(name, rows, form) }, (_, index): Box[] => [
+    rows: Array.from({ length: shownRows(name, 2, form) }, (_, index): Box[] => [
       ...Object.entries(choices).map(([part, { label, of }]) => ({
         name: rowName(name, index + 1, part),
         label,

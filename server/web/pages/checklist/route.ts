@@ -1,4 +1,5 @@
 import { Router } from 'express'
+import { atHandIfReadable } from '../../../bench/atHand/atHand.js'
 import type { Job } from '../../../bench/jobs/job.js'
 import { assessCase } from '../../../chain/assess.js'
 import { prepareCase } from '../../../chain/case/case.js'
@@ -9,7 +10,7 @@ import type { Context } from '../../context.js'
 import { dataVersion } from '../../dataVersion.js'
 import { show } from '../../page.js'
 import { caseName } from '../../parts/caseName.js'
-import { firstPowerQuery, readFirstPowerForm } from '../firstPower/form.js'
+import { firstPowerQuery, readFirstPowerForm, withLampsAtHand } from '../firstPower/form.js'
 import { checklistView } from './view.js'
 
 /** The bench checklist: of a kept job, or of a check and plan that stand in the address. */
@@ -31,8 +32,9 @@ export function checklistRoutes({ store, now }: Context): Router {
     })
     show(request, response, { view: 'checklist', model })
   })
-  router.get('/checklist', (request, response) => {
-    const { check, faults, options, state } = readFirstPowerForm(request.query)
+  router.get('/checklist', async (request, response) => {
+    const sent = withLampsAtHand(request.query, await atHandIfReadable(store))
+    const { check, faults, options, state } = readFirstPowerForm(sent)
     const query = firstPowerQuery(state.values)
     if (check.request === null || faults.length > 0) {
       // the form says what is missing or wrong, and keeps what was typed

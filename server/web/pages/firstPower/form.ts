@@ -1,19 +1,16 @@
 import type { AtHand } from '../../../bench/atHand/atHand.js'
 import type { ProtectionClass } from '../../../chain/case/request.js'
 import { figures } from '../../../facts/address.js'
-import { lampWattRange } from '../../../plan/firstPower/lamps.js'
 import type { FirstPowerOptions } from '../../../plan/planFirstPower.js'
 import { type SafetyScheme, safetySchemes } from '../../../tables/safetyTestLimits.js'
 import type { Words } from '../../../words/phrase.js'
 import { amperes, farads, ohms, plain, volts, watts } from '../../../words/quantity.js'
 import { type Choice, type FormFault, FormReader, type FormState } from '../../parts/formState.js'
+import { atHandBounds as bounds } from '../../schemas/atHand.js'
 import { addressOf, type CheckForm, checkNames, readCheckForm } from '../check/form.js'
 
-/** Rows for lamps at hand. */
-export const lampRows = [1, 2, 3] as const
-
-/** The most lamps of one kind that are planned with. */
-const mostLamps = 6
+/** Rows for lamps at hand: as many as can be at hand. */
+export const lampRows: readonly number[] = Array.from({ length: bounds.rows }, (_, index) => index + 1)
 
 /** One row of lamps at hand: `lamp1v`, `lamp1w`, `lamp1n`. */
 export const lampRow = (row: number) => ({ voltage: `lamp${row}v`, watts: `lamp${row}w`, count: `lamp${row}n` })
@@ -137,15 +134,15 @@ function readLamp(form: FormReader, row: number): { ratedV: number; ratedW: numb
   if (!used) return []
   const ratedV = form.number(
     names.voltage,
-    { label: labelOf(names.voltage), unit: 'V', min: 6, max: 500, required: true },
+    { label: labelOf(names.voltage), unit: 'V', ...bounds.lampV, required: true },
     volts,
   )
   const ratedW = form.number(
     names.watts,
-    { label: labelOf(names.watts), unit: 'W', ...lampWattRange, required: true },
+    { label: labelOf(names.watts), unit: 'W', ...bounds.lampW, required: true },
     watts,
   )
-  const count = form.number(names.count, { label: labelOf(names.count), min: 1, max: mostLamps, whole: true }) ?? 1
+  const count = form.number(names.count, { label: labelOf(names.count), ...bounds.count, whole: true }) ?? 1
   return ratedV !== null && ratedW !== null ? [{ ratedV, ratedW, count }] : []
 }
 
@@ -170,21 +167,21 @@ function readReadings(form: FormReader): TestReadings | null {
   return scheme === null ? null : { scheme, ...readings }
 }
 
-/** The boxes of lamps; those beyond the rows stay out. */
+/** The boxes of lamps. */
 const lampValues = (lamps: NonNullable<FirstPowerOptions['lampsOnHand']>): Record<string, string> =>
   Object.assign(
     {},
-    ...lamps.slice(0, lampRows.length).map(({ ratedV, ratedW, count }, index) => {
+    ...lamps.map(({ ratedV, ratedW, count }, index) => {
       const names = lampRow(index + 1)
       return {
         [names.voltage]: figures(ratedV),
         [names.watts]: figures(ratedW),
-        [names.count]: figures(Math.min(count, mostLamps)),
+        [names.count]: figures(count),
       }
     }),
   )
 
-/** What the boxes of the page held, from what a kept plan was given; lamps beyond the rows stay out. */
+/** What the boxes of the page held, from what a kept plan was given. */
 export function firstPowerValues(given: FirstPowerOptions): Record<string, string> {
   const text = (value: number | null | undefined): string => (value == null ? '' : figures(value))
   return {

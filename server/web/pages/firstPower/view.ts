@@ -32,6 +32,7 @@ import { type CountryName, countryNames } from '../../parts/countryNames.js'
 import { factFields } from '../../parts/factFields.js'
 import type { FormState } from '../../parts/formState.js'
 import { openGroups } from '../../parts/openGroups.js'
+import { shownRows } from '../../parts/shownRows.js'
 import { tally, verdictWords } from '../../parts/verdictWords.js'
 import { addressOf, checkNames } from '../check/form.js'
 import { type FirstPowerForm, firstPowerQuery, lampRow, lampRows, machineInputs, schemeChoices } from './form.js'
@@ -519,7 +520,7 @@ export function firstPowerView(form: FirstPowerForm): FirstPowerPage {
     countries: countryNames,
     choices: { machineInputs, schemes: schemeChoices },
     asked,
-    lampRows: lampRows.map((row) => ({ row, names: lampRow(row) })),
+    lampRows: lampRows.slice(0, shownRows('lamp', 3, state)).map((row) => ({ row, names: lampRow(row) })),
     carried: checkNames
       .filter((name) => !askedNames.has(name) && (state.values[name] ?? '').trim() !== '')
       .map((name) => ({

@@ -1,5 +1,6 @@
 import { parse as parseQuery } from 'node:querystring'
 import { type Request, type Response, Router } from 'express'
+import { atHandIfReadable } from '../../../bench/atHand/atHand.js'
 import { detailsMark } from '../../../bench/jobs/detailsMark.js'
 import { type Job, type Observations, partStates } from '../../../bench/jobs/job.js'
 import {
@@ -212,7 +213,10 @@ export function jobsPageRoutes(context: Context): Router {
     const name = caseName(check) ?? `Job of ${day(now()).text}`
     const { once: _once, ...asked } = sent(request)
     const entry = entryId(onceField(request), 'job', JSON.stringify(asked))
-    const job = newJob({ name, ...judgedAndPlanned(check, null, now(), form.given) })
+    // a plan was made with the lamps that stand in it; a check alone is planned with those at hand
+    const { lamps } = await atHandIfReadable(store)
+    const given = form.given ?? (lamps.length > 0 ? { lampsOnHand: lamps } : undefined)
+    const job = newJob({ name, ...judgedAndPlanned(check, null, now(), given) })
     const kept = await store.add('job', jobDraft(job), entry)
     response.redirect(303, `/jobs/${kept.id}`)
   })
