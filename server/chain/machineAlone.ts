@@ -1,14 +1,14 @@
 import { commonPractice } from '../tables/source.js'
 import { measuredDemandHeadroom, outputToleranceRegulated } from '../tables/thresholds.js'
 import { listed, type Phrase, say } from '../words/phrase.js'
-import { amperes, decimal, millimetres, volts } from '../words/quantity.js'
+import { volts } from '../words/quantity.js'
 import { underPower } from './action.js'
-import type { DeviceRail, PairSituation } from './case/situation.js'
+import type { PairSituation } from './case/situation.js'
 import { clear, type Judgement, unknown } from './judgement.js'
 import type { PairJudging } from './judging.js'
-import { drawnA } from './matching/matchRails.js'
 import { toleranceOf } from './matching/outputTolerance.js'
 import { kindText, railText } from './matching/railText.js'
+import { leastRatedA, plugSizeText, ratedText, soughtText, typedSize } from './matching/sought.js'
 import { ratingPlate } from './words.js'
 
 const aloneRule = commonPractice(
@@ -67,6 +67,7 @@ function voltageWanted(situation: PairSituation): Judgement[] {
 
 function lookFor({ device }: PairSituation): ReturnType<Judgement['say']> {
   const regulated = device.regulatedNeeded === false ? say`` : say` regulated`
+  const size = typedSize(device.jack)
   return {
     title: say`No supply yet: the machine wants ${listed(device.rails.map(railText))}`,
     why: say`Nothing is connected before a supply is found, read and judged.`,
@@ -75,37 +76,19 @@ function lookFor({ device }: PairSituation): ReturnType<Judgement['say']> {
       return say`${railText(rail)}: from ${volts(rail.voltageV * (1 - share), 3)} to ${volts((rail.voltageMaxV ?? rail.voltageV) * (1 + share), 3)}`
     }),
     action: [
-      say`Look for a${regulated} supply of ${listed(device.rails.map(sought))}, of class II (a square in a square), whose plate names the mains here.`,
-      say`Words to search for: ${listed(device.rails.map((rail) => say`“power supply ${sought(rail)}”`))}${sizeOf(device.jack)}.`,
+      say`Look for a${regulated} supply of ${listed(device.rails.map(soughtText))}, of class II (a square in a square), whose plate names the mains here.`,
+      say`Words to search for: ${listed(device.rails.map((rail) => say`“power supply ${soughtText(rail)}”`))}${size ? say`, “${size}”` : ''}.`,
     ],
     sources: [...sources, outputToleranceRegulated.source],
   }
 }
-
-/** "12 V DC 1.5 A", the amperes as they have to stand on a supply's plate. */
-function sought(rail: DeviceRail): Phrase {
-  const leastA = leastOf(rail)
-  return say`${volts(rail.voltageV)}${rail.kind === null ? say`` : say` ${kindText(rail.kind)}`}${leastA === null ? say`` : say` ${amperes(leastA, 2, 'up')}`}`
-}
-
-const leastOf = (rail: DeviceRail): number | null => {
-  const drawn = drawnA(rail)
-  return drawn === null || rail.currentIs === 'plate' ? drawn : drawn * measuredDemandHeadroom.value
-}
-
-const sizeOf = ({ outerMm, innerMm, name }: PairSituation['device']['jack']): Phrase =>
-  outerMm !== null && innerMm !== null
-    ? say`, “${decimal(outerMm)} x ${millimetres(innerMm)}”`
-    : name === null
-      ? say``
-      : say`, “${name.slice(0, 40)}”`
 
 /** How strong it has to be. */
 const currentWanted = ({ device: { rails, takesMains } }: PairSituation): Judgement[] =>
   takesMains
     ? []
     : rails.map((rail) => {
-        const leastA = leastOf(rail)
+        const leastA = leastRatedA(rail)
         if (leastA === null)
           return unknown(() => ({
             title: say`How much current the machine takes at ${railText(rail)} is not known`,
@@ -118,7 +101,7 @@ const currentWanted = ({ device: { rails, takesMains } }: PairSituation): Judgem
             sources,
           }))
         return clear(() => ({
-          title: say`Look for ${amperes(leastA, 3, 'up')} or more at ${volts(rail.voltageV)}`,
+          title: say`Look for ${ratedText(leastA)} or more at ${volts(rail.voltageV)}`,
           why: say`More on the supply’s plate is no conflict: a machine draws what it needs.`,
           working: [],
           action: null,
@@ -151,8 +134,8 @@ function polarityWanted({ device: { rails, takesMains, jack, facts } }: PairSitu
 /** Which plug its jack takes. */
 function plugWanted({ device: { rails, takesMains, jack, facts } }: PairSituation): Judgement[] {
   if (takesMains || facts.pins?.length || rails.length === 0) return []
-  const { outerMm, innerMm } = jack
-  if (outerMm === null || innerMm === null)
+  const size = plugSizeText(jack)
+  if (jack.outerMm === null || jack.innerMm === null || size === null)
     return [
       plateOpen(
         say`Which size of plug the machine’s jack takes is not known`,
@@ -161,7 +144,7 @@ function plugWanted({ device: { rails, takesMains, jack, facts } }: PairSituatio
     ]
   return [
     clear(() => ({
-      title: say`Look for a plug of ${decimal(outerMm)} × ${millimetres(innerMm)}`,
+      title: say`Look for a plug of ${size}`,
       why: say`The size says nothing of voltage or polarity.`,
       working: [],
       action: null,

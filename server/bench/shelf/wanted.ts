@@ -1,11 +1,10 @@
 import type { Polarity, VoltageWindow } from '../../chain/case/request.js'
 import type { DeviceRail, PreparedDevice, PreparedPlug, PreparedSite } from '../../chain/case/situation.js'
-import { drawnA } from '../../chain/matching/matchRails.js'
 import { kindText } from '../../chain/matching/railText.js'
+import { leastRatedA, plugSizeText, ratedText, soughtText, typedSize } from '../../chain/matching/sought.js'
 import { type PlateLanguage, type PlateMeaning, plateWords } from '../../tables/plateWords.js'
-import { measuredDemandHeadroom, plateDemandHeadroom } from '../../tables/thresholds.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
-import { amperes, decimal, millimetres, plain, volts } from '../../words/quantity.js'
+import { plain, volts } from '../../words/quantity.js'
 import { tell } from '../../words/tell.js'
 
 /** What to look for, for one rail of a machine. What is not known of the machine is null. */
@@ -74,15 +73,6 @@ const wordsFor = (language: PlateLanguage, meaning: PlateMeaning, most: number):
     .flatMap((row) => row.words)
     .slice(0, most)
 
-/** A demand to the next tenth of an ampere up: plates are printed so, and a supply must not fall short. */
-const upToTenth = (value: number): number => Number((Math.ceil(value * 10 - 1e-9) / 10).toFixed(1))
-
-const leastOf = (rail: DeviceRail): number | null => {
-  const drawn = drawnA(rail)
-  if (drawn === null) return null
-  return drawn * (rail.currentIs === 'measured' ? measuredDemandHeadroom : plateDemandHeadroom).value
-}
-
 const plugOf = ({ outerMm, innerMm, name }: PreparedPlug): Wanted['plug'] =>
   outerMm === null && innerMm === null && name === null ? null : { outerMm, innerMm, name }
 
@@ -94,42 +84,21 @@ function inputOf(site: PreparedSite): Wanted['input'] {
   return { voltages: voltages.map((value) => ({ min: value, max: value })), frequenciesHz: [...frequencies] }
 }
 
-/** The plug's size as sellers write it: "5.5 × 2.1 mm". */
-const sizeText = (plug: Wanted['plug']): Phrase | null => {
-  if (!plug) return null
-  if (plug.outerMm !== null && plug.innerMm !== null)
-    return say`${decimal(plug.outerMm)} × ${millimetres(plug.innerMm)}`
-  // a name stands in quotation marks, as it was given
-  if (plug.name !== null) return say`“${plug.name}”`
-  return plug.outerMm === null ? null : say`${millimetres(plug.outerMm)} outside`
-}
-
 const polarityMeaning = { 'centre-positive': 'centre positive', 'centre-negative': 'centre negative' } as const
 
 /** What to type into a search: what such a thing is called, its volts and amperes; its plug; its polarity. */
 function searchWords(
   rail: DeviceRail,
-  leastA: number | null,
   plug: Wanted['plug'],
   polarity: Polarity | null,
   country: string | null,
 ): string[] {
-  const figures = [
-    tell(plain(rail.voltageV, 'V')),
-    rail.kind?.toUpperCase() ?? '',
-    leastA === null ? '' : tell(plain(upToTenth(leastA), 'A')),
-  ]
-    .filter(Boolean)
-    .join(' ')
-    .replaceAll('\u00a0', ' ')
+  const figures = tell(soughtText(rail)).replaceAll('\u00a0', ' ')
   const spoken: PlateLanguage[] = [...new Set<PlateLanguage>([...(languages[country ?? ''] ?? []), 'en'])]
-  const size =
-    plug?.name && !(plug.outerMm !== null && plug.innerMm !== null)
-      ? plug.name
-      : tell(sizeText(plug))?.replaceAll('\u00a0', ' ')
+  const size = tell(plug && typedSize(plug))?.replaceAll('\u00a0', ' ')
   return [
     ...spoken.flatMap((language) => wordsFor(language, 'wall transformer', 4)).map((word) => `${word} ${figures}`),
-    ...(size ? [size, size.replace(' × ', 'x').replace(' mm', 'mm')] : []),
+    ...(size ? [size, size.replace(' x ', 'x').replace(' mm', 'mm')] : []),
     ...(polarity ? spoken.flatMap((language) => wordsFor(language, polarityMeaning[polarity], 2)) : []),
   ]
 }
@@ -138,7 +107,7 @@ const unknownText = 'not known: find out before buying'
 
 function linesOf(wanted: Omit<Wanted, 'lines'>, site: PreparedSite): Phrase[] {
   const { kind, voltageV, leastA, polarity, plug, regulated } = wanted
-  const size = sizeText(plug)
+  const size = plug && plugSizeText(plug)
   const kindWords = kind === null ? say`AC or DC ${unknownText}` : kindText(kind)
   const mains = site.systems
     .filter(({ voltageV: system }) => system !== null)
@@ -148,7 +117,7 @@ function linesOf(wanted: Omit<Wanted, 'lines'>, site: PreparedSite): Phrase[] {
     )
   return [
     say`Output: ${volts(voltageV)} ${kindWords}`,
-    say`Current: ${leastA === null ? unknownText : say`${amperes(upToTenth(leastA))} or more`}`,
+    say`Current: ${leastA === null ? unknownText : say`${ratedText(leastA)} or more`}`,
     ...(kind === 'ac' ? [] : [say`Polarity: ${polarity === null ? unknownText : polarityMeaning[polarity]}`]),
     say`Plug: ${size ?? unknownText}`,
     say`Regulated: ${regulated === null ? 'not known; a regulated one leaves less to find out' : regulated ? 'yes' : 'either'}`,
@@ -160,20 +129,19 @@ function linesOf(wanted: Omit<Wanted, 'lines'>, site: PreparedSite): Phrase[] {
 /** The shopping specification of a machine at a site: one entry for each rail it takes. */
 export function wantedFor(device: PreparedDevice, site: PreparedSite): Wanted[] {
   return device.rails.map((rail) => {
-    const leastA = leastOf(rail)
     const plug = plugOf(device.jack)
     const polarity = rail.kind === 'ac' ? null : device.jack.polarity
     const wanted = {
       kind: rail.kind,
       voltageV: rail.voltageV,
-      leastA: leastA === null ? null : upToTenth(leastA),
+      leastA: leastRatedA(rail),
       polarity,
       plug,
       input: inputOf(site),
       protectionClass: 'II' as const,
       inlets: classTwoInlets,
       regulated: device.regulatedNeeded,
-      words: searchWords(rail, leastA, plug, polarity, site.country),
+      words: searchWords(rail, plug, polarity, site.country),
     }
     return { ...wanted, lines: linesOf(wanted, site) }
   })
