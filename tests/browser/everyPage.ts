@@ -30,8 +30,11 @@ const unseenFocus = `[...document.querySelectorAll('a[href], button, input, sele
 const claim =
   '%s: axe-core finds nothing, every focus is seen, nothing scrolls sideways, nothing leaves the host, no script fails'
 
-async function looksRight({ browser, origin }: Opened, width: number, state: State, kept?: Map<string, string>) {
-  const context = await browser.newContext({ viewport: { width, height: 800 } })
+/** What of axe-core hangs on the width of the window. */
+const ofTheLayout = ['color-contrast', 'target-size', 'scrollable-region-focusable']
+
+async function looksRight({ browser, origin }: Opened, state: State, kept?: Map<string, string>) {
+  const context = await browser.newContext({ viewport: { width: 320, height: 800 } })
   const page = await context.newPage()
   const elsewhere: string[] = []
   const complaints: string[] = []
@@ -49,36 +52,42 @@ async function looksRight({ browser, origin }: Opened, width: number, state: Sta
   expect(await page.evaluate(unseenFocus)).toEqual([])
   expect([complaints, elsewhere]).toEqual([[], []])
   expect(await violations(page)).toEqual([])
+  await page.setViewportSize({ width: 1280, height: 800 })
+  expect(await scrollsSideways(page)).toBe(false)
+  expect(await page.evaluate(unseenFocus)).toEqual([])
+  expect(await violations(page, ofTheLayout)).toEqual([])
   await page.emulateMedia({ colorScheme: 'dark' })
   expect(await violations(page, ['color-contrast'])).toEqual([])
   await context.close()
 }
 
-/** What holds for every page, and so for each of the chosen states in a window so many pixels wide. */
-export const everyPage = (width: number, chosen: (state: State) => boolean) =>
-  describe.skipIf(withoutBrowser)(`every page in ${width} px`, { timeout: 60_000 }, () => {
-    describe('with nothing kept', () => {
-      const at = opened()
-      it.each(emptyStates.filter(chosen))(claim, (...state) => looksRight(at, width, state))
-    })
+/** What holds for every page, and so for each of the chosen states: on a phone 320 px wide, and on a desk. */
+export const pagesOfNoRecords = (chosen: (state: State) => boolean) =>
+  describe.skipIf(withoutBrowser)('every page with nothing kept', { timeout: 60_000 }, () => {
+    const at = opened()
+    it.each(emptyStates.filter(chosen))(claim, (...state) => looksRight(at, state))
+  })
 
+/** The same for pages of what is kept, of what a passphrase guards, and of records that cannot be read. */
+export const pagesOfRecords = (chosen: (state: State) => boolean) =>
+  describe.skipIf(withoutBrowser)('every page', { timeout: 60_000 }, () => {
     describe('with something kept', () => {
       const at = opened()
       let kept: Map<string, string>
       beforeAll(async () => {
         kept = await keep(at.origin)
       }, 60_000)
-      it.each(keptStates.filter(chosen))(claim, (...state) => looksRight(at, width, state, kept))
+      it.each(keptStates.filter(chosen))(claim, (...state) => looksRight(at, state, kept))
     })
 
     describe('over a network', () => {
       const at = opened({ HOST: '0.0.0.0', PASSPHRASE: 'three dry lamps' })
       beforeAll(() => tryWrongPassphrases(at.origin))
-      it.each(sharedStates.filter(chosen))(claim, (...state) => looksRight(at, width, state))
+      it.each(sharedStates.filter(chosen))(claim, (...state) => looksRight(at, state))
     })
 
     describe('with records out of order', () => {
       const at = opened({}, outOfOrder)
-      it.each(brokenStates.filter(chosen))(claim, (...state) => looksRight(at, width, state))
+      it.each(brokenStates.filter(chosen))(claim, (...state) => looksRight(at, state))
     })
   })

@@ -1,4 +1,7 @@
-import { everyPage } from './everyPage.js'
-import { walked } from './states.js'
+import { pagesOfNoRecords, pagesOfRecords } from './everyPage.js'
+import { type State, walked } from './states.js'
 
-everyPage(320, ([name]) => walked.has(name))
+const isWalked = ([name]: State) => walked.has(name)
+
+pagesOfNoRecords(isWalked)
+pagesOfRecords(isWalked)

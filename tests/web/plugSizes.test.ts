@@ -5,21 +5,21 @@ import { testApp } from './testApp.js'
 const page = async (address: string): Promise<{ status: number; text: string }> => request(testApp().app).get(address)
 
 describe('the page of plugs as large as they are', () => {
-  it('draws a plug of 5.5 mm over 2.1 mm and a ruler of a bank card’s 85.6 mm in millimetres', async () => {
+  it('draws a plug of 5.5 mm over 2.1 mm and a ruler of a bank card’s 53.98 mm in millimetres', async () => {
     const { status, text } = await page('/plug-sizes')
     expect(status).toBe(200)
-    expect(text).toContain('width="85.6mm"')
+    expect(text).toContain('width="53.98mm"')
     // 0.5 mm of margin around the sleeve
     expect(text).toMatch(
       /<svg width="6.5mm" height="6.5mm"[^>]*><circle class="metal" r="2.75"><\/circle><circle class="bore" r="1.05">/,
     )
   })
 
-  it('draws everything larger where the ruler turns out too short: 80 mm for 85.6 mm is 1.07 times', async () => {
-    const { text } = await page('/plug-sizes?ruler=80')
-    // 85.6 × 85.6 / 80 and 6.5 × 85.6 / 80
-    expect(text).toContain('width="91.59mm"')
-    expect(text).toMatch(/width="6.9[56]mm"/)
+  it('draws everything larger where the ruler turns out too short: 50 mm for 53.98 mm is 1.08 times', async () => {
+    const { text } = await page('/plug-sizes?ruler=50')
+    // 53.98 × 53.98 / 50 and 6.5 × 53.98 / 50
+    expect(text).toContain('width="58.28mm"')
+    expect(text).toMatch(/width="7.02mm"/)
   })
 
   it('keeps the check that it was asked from, and brings the size into it', async () => {

@@ -5,8 +5,8 @@ import { millimetres, volts } from '../../../words/quantity.js'
 import { head, type PageHead } from '../../page.js'
 import { FormReader, type FormState, longestText } from '../../parts/formState.js'
 
-/** How long the ruler is where nothing enlarges it [mm]: the width of a bank card, ISO/IEC 7810 ID-1. */
-export const cardMm = 85.6
+/** How long the ruler is where nothing enlarges it [mm]: the height of a bank card, ISO/IEC 7810 ID-1: so a narrow phone has room for it. */
+export const cardMm = 53.98
 
 interface Size {
   name: string
@@ -71,7 +71,7 @@ export function plugSizesView(sent: unknown): PlugSizesModel {
       asPlug: checkWith({ plugouter: outerMm, pluginner: innerMm }),
       asJack: checkWith({ jackouter: outerMm, jackinner: innerMm }),
     })),
-    rulerSays: say`${millimetres(cardMm)}, the width of a bank card (ISO/IEC 7810, size ID-1); a mark every ${millimetres(10)}.`,
+    rulerSays: say`${millimetres(cardMm)}, the height of a bank card, its short side (ISO/IEC 7810, size ID-1); a mark every ${millimetres(10)}.`,
     proves: say`A size proves neither voltage nor polarity: plugs of one size carry anything from ${volts(3)} to ${volts(24)}, either way round. Bores of ${millimetres(2.1)} and ${millimetres(2.5)} look alike: try a drill shank.`,
     back: checkWith({}),
     kept,

@@ -1,0 +1,3 @@
+import { pagesOfRecords } from './everyPage.js'
+
+pagesOfRecords(() => true)
