@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { examples } from '../../server/web/parts/examples.js'
-import { widths } from '../support/long.js'
+import { inLongRun, scripting, widths } from '../support/long.js'
 import { withoutBrowser } from './browser.js'
 import { opened } from './opened.js'
 
@@ -76,23 +76,26 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     await close()
   })
 
-  it('with scripts: a number that can be read two ways waits without taking the focus; the button leads to the fault', async () => {
-    const { page, close } = await visit('/?at=site')
-    await page.focus('#mains')
-    await page.keyboard.type('1,500')
-    await page.waitForSelector('.waiting')
-    expect(await page.evaluate<string>('document.activeElement.id')).toBe('mains')
-    await page.click('#check-form button[type=submit]')
-    await page.waitForSelector('.error-summary')
-    expect(await page.title()).toMatch(/^Error: /)
-    await page.waitForSelector('.error-summary:focus')
-    await page.click('.error-summary a')
-    expect(await page.evaluate<string>('document.activeElement.id')).toBe('mains')
-    expect(await page.inputValue('#mains')).toBe('1,500')
-    await close()
-  })
+  inLongRun(
+    'with scripts: a number that can be read two ways waits without taking the focus; the button leads to the fault',
+    async () => {
+      const { page, close } = await visit('/?at=site')
+      await page.focus('#mains')
+      await page.keyboard.type('1,500')
+      await page.waitForSelector('.waiting')
+      expect(await page.evaluate<string>('document.activeElement.id')).toBe('mains')
+      await page.click('#check-form button[type=submit]')
+      await page.waitForSelector('.error-summary')
+      expect(await page.title()).toMatch(/^Error: /)
+      await page.waitForSelector('.error-summary:focus')
+      await page.click('.error-summary a')
+      expect(await page.evaluate<string>('document.activeElement.id')).toBe('mains')
+      expect(await page.inputValue('#mains')).toBe('1,500')
+      await close()
+    },
+  )
 
-  it.each([true, false])('scripts %s: a question is answered where it stands, and the chain turns', async (scripts) => {
+  it.each(scripting)('scripts %s: a question is answered where it stands, and the chain turns', async (scripts) => {
     const { page, faults, close } = await visit(`/?country=DE&supply=${encodeURIComponent(plate)}&machine=12V+DC+1A`, {
       scripts,
       width: 360,
@@ -131,7 +134,7 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     await close()
   })
 
-  it.each([true, false])(
+  it.each(scripting)(
     'scripts %s: a check is kept as a job with one press, and opens again from it',
     async (scripts) => {
       const { page, faults, close } = await visit(examples[3]?.address ?? '/', { scripts })
@@ -165,21 +168,24 @@ describe.skipIf(withoutBrowser)('the main job in a browser', { timeout: 60_000 }
     await close()
   })
 
-  it('a check with its result weighs at most 60 kB over the wire, style, script and drawings included', async () => {
-    const { page, close } = await visit('/')
-    const session = await page.context().newCDPSession(page)
-    await session.send('Network.enable')
-    await session.send('Network.setCacheDisabled', { cacheDisabled: true })
-    const finished: number[] = []
-    session.on('Network.loadingFinished', ({ encodedDataLength }) => finished.push(encodedDataLength))
-    await page.goto(at.origin + (examples[2]?.address ?? ''), { waitUntil: 'networkidle' })
-    const bytes = finished.reduce((sum, size) => sum + size, 0)
-    // page, style sheet, htmx, the paper script and the mark
-    expect(finished.length).toBeGreaterThanOrEqual(4)
-    console.log(`A check with its result: ${bytes} bytes over the wire.`)
-    expect(bytes).toBeLessThanOrEqual(60_000)
-    await close()
-  })
+  inLongRun(
+    'a check with its result weighs at most 60 kB over the wire, style, script and drawings included',
+    async () => {
+      const { page, close } = await visit('/')
+      const session = await page.context().newCDPSession(page)
+      await session.send('Network.enable')
+      await session.send('Network.setCacheDisabled', { cacheDisabled: true })
+      const finished: number[] = []
+      session.on('Network.loadingFinished', ({ encodedDataLength }) => finished.push(encodedDataLength))
+      await page.goto(at.origin + (examples[2]?.address ?? ''), { waitUntil: 'networkidle' })
+      const bytes = finished.reduce((sum, size) => sum + size, 0)
+      // page, style sheet, htmx, the paper script and the mark
+      expect(finished.length).toBeGreaterThanOrEqual(4)
+      console.log(`A check with its result: ${bytes} bytes over the wire.`)
+      expect(bytes).toBeLessThanOrEqual(60_000)
+      await close()
+    },
+  )
 
   it('on paper: the result unfolded, without form and navigation, in black on white', async () => {
     const { page, close } = await visit(examples[2]?.address ?? '/', { scripts: false, dark: true })

@@ -25,26 +25,15 @@ const fuse =
 export const walked: ReadonlySet<string> = new Set([
   'Check with a stop',
   'Check with the facts of the supply',
-  'Check with words not read and in doubt',
   'First power-up with lamps',
   'Fuse with a result',
   'Checklist of a clean match',
   'Add a supply, with faults',
-  'Bring in, looked at',
-  'Reference',
   'A reference table',
-  'An address that does not exist',
   'A job with readings, parts, notes and photos',
-  'The checklist of a job',
-  'A job judged again',
-  'A job changed meanwhile',
   'Jobs',
-  'A supply',
-  'A machine with 500 supplies and what to look for',
-  'Shelf',
   'Every supply for every machine',
   'Passphrase, none given',
-  'Records that cannot be reached',
 ])
 
 /** States of a server on which nothing is kept. */

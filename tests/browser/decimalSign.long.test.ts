@@ -1,0 +1,1 @@
+import './decimalSign.test.js'

@@ -1,0 +1,1 @@
+import './askingOrder.test.js'

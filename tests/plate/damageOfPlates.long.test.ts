@@ -1,0 +1,1 @@
+import './damageOfPlates.test.js'
