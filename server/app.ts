@@ -19,6 +19,7 @@ import { checklistRoutes } from './web/pages/checklist/route.js'
 import { enterRoutes } from './web/pages/enter/route.js'
 import { firstPowerPageRoutes } from './web/pages/firstPower/route.js'
 import { fusePageRoutes } from './web/pages/fuse/route.js'
+import { jobFactsRoutes } from './web/pages/jobs/factsRoute.js'
 import { jobsPageRoutes } from './web/pages/jobs/route.js'
 import { plugSizesRoutes } from './web/pages/plugSizes/route.js'
 import { recordsPageRoutes } from './web/pages/records/route.js'
@@ -62,6 +63,7 @@ export function createApp(context: Context): Express {
   app.use(referencePageRoutes())
   app.use(pictureRoutes(context))
   app.use(jobsPageRoutes(context))
+  app.use(jobFactsRoutes(context))
   app.use(benchPageRoutes(context))
   app.use(recordsPageRoutes(context))
   const matching = shelfMatching(context.store)

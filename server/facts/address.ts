@@ -1,4 +1,4 @@
-import { boxName } from './boxes.js'
+import { boxName, boxOf } from './boxes.js'
 import { type CheckRequest, check } from './check.js'
 import type { Fact, Part } from './fact.js'
 
@@ -37,9 +37,7 @@ export const wordOf = (choice: { value: unknown; word?: string } | undefined): s
 
 function put(values: Record<string, string>, part: Part, value: unknown, row: number | null): void {
   if (part.kind === 'list') {
-    const rows = (value ?? []) as unknown[]
-    if (rows.length > part.rows) throw new RangeError(`at most ${part.rows} rails, got ${rows.length}`)
-    for (const [index, one] of rows.entries()) putAll(values, part.parts, one, index + 1)
+    for (const [index, one] of ((value ?? []) as unknown[]).entries()) putAll(values, part.parts, one, index + 1)
   } else if (part.kind === 'group') {
     // a thing that is not there says nothing, not even that something of it is not known
     if (value != null) putAll(values, part.parts, value, row)
@@ -50,13 +48,21 @@ function putAll(values: Record<string, string>, parts: Record<string, Part>, of:
   for (const [name, part] of Object.entries(parts)) put(values, part, (of as Record<string, unknown>)[name], row)
 }
 
+/** The values of a check's facts by the names of their boxes, also of rows that no form has a box for. */
+export function factValues(request: CheckRequest): Record<string, string> {
+  const values: Record<string, string> = {}
+  putAll(values, check, request, null)
+  return values
+}
+
 /**
  * The values of a check's boxes by their names: what its address carries. The way back is `readCheckForm`.
  *
  * @throws RangeError where the check has more rows than a form has
  */
 export function checkValues(request: CheckRequest): Record<string, string> {
-  const values: Record<string, string> = {}
-  putAll(values, check, request, null)
+  const values = factValues(request)
+  const beyond = Object.keys(values).find((name) => boxOf(name) === undefined)
+  if (beyond !== undefined) throw new RangeError(`a form has no box for ${beyond}`)
   return values
 }

@@ -38,7 +38,7 @@ export function judgedAndPlanned(
   const of = prepareCase(check)
   const assessment = judged(of, now)
   const worked = tell(planFirstPower(of, assessment, given))
-  const plan = sent?.stages ? sent : { ...sent, ...worked, ...(given && { given }) }
+  const plan = sent?.stages ? sent : { ...sent, ...worked, ...(given && Object.keys(given).length > 0 && { given }) }
   const { stages } = tell(checklistOf(of, assessment, worked))
   const fromPlan = new Map(limitsOf(plan).map((row) => [row.key, row]))
   const fromChecklist = limitsOf({ stages: stages.map(({ lines }) => ({ steps: lines })) })

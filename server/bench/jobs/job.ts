@@ -1,7 +1,7 @@
 import type { CheckRequest } from '../../chain/case/request.js'
-import type { ToldCheck, ToldFinding } from '../../chain/finding.js'
+import type { ToldCheck, ToldFinding, Verdict } from '../../chain/finding.js'
 import type { Step } from '../../plan/firstPowerPlan.js'
-import type { Told } from '../../words/tell.js'
+import type { Told as AsTold } from '../../words/tell.js'
 
 /** One judgement of a check, with the version of the tables and rules that made it. */
 export interface Assessment extends ToldCheck {
@@ -11,8 +11,8 @@ export interface Assessment extends ToldCheck {
 }
 
 /** What a reading is held against: a step of the plan, as far as readings need it. */
-export type ReadingLimits = Pick<Told<Step>, 'key' | 'text' | 'unit' | 'low' | 'high' | 'stopIf'> &
-  Partial<Pick<Told<Step>, 'strict' | 'notAbove' | 'power'>>
+export type ReadingLimits = Pick<AsTold<Step>, 'key' | 'text' | 'unit' | 'low' | 'high' | 'stopIf'> &
+  Partial<Pick<AsTold<Step>, 'strict' | 'notAbove' | 'power'>>
 
 /** Taken back by a person, who says why; it stays where it stands, and counts no more. */
 export interface Withdrawn {
@@ -69,6 +69,44 @@ export interface Part {
   note: string | null
   /** when it came into this state */
   since: number
+  /** the day it is expected, "2026-01-05" */
+  expected?: string
+}
+
+/** One fact that was changed: the name of its box, and what the box held, '' where it was empty. */
+export interface ChangedFact {
+  fact: string
+  before: string
+  after: string
+}
+
+/** What was found on one topic, in short. */
+export type Told = Pick<ToldFinding, 'outcome' | 'title'>
+
+/** Facts that were changed in a job, at once, with what that did to the outcome. */
+export interface FactChange {
+  id: string
+  at: number
+  facts: ChangedFact[]
+  verdict: { before: Verdict; after: Verdict }
+  /** findings that came, went or changed; null where there was none */
+  turned: { topic: ToldFinding['topic']; before: Told | null; after: Told | null }[]
+  /** the change that this one takes back */
+  undoes?: string
+}
+
+/** Something that holds the job until a person wrote its cause, or took it back. */
+export interface Stop {
+  /** what a cause names: the id of a reading or tick, or a mark of what was observed */
+  of: string
+  /** the step it was found at; null for what was observed besides */
+  key: string | null
+  /** the step in words, or the box it was written in */
+  where: string
+  at: number
+  title: string
+  /** what is done first */
+  action: string
 }
 
 export interface LogEntry {
@@ -120,4 +158,8 @@ export interface Job {
   observations: Observations
   parts: Part[]
   log: LogEntry[]
+  /** facts changed since it began, the oldest first */
+  changes?: FactChange[]
+  /** stops that nothing in the job tells of any more, as after other words: they hold it like the others */
+  held?: Stop[]
 }

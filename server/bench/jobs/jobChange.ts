@@ -5,7 +5,7 @@ import { limitsFor } from './laterLimits.js'
 import { type Given, inUnit, limitsText, readingFinding } from './readingFinding.js'
 import { withEarlier } from './rejudge.js'
 import { seenFinding } from './seenFinding.js'
-import { openStops } from './stops.js'
+import { openStops, stillHeld } from './stops.js'
 
 /** The most readings, parts and log entries of one job. */
 export const mostEntries = 2000
@@ -181,25 +181,36 @@ export function withReadingsJudged(job: Job, before: Job): Job {
     const earlier = readBefore(job.readings.slice(0, index), limits)
     return { ...reading, finding: readingFinding(reading, comparable ? limits : null, earlier) }
   }
-  return {
+  const seen = (tick: Tick): Tick =>
+    holding.has(tick.id) ? tick : { ...tick, finding: seenFinding(tick, limitsFor(job, tick.key)) }
+  const again = {
     ...job,
     readings: job.readings.map((reading, index) => (holding.has(reading.id) ? reading : judged(reading, index))),
-    ...(job.ticks && {
-      ticks: job.ticks.map((tick) => ({ ...tick, finding: seenFinding(tick, limitsFor(job, tick.key)) })),
-    }),
+    ...(job.ticks && { ticks: job.ticks.map(seen) }),
   }
+  return stillHeld(again, before)
 }
 
 interface PartGiven {
   name: string
   state: PartState
   note?: string | null | undefined
+  /** null takes the day away */
+  expected?: string | null | undefined
 }
 
-export function addPart(job: Job, { name, state, note }: PartGiven, mark: Mark & { version: number }): Job {
+export function addPart(job: Job, { name, state, note, expected }: PartGiven, mark: Mark & { version: number }): Job {
   if (holds(job.parts, mark.id)) return job
   refuseFull(job.parts, 'parts', 'name')
-  const part: Part = { id: mark.id, version: mark.version, name, state, note: note ?? null, since: mark.at }
+  const part: Part = {
+    id: mark.id,
+    version: mark.version,
+    name,
+    state,
+    note: note ?? null,
+    since: mark.at,
+    ...(expected != null && { expected }),
+  }
   return { ...job, parts: [...job.parts, part] }
 }
 
@@ -214,13 +225,16 @@ export function changePart(
   if (!part) throw new Missing('There is no such part in this job; it may have been deleted.')
   if (patch.version !== undefined && part.version > patch.version) throw new Stale(part)
   const state = patch.state ?? part.state
+  const { expected: kept, ...rest } = part
+  const expected = patch.expected === undefined ? kept : patch.expected
   const changed: Part = {
-    ...part,
+    ...rest,
     version,
     name: patch.name ?? part.name,
     state,
     note: patch.note === undefined ? part.note : patch.note,
     since: state === part.state ? part.since : at,
+    ...(expected != null && { expected }),
   }
   return { ...job, parts: job.parts.map((other) => (other.id === partId ? changed : other)) }
 }
@@ -237,7 +251,7 @@ export function addLog(job: Job, text: string, { id, at }: Mark): Job {
 }
 
 /**
- * Changes the name and those observations that are given; null takes one away. What was a stop and is written over stays in the log.
+ * Changes the name and those observations that are given; null takes one away. What was a stop and is written over stays one, and in the log.
  */
 export function patchJob(
   job: Job,
@@ -258,7 +272,8 @@ export function patchJob(
   }
   const still = new Set(openStops(changed).map(({ of }) => of))
   const [gone] = openStops(job).filter(({ of }) => !still.has(of))
-  return gone ? addLog(changed, `“${gone.where}” was changed; it held the job: ${gone.title}`, mark) : changed
+  const held = stillHeld(changed, job)
+  return gone ? addLog(held, `“${gone.where}” was changed; what it said holds the job: ${gone.title}`, mark) : held
 }
 
 /** Takes another judgement and keeps the one it replaces. */

@@ -3,24 +3,10 @@ import { alarmIn } from '../../plan/alarm.js'
 import { say } from '../../words/phrase.js'
 import { amperes } from '../../words/quantity.js'
 import { tell } from '../../words/tell.js'
-import type { Job, Observations } from './job.js'
+import type { Job, Observations, Stop } from './job.js'
 import { limitsFor, limitsOfJob } from './laterLimits.js'
 
-/** Something that holds the job until a person wrote its cause, or took it back. */
-export interface Stop {
-  /** what a cause names: the id of a reading or tick, or a mark of what was observed */
-  of: string
-  /** the step it was found at; null for what was observed besides */
-  key: string | null
-  /** the step in words, or the box it was written in */
-  where: string
-  at: number
-  title: string
-  /** what is done first */
-  action: string
-}
-
-type Held = Pick<Job, 'limits' | 'readings' | 'ticks' | 'causes' | 'observations' | 'assessment'>
+type Held = Pick<Job, 'limits' | 'readings' | 'ticks' | 'causes' | 'observations' | 'assessment' | 'held'>
 
 const observedBoxes = {
   lamps: 'Lamps',
@@ -85,11 +71,24 @@ function allStops(job: Held): Stop[] {
         action: finding.action ?? switchOff,
       }),
     )
-  return [...entries, ...observedStops(job)]
+  const told = [...entries, ...observedStops(job)]
+  return [...told, ...(job.held ?? []).filter(({ of }) => !told.some((one) => one.of === of))]
 }
 
 /** The stops that hold a job: those without a cause. A good reading after one changes nothing. */
 export function openStops(job: Held): Stop[] {
   const explained = new Set((job.causes ?? []).map(({ of }) => of))
   return allStops(job).filter(({ of }) => !explained.has(of))
+}
+
+/**
+ * A job after a change, with the stops that held it before: no change of facts, limits or words ends one, only its cause
+ * does. Other words of the same box that are a stop themselves stand in its place.
+ */
+export function stillHeld(job: Job, before: Held): Job {
+  const open = openStops(job)
+  const stands = (stop: Stop): boolean =>
+    open.some(({ of, key, where }) => of === stop.of || (key === null && stop.key === null && where === stop.where))
+  const lost = openStops(before).filter((stop) => !stands(stop))
+  return lost.length === 0 ? job : { ...job, held: [...(job.held ?? []), ...lost] }
 }

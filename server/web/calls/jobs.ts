@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { changeFacts } from '../../bench/jobs/factChange.js'
 import type { Job } from '../../bench/jobs/job.js'
 import {
   addCause,
@@ -21,9 +22,11 @@ import { prepareCase } from '../../chain/case/case.js'
 import { newId } from '../../store/openStore.js'
 import type { Kept, Store } from '../../store/store.js'
 import { jobChecklist } from '../checklist.js'
+import { undone } from '../jobFacts.js'
 import { judged, judgedAndPlanned } from '../judge.js'
 import { newEntry } from '../once.js'
 import { parse } from '../parse.js'
+import { givenOf } from '../parts/planGiven.js'
 import { conflictAs } from '../records/conflict.js'
 import {
   assessmentJson,
@@ -90,9 +93,12 @@ export const jobCalls: readonly Call[] = [
         const kept = await change(store, named('id'), version, (job) => {
           const next = patchJob(job, patch, { id: newId(), at: now() })
           if (!check && plan === undefined) return next
-          const { assessment, ...again } = judgedAndPlanned(check ?? job.check, plan ?? null, now())
-          const replanned = withReadingsJudged({ ...next, ...again }, next)
-          return check ? judgeAgain(replanned, assessment) : replanned
+          const again = judgedAndPlanned(check ?? job.check, plan ?? null, now(), givenOf(job))
+          const changed = check ? changeFacts(next, again, { id: newId(), at: now() }) : next
+          if (changed !== next) return changed
+          const { assessment, ...replanned } = again
+          const held = withReadingsJudged({ ...next, ...replanned }, next)
+          return check ? judgeAgain(held, assessment) : held
         })
         return recordOf(store, kept)
       },
@@ -233,6 +239,17 @@ export const jobCalls: readonly Call[] = [
       const id = newEntry(request, text)
       const kept = await change(store, named('id'), null, (job) => addLog(job, text, { id, at: now() }))
       return logJson(entryOf(kept.body.log, id))
+    },
+  }),
+  call({
+    method: 'post',
+    path: `${one}/changes/:changeId/undo`,
+    group: 'Jobs',
+    summary: 'Take a change of facts back; that is a change of its own',
+    answer: answers.jobAnswer,
+    async run(_body, { store, now, named, request }) {
+      const mark = { id: newEntry(request), at: now() }
+      return recordOf(store, await change(store, named('id'), null, (job) => undone(job, named('changeId'), mark)))
     },
   }),
   call({

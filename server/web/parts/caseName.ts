@@ -6,7 +6,7 @@ const ratingWord = /^(?:power|supply|in|out|input|output|primary|secondary|ac|dc
 /** "TAPE RECORDER 12V DC 1.2A" → "Tape recorder"; null where the line names nothing but ratings. */
 function thingOf(line: string): string | null {
   const [before = ''] = line.split(/[+−-]?\d[\d.,/–-]*\s?(?:V|A|W|VA|mA|Hz)\b/i)
-  const words = before.replace(/[:;,=\s]+$/, '').split(/\s+/)
+  const words = before.replace(/(?:[:;,=\s]+|\s(?:ac|dc|in|out|input|output|rating|rated))+$/i, '').split(/\s+/)
   if (words.every((word) => !/\p{L}{2}/u.test(word) || ratingWord.test(word.replace(/\W/g, '')))) return null
   const thing = words.join(' ').trim()
   // a plate shouts; a word with a figure in it is a type name and stays as it is
@@ -24,4 +24,27 @@ export function caseName({ device, supply }: Pick<CheckRequest, 'device' | 'supp
       if (thing !== null) return thing.slice(0, 200)
     }
   return null
+}
+
+/** The longest part of a plate that stands for a name. */
+const longestName = 60
+
+/** The first line of a plate that says something, as printed. */
+function printedLine(label: string | null | undefined): string | null {
+  const line = (label ?? '').split(/\r?\n/).find((one) => /[\p{L}\d]/u.test(one))
+  return line === undefined ? null : line.trim().replace(/\s+/g, ' ').slice(0, longestName)
+}
+
+/**
+ * What a job is called: the machine by its plate, else the supply by its; where neither names a thing, what the plate
+ * says first.
+ */
+export function jobName(check: Pick<CheckRequest, 'device' | 'supply' | 'arrangement'>): string {
+  const named = caseName(check)
+  if (named !== null) return named
+  const [machine, supply] = [printedLine(check.device.label), printedLine(check.supply.label)]
+  if (machine !== null) return `Machine “${machine}”`
+  if (supply !== null)
+    return `${check.arrangement === 'supply-only' ? 'Supply' : 'Machine with the supply'} “${supply}”`
+  return check.arrangement === 'supply-only' ? 'Supply without a plate' : 'Machine without a plate'
 }

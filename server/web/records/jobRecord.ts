@@ -1,4 +1,4 @@
-import type { Assessment, Cause, Job, LogEntry, Part, Reading, Tick } from '../../bench/jobs/job.js'
+import type { Assessment, Cause, FactChange, Job, LogEntry, Part, Reading, Tick } from '../../bench/jobs/job.js'
 import type { JobSummary } from '../../bench/jobs/jobDraft.js'
 import { goesOn, type StandingState, standing, type Wait } from '../../bench/jobs/standing.js'
 import { openStops } from '../../bench/jobs/stops.js'
@@ -39,6 +39,8 @@ export const partJson = ({ since, ...part }: Part) => ({ ...part, since: isoTime
 
 export const logJson = ({ at, ...entry }: LogEntry) => ({ ...entry, at: isoTime(at) })
 
+const changeJson = ({ at, ...change }: FactChange) => ({ ...change, at: isoTime(at) })
+
 export const photoJson = ({ createdAt, owner, ...photo }: Photo) => ({
   ...photo,
   createdAt: isoTime(createdAt),
@@ -65,6 +67,7 @@ export function jobRecord(kept: Kept<Job>, photos: readonly Photo[]) {
     observations: body.observations,
     parts: body.parts.map(partJson),
     log: body.log.map(logJson),
+    changes: (body.changes ?? []).map(changeJson),
     photos: photos.map(photoJson),
     standing: standingJson(state, waits, since),
   }

@@ -410,7 +410,13 @@ export const checklistAnswer = z.object({
 })
 
 export const partAnswer = z
-  .object({ id: text, name: text, state: z.enum(['wanted', 'ordered', 'arrived', 'fitted']), note: text.nullable() })
+  .object({
+    id: text,
+    name: text,
+    state: z.enum(['wanted', 'ordered', 'arrived', 'fitted']),
+    note: text.nullable(),
+    expected: text.optional(),
+  })
   .meta({ id: 'Part' })
 
 export const readingAnswer = z
@@ -452,6 +458,16 @@ export const jobAnswer = z
     observations: z.unknown(),
     parts: z.array(partAnswer),
     log: z.array(z.object({ text })),
+    changes: z.array(
+      z.object({
+        id: text,
+        at: text,
+        facts: z.array(z.object({ fact: text, before: text, after: text })),
+        verdict: z.object({ before: text, after: text }),
+        turned: z.array(z.unknown()),
+        undoes: text.optional(),
+      }),
+    ),
     standing: z.object({ state: text, waitsFor: z.array(z.unknown()), canGoOn: z.boolean() }),
   })
   .meta({ id: 'Job' })

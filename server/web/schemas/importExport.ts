@@ -41,9 +41,13 @@ const findingSchema = z.looseObject({
     .max(200),
 })
 
+const verdicts = ['do-not-connect', 'find-out-first', 'take-care', 'no-conflict-found'] as const
+
+const shortFinding = z.strictObject({ outcome: z.enum(outcomes), title: text })
+
 const assessmentSchema = asSent(
   z.looseObject({
-    verdict: z.enum(['do-not-connect', 'find-out-first', 'take-care', 'no-conflict-found']),
+    verdict: z.enum(verdicts),
     findings: z.array(findingSchema).max(1000),
     readings: z.looseObject({ supply: z.unknown(), device: z.unknown() }),
     dataVersion: z.string().max(100),
@@ -113,10 +117,48 @@ const jobBody = {
         state: z.enum(partStates),
         note: words(4000).nullable(),
         since: time,
+        expected: z.iso.date().optional(),
       }),
     )
     .max(2000),
   log: z.array(z.strictObject({ id: idSchema, at: time, text: words(10_000).min(1) })).max(2000),
+  changes: z
+    .array(
+      z.strictObject({
+        id: idSchema,
+        at: time,
+        facts: z
+          .array(z.strictObject({ fact: line(60).min(1), before: text, after: text }))
+          .min(1)
+          .max(500),
+        verdict: z.strictObject({ before: z.enum(verdicts), after: z.enum(verdicts) }),
+        turned: z
+          .array(
+            z.strictObject({
+              topic: z.enum(topicNames),
+              before: shortFinding.nullable(),
+              after: shortFinding.nullable(),
+            }),
+          )
+          .max(100),
+        undoes: idSchema.optional(),
+      }),
+    )
+    .max(2000)
+    .optional(),
+  held: z
+    .array(
+      z.strictObject({
+        of: line(64).min(1),
+        key: line(120).nullable(),
+        where: words(2000),
+        at: time,
+        title: words(4000),
+        action: words(4000),
+      }),
+    )
+    .max(2000)
+    .optional(),
   ticks: z
     .array(z.strictObject({ ...step, as: z.enum(tickAnswers), words: words(2000).nullable(), ...found }))
     .max(2000)

@@ -80,13 +80,17 @@ export const withdrawSchema = z.strictObject({ why: words(2000).min(1) })
 
 const partStateSchema = z.enum(partStates)
 
-export const partSchema = z.strictObject({ name: nameSchema, state: partStateSchema, note: noteSchema })
+/** The day something is expected, "2026-01-05". */
+const expected = z.iso.date({ error: 'expected must be a day such as 2026-01-05' }).nullish()
+
+export const partSchema = z.strictObject({ name: nameSchema, state: partStateSchema, note: noteSchema, expected })
 
 export const partPatchSchema = z.strictObject({
   version: versionSchema.optional(),
   name: nameSchema.optional(),
   state: partStateSchema.optional(),
   note: noteSchema,
+  expected,
 })
 
 export const logSchema = z.strictObject({ text: words(10_000).min(1) })

@@ -212,6 +212,13 @@ const pages: Record<string, Kind> = {
   'post /jobs/:id/photos': { file: 'photo' },
   'post /jobs/:id/photos/:photoId/delete': deletable,
   'post /jobs/:id/photos/:photoId/restore': deletable,
+  'get /jobs/:id/facts': { query: some({ at: boxes.choice('supply', 'site', 'nothing') }) },
+  'post /jobs/:id/facts': {
+    form: fc
+      .tuple(check, some({ at: boxes.choice('supply', 'device'), seen: boxes.text('place'), once }))
+      .map(([facts, rest]) => ({ ...facts, ...rest })),
+  },
+  'post /jobs/:id/changes/:changeId/undo': deletable,
   'get /jobs/:id/rejudge': {},
   'post /jobs/:id/rejudge': { form: some({ version }) },
   'post /jobs/:id/delete': deletable,

@@ -36,8 +36,7 @@ import { judged, judgedAndPlanned } from '../../judge.js'
 import { entryId, onceField } from '../../once.js'
 import { head, show } from '../../page.js'
 import { parse } from '../../parse.js'
-import { caseName } from '../../parts/caseName.js'
-import { day } from '../../parts/dates.js'
+import { jobName } from '../../parts/caseName.js'
 import { faultsOf } from '../../parts/faultsOf.js'
 import { type FormFault, FormReader } from '../../parts/formState.js'
 import { keepPhoto, mostPhotos, photoForm } from '../../parts/keepPhoto.js'
@@ -210,7 +209,7 @@ export function jobsPageRoutes(context: Context): Router {
       ])
     // the same form as a check sent as JSON, so that a job goes out and in again unchanged
     const check = parse(checkSchema, form.request)
-    const name = caseName(check) ?? `Job of ${day(now()).text}`
+    const name = jobName(check)
     const { once: _once, ...asked } = sent(request)
     const entry = entryId(onceField(request), 'job', JSON.stringify(asked))
     // a plan was made with the lamps that stand in it; a check alone is planned with those at hand

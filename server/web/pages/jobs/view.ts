@@ -1,27 +1,32 @@
 import { detailsMark } from '../../../bench/jobs/detailsMark.js'
-import type { Job, Reading, ReadingLimits } from '../../../bench/jobs/job.js'
+import { canUndo } from '../../../bench/jobs/factChange.js'
+import type { FactChange, Job, Reading, ReadingLimits } from '../../../bench/jobs/job.js'
 import { partStates } from '../../../bench/jobs/job.js'
 import { limitsOfJob } from '../../../bench/jobs/laterLimits.js'
 import { limitsText, readText } from '../../../bench/jobs/readingFinding.js'
-import { latestReadings, standing } from '../../../bench/jobs/standing.js'
+import { latestReadings, standing, type Wait } from '../../../bench/jobs/standing.js'
 import { openStops } from '../../../bench/jobs/stops.js'
 import type { Outcome, ToldFinding } from '../../../chain/finding.js'
 import { figures } from '../../../facts/address.js'
+import { labelOf } from '../../../facts/boxes.js'
 import { numbersOf } from '../../../plan/checklist.js'
-import type { FirstPowerOptions } from '../../../plan/planFirstPower.js'
 import type { Kept, Photo } from '../../../store/store.js'
 import type { Phrase, Words } from '../../../words/phrase.js'
 import { amperes } from '../../../words/quantity.js'
 import { jobChecklist } from '../../checklist.js'
+import { valuesOf } from '../../jobFacts.js'
 import { head, type PageHead } from '../../page.js'
 import { day, lasting, type Moment, moment } from '../../parts/dates.js'
 import type { FormFault, FormState } from '../../parts/formState.js'
 import { mostPhotos } from '../../parts/keepPhoto.js'
 import { type PhotoView, photoViews } from '../../parts/photoViews.js'
+import { givenOf } from '../../parts/planGiven.js'
 import { tally, verdictWords } from '../../parts/verdictWords.js'
-import { firstPowerSchema } from '../../schemas/bench.js'
 import { checkAddress } from '../check/address.js'
+import { readCheckForm } from '../check/form.js'
+import type { NextView } from '../check/nextView.js'
 import { firstPowerQuery, firstPowerValues } from '../firstPower/form.js'
+import { type FactsPage, jobAnswer, waysOf } from './factsView.js'
 import { type Qr, qr } from './qr.js'
 import { partWords, standingWords } from './standingWords.js'
 
@@ -42,6 +47,20 @@ interface PartLine {
   form: FormState
   since: Moment
   lasting: string
+}
+
+/** A change of facts, with what it did to the outcome. */
+export interface ChangeLine {
+  id: string
+  at: Moment
+  facts: { label: string; before: Words; after: Words }[]
+  /** what the verdict became; null where it stayed */
+  verdict: { before: string; after: string } | null
+  turned: { topic: string; before: string | null; after: string | null; outcome: Outcome | null }[]
+  /** it takes another change back */
+  undoes: boolean
+  /** it can be taken back */
+  canUndo: boolean
 }
 
 /** What someone else kept meanwhile, beside what was typed here. */
@@ -78,11 +97,25 @@ export interface JobPage {
     outcome: Outcome | null
     title: string
     text: string
-    waits: { text: string; since: Moment; lasting: string }[]
+    waits: { for: Wait['for']; text: string; since: Moment; lasting: string }[]
   }
   /** what holds the job, first on its page */
   stops: { of: string; where: string; title: string; action: string; at: Moment; reading: boolean }[]
   verdict: { outcome: Outcome; title: string; text: string }
+  /** as it would be judged today: the answer in a sentence, the chain, and what to do next, answered here */
+  answer: Words
+  result: FactsPage['result']
+  /** null where the check has more rows than forms have */
+  next: NextView | null
+  waiting: number
+  /** no box of a question was filled yet */
+  form: FormState
+  /** the ways to the facts of each thing; none where forms cannot hold them */
+  ways: FactsPage['ways']
+  /** the plates at the head, each with its photo */
+  plates: { title: string; words: string; photo: PhotoView | null }[]
+  /** the change of facts made last */
+  changedLast: ChangeLine | null
   tally: Phrase
   findings: ToldFinding[]
   judged: {
@@ -112,7 +145,7 @@ export interface JobPage {
     finding: ToldFinding
   }[]
   parts: PartLine[]
-  log: { text: string; at: Moment }[]
+  log: { text: string; at: Moment; change: ChangeLine | null }[]
   photos: PhotoView[]
   /** a photo that was just deleted and can be brought back */
   deletedPhoto: string | null
@@ -201,12 +234,6 @@ export interface JobShown {
   notSaved?: string | null
 }
 
-/** What a job's plan was given besides the check; an empty one where it was planned without, or elsewhere. */
-function givenOf({ plan }: Job): FirstPowerOptions {
-  const { given } = (plan ?? {}) as { given?: unknown }
-  return firstPowerSchema.omit({ check: true }).safeParse(given ?? {}).data ?? {}
-}
-
 function addressesOf(job: Job): { address: string; firstPower: string } {
   try {
     const address = checkAddress(job.check)
@@ -245,13 +272,65 @@ function observed({ observations: seen }: Job): JobPage['observed'] {
   return lines.flatMap(({ value, ...line }) => (value === null ? [] : [{ ...line, value }]))
 }
 
+/** A value as its address carries it, as a person reads it. */
+const readable = (fact: string, value: string): Words =>
+  value === '' ? 'not entered' : (readCheckForm({ [fact]: value }).state.shown[fact] ?? value)
+
+function changeLine(changes: readonly FactChange[], change: FactChange): ChangeLine {
+  const { before, after } = change.verdict
+  return {
+    id: change.id,
+    at: moment(change.at),
+    facts: change.facts.map(({ fact, ...value }) => ({
+      label: labelOf(fact),
+      before: readable(fact, value.before),
+      after: readable(fact, value.after),
+    })),
+    verdict: before === after ? null : { before: verdictWords[before].title, after: verdictWords[after].title },
+    turned: change.turned.map((one) => ({
+      topic: one.topic.replaceAll('-', ' '),
+      before: one.before?.title ?? null,
+      after: one.after?.title ?? null,
+      outcome: one.after?.outcome ?? null,
+    })),
+    undoes: change.undoes !== undefined,
+    canUndo: canUndo(changes, change),
+  }
+}
+
+/** What was written down and what was changed, the last first. */
+function logOf({ log, changes = [] }: Job): JobPage['log'] {
+  const written = log.map(({ at, text: words }) => ({ at, text: words, change: null }))
+  const changed = changes.map((one) => ({ at: one.at, text: '', change: changeLine(changes, one) }))
+  return [...written, ...changed]
+    .toSorted((one, other) => other.at - one.at)
+    .map((entry) => ({ ...entry, at: moment(entry.at) }))
+}
+
+/** The plates of a job, each with the photo that shows it; a machine with its supply inside has one. */
+function platesOf({ check }: Job, photos: readonly PhotoView[]): JobPage['plates'] {
+  const plate = (title: string, words: string | null | undefined, caption: string) => {
+    const photo = photos.find((one) => one.caption === caption) ?? null
+    return words?.trim() || photo ? [{ title, words: words?.trim() ?? '', photo }] : []
+  }
+  return [
+    ...plate('The machine’s plate', check.device.label, 'machine plate'),
+    ...plate('The supply’s plate', check.supply.label, 'supply plate'),
+  ]
+}
+
 /** Everything the page of one job shows. */
 export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, phone, ...typed }: JobShown): JobPage {
   const job = kept.body
   const { state, waits } = standing(job)
   const last = new Map(latestReadings(job.readings).map((reading) => [reading.key, reading]))
   const numbers = numbersOf(jobChecklist(job))
-  const readable = limitsOfJob(job).filter(({ unit }) => unit !== null)
+  const values = valuesOf(job)
+  const form = values && readCheckForm(values)
+  const shown = photoViews(photos, { supply: job.check.supply.label, machine: job.check.device.label })
+  const changes = job.changes ?? []
+  const lastChange = changes.at(-1)
+  const steps = limitsOfJob(job).filter(({ unit }) => unit !== null)
   const line = (reading: Reading | undefined): StepLine['last'] =>
     reading
       ? {
@@ -270,6 +349,7 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
     standing: {
       ...standingWords[state],
       waits: waits.map((wait) => ({
+        for: wait.for,
         text: wait.text,
         since: day(wait.since),
         lasting: lasting(wait.since, now),
@@ -283,6 +363,11 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
     })),
     observed: observed(job),
     verdict: verdictWords[job.assessment.verdict],
+    ...jobAnswer(kept.id, job, form),
+    form: form?.state ?? emptyForm(),
+    ways: values ? waysOf(kept.id, null) : [],
+    plates: platesOf(job, shown),
+    changedLast: lastChange ? changeLine(changes, lastChange) : null,
     tally: tally(job.assessment.findings),
     findings: job.assessment.findings,
     judged: {
@@ -293,7 +378,7 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
     },
     ...addressesOf(job),
     choices: {
-      steps: readable.map((step) => ({ value: step.key, label: `${stepText(step, numbers)} (${step.unit})` })),
+      steps: steps.map((step) => ({ value: step.key, label: `${stepText(step, numbers)} (${step.unit})` })),
       parts: partStates.map((value) => ({ value, label: partWords[value] })),
       works: worksChoices,
       captions: [
@@ -303,7 +388,7 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
         { value: 'outside', label: 'Outside' },
       ],
     },
-    steps: readable.map((step) => ({
+    steps: steps.map((step) => ({
       key: step.key,
       text: stepText(step, numbers),
       expected: limitsText(step),
@@ -334,8 +419,8 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
       since: day(part.since),
       lasting: lasting(part.since, now),
     })),
-    log: job.log.toReversed().map((entry) => ({ text: entry.text, at: moment(entry.at) })),
-    photos: photoViews(photos, { supply: job.check.supply.label, machine: job.check.device.label }),
+    log: logOf(job),
+    photos: shown,
     deletedPhoto,
     roomForPhotos: photos.length < mostPhotos,
     forms: {

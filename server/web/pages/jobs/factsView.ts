@@ -1,0 +1,142 @@
+import type { Job } from '../../../bench/jobs/job.js'
+import { answerCheck } from '../../../chain/answer.js'
+import { knownReading } from '../../../chain/case/knownReading.js'
+import { boxOf, labelOf } from '../../../facts/boxes.js'
+import { readPlate } from '../../../plate/readPlate.js'
+import type { Words } from '../../../words/phrase.js'
+import type { ChainLink } from '../../charts/powerChain.js'
+import { powerChain } from '../../charts/powerChain.js'
+import { markOf, type Values } from '../../jobFacts.js'
+import { head, type PageHead } from '../../page.js'
+import { countryName } from '../../parts/countryNames.js'
+import { type FactField, type FactSection, factSection } from '../../parts/factFields.js'
+import type { FormFault, FormState } from '../../parts/formState.js'
+import { verdictWords } from '../../parts/verdictWords.js'
+import { type CheckForm, readCheckForm } from '../check/form.js'
+import { type NextView, nextView } from '../check/nextView.js'
+import { plateValues, type ReadingView, readingView } from '../check/readingView.js'
+import { type SectionName, sectionAt, sectionNames, sectionOf } from '../check/sections.js'
+import type { ChangedField } from './view.js'
+
+export interface FactsPage {
+  page: PageHead
+  id: string
+  name: string
+  result: { verdict: (typeof verdictWords)[keyof typeof verdictWords]; chain: (ChainLink & { address: string })[] }
+  answer: Words
+  form: FormState
+  at: SectionName
+  /** what the boxes held when the page was made */
+  seen: string
+  sections: { section: FactSection; reading: ReadingView | null }[]
+  ways: { words: string; href: string; current: boolean }[]
+  changed: ChangedField[]
+  notSaved: string | null
+}
+
+/** The section of a box within a job: what there is stands with the place. */
+export const sectionOfBox = (box: string): SectionName | null =>
+  boxOf(box)?.key === 'arrangement' ? 'site' : sectionOf(box)
+
+const addressOf = (id: string, section: SectionName): string => `/jobs/${id}/facts?at=${section}`
+
+/** The verdict and the chain of a job as it would be judged today, each link leading to its facts in the job, and what is next. */
+export function jobAnswer(id: string, { check }: Pick<Job, 'check'>, form: CheckForm | null) {
+  const answered = answerCheck(check)
+  return {
+    answer: answered.answer,
+    result: {
+      verdict: verdictWords[answered.verdict],
+      chain: powerChain(check, answered).map((link) => ({ ...link, address: addressOf(id, sectionAt(link.key)) })),
+    },
+    next: form ? nextView(answered, form) : (null as NextView | null),
+    waiting: answered.waiting,
+  }
+}
+
+/** The ways to the facts of each thing of a job. */
+export const waysOf = (id: string, at: SectionName | null): FactsPage['ways'] =>
+  sectionNames.map((name) => ({
+    words: factSection(name, readCheckForm({}).state, false).legend,
+    href: addressOf(id, name),
+    current: name === at,
+  }))
+
+const fieldsOf = ({ plate, ahead, folds }: FactSection): FactField[] => [
+  ...(plate ? [plate] : []),
+  ...ahead,
+  ...folds.flatMap(({ rows, fields }) => [...rows.flatMap((row) => row.fields), ...fields]),
+]
+
+/** No box offers the long list of countries. */
+const withoutList = (field: FactField): FactField => {
+  const { list: _, ...options } = field.options
+  return { ...field, options }
+}
+
+/** Everything the page of a job's facts shows: the section asked for, and those that hold a fault. */
+export function factsView({
+  id,
+  job,
+  kept,
+  typed,
+  at,
+  faults,
+  meanwhile,
+  notSaved,
+}: {
+  id: string
+  job: Job
+  /** what the boxes hold as kept */
+  kept: Values
+  /** the same with what was typed */
+  typed: CheckForm
+  at: SectionName
+  faults: readonly FormFault[]
+  /** boxes that someone else changed */
+  meanwhile: readonly string[]
+  notSaved: string | null
+}): FactsPage {
+  const { state } = typed
+  const { label: supply } = job.check.supply
+  const { label: machine } = job.check.device
+  const confirmed = kept.confirmed?.split(/\s+/) ?? []
+  const readings = {
+    supply: supply ? readPlate(supply, 'supply') : null,
+    device: machine ? readPlate(machine, 'device') : null,
+  }
+  const known = (of: 'supply' | 'device') => knownReading(readings[of], of, confirmed).known
+  state.read = plateValues(known('supply'), known('device'))
+  if (typeof state.shown.country === 'string') state.values.country = state.shown.country
+  // errors of the job itself, not of a box
+  for (const { name, message } of faults) state.errors[name] ??= message
+  const open = sectionNames.filter((name) => name === at || faults.some((fault) => sectionOfBox(fault.name) === name))
+  const sections = open.flatMap((name) => {
+    const own = factSection(name, state, true)
+    const section = { ...own, ahead: own.ahead.map(withoutList) }
+    const reading = name === 'supply' || name === 'device' ? readings[name] : null
+    const view = readingView(reading, name === 'device' ? 'device' : 'supply', confirmed)
+    const whole = { section, reading: view && { ...view, doubts: [] } }
+    return name === 'site' ? [{ section: factSection('arrangement', state, false), reading: null }, whole] : [whole]
+  })
+  const names = sections.flatMap(({ section }) => fieldsOf(section).map(({ name }) => name))
+  const text = (name: string, value: string): string =>
+    name === 'country' && value !== '' ? countryName(value) : value
+  return {
+    page: head(`The facts of ${job.name}`, 'jobs', [...faults]),
+    id,
+    name: job.name,
+    ...jobAnswer(id, job, null),
+    form: { ...state, filled: faults.length === 0 && meanwhile.length === 0 },
+    at,
+    seen: markOf(kept, names),
+    sections,
+    ways: waysOf(id, at),
+    changed: meanwhile.map((name) => ({
+      label: labelOf(name),
+      kept: text(name, kept[name] ?? ''),
+      typed: state.values[name] ?? '',
+    })),
+    notSaved,
+  }
+}

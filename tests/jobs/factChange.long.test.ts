@@ -1,0 +1,1 @@
+import './factChange.test.js'

@@ -1,0 +1,137 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { canUndo, changedFacts, changeFacts } from '../../server/bench/jobs/factChange.js'
+import type { Job } from '../../server/bench/jobs/job.js'
+import { addReading, addTick, judgeAgain, patchJob, Unfit } from '../../server/bench/jobs/jobChange.js'
+import { newJob } from '../../server/bench/jobs/newJob.js'
+import { openStops } from '../../server/bench/jobs/stops.js'
+import type { CheckRequest } from '../../server/facts/check.js'
+import { undone } from '../../server/web/jobFacts.js'
+import { judgedAndPlanned } from '../../server/web/judge.js'
+import { anyRequest } from '../chain/anyRequest.js'
+import { runs } from '../support/long.js'
+import { matching, reversed } from '../web/exampleChecks.js'
+
+const at = Date.UTC(2026, 0, 5, 9)
+const job = (check: CheckRequest = matching): Job => newJob({ name: 'Radio', ...judgedAndPlanned(check, null, at) })
+const changed = (of: Job, check: CheckRequest, id: string): Job =>
+  changeFacts(of, judgedAndPlanned(check, null, at), { id, at })
+
+describe('facts changed in a job', () => {
+  it('are written down with what they were, what they are and what that did', () => {
+    const [change] = changed(job(), reversed, 'a').changes ?? []
+    expect(change?.facts).toContainEqual({ fact: 'jackpol', before: 'centre-positive', after: 'centre-negative' })
+    expect(change?.verdict.after).toBe('do-not-connect')
+    expect(change?.turned.map(({ topic, after }) => [topic, after?.outcome])).toContainEqual(['polarity', 'stop'])
+  })
+
+  it('once, however often the same change arrives, and not at all where nothing differs', () => {
+    const once = changed(job(), reversed, 'a')
+    expect(changed(once, matching, 'a')).toBe(once)
+    expect(changed(once, reversed, 'b')).toBe(once)
+  })
+
+  it('bring the plan and its limits along, and keep the judgement before', () => {
+    const after = changed(job(), reversed, 'a')
+    expect(after.limits).not.toEqual(job().limits)
+    expect(after.earlier).toHaveLength(1)
+  })
+
+  it('are taken back one change at a time, the later one of the same fact first', () => {
+    const socket = { ...matching, site: { ...matching.site, socket: 'E' as const } }
+    const twice = changed(changed(job(), reversed, 'a'), { ...reversed, site: socket.site }, 'b')
+    const [first, second] = twice.changes ?? []
+    expect([first, second].map((one) => one && canUndo(twice.changes ?? [], one))).toEqual([true, true])
+    const back = undone(twice, 'a', { id: 'c', at })
+    expect(changedFacts(back.check, socket)).toEqual([])
+    expect(back.changes?.at(-1)).toMatchObject({ undoes: 'a', verdict: { before: 'do-not-connect' } })
+    // what was taken back is a change too, and comes again
+    expect(() => undone(back, 'a', { id: 'd', at })).toThrow(Unfit)
+    expect(changedFacts(undone(back, 'c', { id: 'd', at }).check, twice.check)).toEqual([])
+  })
+
+  it('end no stop of a current that was drawn, whatever the machine may draw now', () => {
+    const stopped = patchJob(job(), { observations: { drawnA: 5 } }, { id: 'p', at })
+    expect(openStops(stopped)).toHaveLength(1)
+    const more = {
+      ...matching,
+      device: { ...matching.device, inputs: [{ kind: 'dc' as const, voltageV: 12, currentA: 9 }] },
+    }
+    expect(openStops(changed(stopped, more, 'a')).map(({ of }) => of)).toEqual(openStops(stopped).map(({ of }) => of))
+  })
+})
+
+type Deed = (job: Job, id: string) => Job
+
+const deeds: fc.Arbitrary<Deed> = fc.oneof(
+  anyRequest.map(
+    (check): Deed =>
+      (of, id) =>
+        changed(of, check, id),
+  ),
+  fc.constantFrom(matching, reversed).map(
+    (check): Deed =>
+      (of, id) =>
+        changed(of, check, id),
+  ),
+  fc.nat().map(
+    (pick): Deed =>
+      (of, id) => {
+        const changes = of.changes ?? []
+        const change = changes[pick % Math.max(1, changes.length)]
+        return change ? undone(of, change.id, { id, at }) : of
+      },
+  ),
+  fc.tuple(fc.nat(), fc.constantFrom(0, 0.2, 12, 14.9, 325, 1e7)).map(
+    ([pick, value]): Deed =>
+      (of, id) => {
+        const steps = of.limits.filter(({ unit }) => unit !== null)
+        const step = steps[pick % Math.max(1, steps.length)]
+        return step ? addReading(of, { key: step.key, value, unit: step.unit ?? '' }, { id, at }) : of
+      },
+  ),
+  fc.tuple(fc.nat(), fc.constantFrom('as-expected' as const, 'wrong' as const)).map(
+    ([pick, as]): Deed =>
+      (of, id) => {
+        const step = of.limits[pick % Math.max(1, of.limits.length)]
+        return step ? addTick(of, { key: step.key, as, words: null }, { id, at }) : of
+      },
+  ),
+  fc
+    .record({
+      smells: fc.constantFrom(null, 'none', 'smoke', 'smoke and tar'),
+      drawnA: fc.constantFrom(null, 0.1, 5),
+      works: fc.constantFrom('yes' as const, null),
+    })
+    .map(
+      (observations): Deed =>
+        (of, id) =>
+          patchJob(of, { observations }, { id, at }),
+    ),
+  fc.constant<Deed>((of) => judgeAgain(of, judgedAndPlanned(of.check, null, at).assessment)),
+)
+
+describe('a stop', () => {
+  it('is lost by no change of facts, no way back, no good reading and no other words', () => {
+    fc.assert(
+      fc.property(fc.array(deeds, { minLength: 2, maxLength: 8 }), (list) => {
+        let of = job()
+        for (const [index, deed] of list.entries()) {
+          const before = openStops(of)
+          try {
+            of = deed(of, `deed-${index}`)
+          } catch (error) {
+            // refused, such as power on a stopped job, or an earlier change before the later one
+            if (!(error instanceof Unfit) && !(error as { status?: number }).status) throw error
+          }
+          const after = openStops(of)
+          for (const stop of before)
+            expect(after.some((one) => one.of === stop.of || (stop.key === null && one.where === stop.where))).toBe(
+              true,
+            )
+        }
+      }),
+      { numRuns: runs(120), seed: 17 },
+    )
+  })
+})
