@@ -16,6 +16,7 @@ export const cord = maybe(
         value: name,
         label: letters.length > 0 ? `${name} (type ${letters.join(', ')})` : name,
         drawing: drawingKey('plug', name),
+        sockets: letters,
       })),
       link: 'cord',
       address: 'cordplug',

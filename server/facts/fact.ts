@@ -49,6 +49,8 @@ export interface Choice<Value = unknown> {
   says?: string
   /** key of the drawing that shows it */
   drawing?: string
+  /** IEC letters of the sockets that it belongs to */
+  sockets?: readonly string[]
 }
 
 /** What every fact says of itself, whatever its kind. */

@@ -64,6 +64,7 @@ const socket = {
     value: letter as string,
     label: `${letter}: ${socketShapes[letter]}`,
     drawing: drawingKey('socket', letter),
+    sockets: [letter],
   })),
   value: socketValue,
   schema: socketValue.nullish(),

@@ -96,9 +96,10 @@ describe('the page of a check', () => {
     const fragment = await part(lostEarth ?? '')
     expect(fragment.status).toBe(200)
     expect(fragment.text).not.toContain('<html')
-    const result = (html: string) => /<header class="verdict.*?What was not checked/s.exec(html)?.[0]
-    expect(result(fragment.text)).toBeDefined()
-    expect(result(fragment.text)).toBe(result(whole.text))
+    for (const shown of [/<header class="verdict.*?<\/nav>/s, /<h3>What to do next.*?What was not checked/s]) {
+      expect(shown.exec(fragment.text)?.[0]).toBeDefined()
+      expect(shown.exec(fragment.text)?.[0]).toBe(shown.exec(whole.text)?.[0])
+    }
     expect(fragment.text).toContain('<p id="live" role="status" hx-swap-oob="innerHTML">Do not connect.')
     expect(fragment.headers['hx-replace-url']).toBe(lostEarth)
     expect(fragment.headers.vary).toContain('HX-Request')
@@ -182,6 +183,9 @@ describe('the page of a check', () => {
       text.replace(/<head>.*?<\/head>/s, '').replace(/<details(?![^>]* open).*?<\/summary>.*?(?=<\/details>)/gs, ' '),
     )
     expect(shown.split(' ').length).toBeLessThan(600)
+    const main = read(text.replace(/^.*<main[^>]*>/s, ''))
+    const answer = /<h2>([^<]*)<\/h2>/.exec(text)?.[1] ?? '?'
+    expect(main.split(' ').slice(0, 60).join(' ')).toContain(read(answer))
   })
 
   it('drops empty fields from the address by a redirect', async () => {
@@ -301,6 +305,38 @@ describe('something typed wrong', () => {
     expect(status).toBe(422)
     expect(read(text)).toContain(words)
     expect(text).toContain('id="check-form"')
+  })
+})
+
+describe('shapes to choose from', () => {
+  /** what stands ahead of the fold, in the list of a box */
+  const ahead = (html: string, name: string): string[] => {
+    const list = new RegExp(`<legend id="${name}">.*?</fieldset>`, 's').exec(html)?.[0] ?? ''
+    return [...(list.split('<details')[0] ?? '').matchAll(/ value="([^"]*)"/g)].map(([, value]) => value ?? '')
+  }
+
+  it('are those of the place, the others folded behind them', async () => {
+    const { text } = await open('/?country=GB&at=cord')
+    expect(ahead(text, 'cordplug')).toEqual(['', 'BS 1363'])
+    expect(text).toContain('value="CEE 7/16"')
+  })
+
+  it('are those of the socket where one is chosen, and whatever was chosen', async () => {
+    const { text } = await open('/?country=DE&socket=C&cordplug=BS+1363&at=cord')
+    expect(ahead(text, 'cordplug')).toContain('BS 1363')
+    expect(ahead(text, 'cordplug')).toContain('CEE 7/16')
+    expect(ahead(text, 'cordplug')).not.toContain('NEMA 1-15P')
+  })
+
+  it('are all there is where the place is not known', async () => {
+    const { text } = await open('/?mains=230&at=cord')
+    expect(ahead(text, 'cordplug')).toContain('NEMA 1-15P')
+  })
+
+  it('are not asked a second time where they stand open', async () => {
+    const asked = (match ?? '').replace(/&cordplug=[^&]*/, '')
+    expect((await open(asked)).text).toContain('id="ask-cordplug"')
+    expect((await open(`${asked}&at=cord`)).text).not.toContain('id="ask-cordplug"')
   })
 })
 

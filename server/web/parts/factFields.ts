@@ -1,7 +1,9 @@
 import { wordOf } from '../../facts/address.js'
 import { type Box, boxes, boxOf } from '../../facts/boxes.js'
 import type { Fact } from '../../facts/fact.js'
+import { mainsOf } from '../../tables/mains.js'
 import { drawings } from '../drawings/index.js'
+import { countryCode } from './countryNames.js'
 import type { FormState } from './formState.js'
 
 /** One box as the mixin `factField` prints it. */
@@ -9,8 +11,8 @@ export interface FactField {
   name: string
   label: string
   as: 'number' | 'line' | 'area' | 'choice' | 'drawn'
-  /** `drawing` is its address; '' where there is none */
-  choices: { value: string; label: string; drawing: string }[]
+  /** `drawing` is its address; '' where there is none. `elsewhere`: it belongs to sockets of other places */
+  choices: { value: string; label: string; drawing: string; elsewhere?: boolean }[]
   options: {
     unit?: string
     hint?: string
@@ -54,8 +56,13 @@ const as = (fact: Fact): FactField['as'] => {
   return choices ? 'choice' : 'line'
 }
 
-/** A box by the row of its fact. @param reads  whether the page shows what the plate says beside it */
-function fieldOf({ name, fact, row }: Box, reads: boolean): FactField {
+/**
+ * A box by the row of its fact.
+ *
+ * @param reads  whether the page shows what the plate says beside it
+ * @param local  letters of the sockets met at the place; null where they are not known
+ */
+function fieldOf({ name, fact, row }: Box, reads: boolean, local: readonly string[] | null = null): FactField {
   const { hint, term } = fact
   const choices = 'choices' in fact ? (fact.choices ?? []) : []
   return {
@@ -66,6 +73,7 @@ function fieldOf({ name, fact, row }: Box, reads: boolean): FactField {
       value: wordOf(choice),
       label: choice.label,
       drawing: choice.drawing !== undefined && drawings.has(choice.drawing) ? `/drawings/${choice.drawing}.svg` : '',
+      ...(local && choice.sockets && { elsewhere: !choice.sockets.some((letter) => local.includes(letter)) }),
     })),
     options: {
       ...(hint !== undefined && { hint }),
@@ -82,11 +90,17 @@ function fieldOf({ name, fact, row }: Box, reads: boolean): FactField {
   }
 }
 
+/** The letters of the sockets that may be met, from what was typed: of the socket, else of the country. */
+export function socketsAt({ socket, country }: Readonly<Record<string, string>>): readonly string[] | null {
+  const letter = socket?.trim() ?? ''
+  return letter === '' ? (mainsOf(countryCode(country ?? '') ?? '')?.sockets ?? null) : [letter]
+}
+
 /** The boxes of some names, for a page that asks a few facts only. */
-export const factFields = (...names: readonly string[]): FactField[] =>
+export const factFields = (names: readonly string[], local: readonly string[] | null = null): FactField[] =>
   names.flatMap((name) => {
     const box = boxOf(name)
-    return box ? [fieldOf(box, false)] : []
+    return box ? [fieldOf(box, false, local)] : []
   })
 
 /** A part of the form: what is not asked ahead goes to the fold that has the longest beginning of its key. */
@@ -179,6 +193,8 @@ const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text
 export function factSection(part: keyof typeof layouts, { values, errors }: FormState, reads: boolean): FactSection {
   const { legend, hint = '', key, folds = [] }: Layout = layouts[part]
   const own = boxes.filter((box) => within(box.key, key))
+  // the socket itself is looked for among those of the country
+  const local = socketsAt({ ...values, ...(part === 'site' && { socket: '' }) })
   const plate = own.find(({ fact }) => fact.kind === 'plate')
   const ahead = own.filter(({ fact }) => fact.ahead)
   const folded = own.filter((box) => box !== plate && !box.fact.ahead)
@@ -197,7 +213,7 @@ export function factSection(part: keyof typeof layouts, { values, errors }: Form
     legend,
     hint,
     plate: plate ? fieldOf(plate, reads) : null,
-    ahead: ahead.map((box) => fieldOf(box, reads)),
+    ahead: ahead.map((box) => fieldOf(box, reads, local)),
     howToFindOut: plate
       ? ahead.map(({ fact }) => ({ label: fact.label, ways: fact.findOut.map(({ how }) => how).join(' ') }))
       : [],

@@ -25,7 +25,7 @@ export interface AtHandModel {
 export const atHandView = (form: FormState, faults: readonly FormFault[], kept: boolean): AtHandModel => ({
   page: head('At hand' satisfies Words, 'at-hand', [...faults]),
   form,
-  place: factFields('country', 'socket'),
+  place: factFields(['country', 'socket']),
   groups: Object.entries(groups).map(([name, { legend, hint, boxes, choices }]) => ({
     legend,
     hint,

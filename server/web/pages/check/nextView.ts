@@ -4,16 +4,17 @@ import type { Next } from '../../../chain/next/next.js'
 import { boxes } from '../../../facts/boxes.js'
 import { openPhrases } from '../../../plate/openPhrases.js'
 import { listed, or, say, type Words } from '../../../words/phrase.js'
-import { type FactField, factFields } from '../../parts/factFields.js'
+import { type FactField, factFields, socketsAt } from '../../parts/factFields.js'
 import { type CheckForm, carried } from './form.js'
 import { type ReadingView, readingView } from './readingView.js'
+import { type SectionName, sectionOf } from './sections.js'
 
 interface Step {
   do: Words
   qualified: boolean
   /** what its answer could change, as a sentence */
   turns: Words | null
-  /** the box that takes the answer; null where it is none */
+  /** the box that takes the answer; null where there is none, or it stands open among the facts */
   field: FactField | null
 }
 
@@ -33,14 +34,19 @@ export interface NextView {
 /** The most steps that are shown at once. */
 const most = 3
 
-export function nextView({ next, readings }: AnsweredCheck, { state, query }: CheckForm): NextView {
+/** @param open  the things whose facts stand open on the page */
+export function nextView(
+  { next, readings }: AnsweredCheck,
+  { state, query }: CheckForm,
+  open: readonly SectionName[],
+): NextView {
   const confirmed = state.values.confirmed?.split(/\s+/) ?? []
   const dismissed = state.values.dismissed?.split(/\s*[\r\n]+\s*/) ?? []
   const doubts = [
     ...(readingView(readings.supply, 'supply', confirmed)?.doubts ?? []),
     ...(readingView(readings.device, 'device', confirmed)?.doubts ?? []),
   ].filter((doubt) => !doubt.confirmed)
-  const steps = next.filter(({ fact }) => fact !== 'readings.confirmed').map((one) => stepOf(one, state.values))
+  const steps = next.filter(({ fact }) => fact !== 'readings.confirmed').map((one) => stepOf(one, state.values, open))
   const first = steps.slice(0, most)
   const asked = new Set(first.flatMap(({ field }) => field?.name ?? []))
   return {
@@ -55,9 +61,15 @@ export function nextView({ next, readings }: AnsweredCheck, { state, query }: Ch
   }
 }
 
-function stepOf({ do: words, who, fact, couldTurn }: Next, values: Record<string, string>): Step {
+function stepOf(
+  { do: words, who, fact, couldTurn }: Next,
+  values: Record<string, string>,
+  open: readonly SectionName[],
+): Step {
   const box = boxes.find(({ key, name }) => key === fact && (values[name] ?? '').trim() === '')
-  const [field = null] = box ? factFields(box.name) : []
+  const section = box && sectionOf(box.name)
+  const isOpen = section != null && open.includes(section)
+  const [field = null] = box && !isOpen ? factFields([box.name], socketsAt(values)) : []
   return {
     do: words,
     qualified: who === 'qualified',

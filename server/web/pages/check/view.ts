@@ -67,7 +67,12 @@ function verdictOf({ verdict, answer }: AnsweredCheck, faults: number): Pick<Res
   }
 }
 
-function resultView(request: CheckRequest, response: AnsweredCheck, form: CheckForm): ResultView {
+function resultView(
+  request: CheckRequest,
+  response: AnsweredCheck,
+  form: CheckForm,
+  open: readonly SectionName[],
+): ResultView {
   const { state, query, faults } = form
   const { findings, readings, waiting } = response
   const { supply, device } = request
@@ -81,7 +86,7 @@ function resultView(request: CheckRequest, response: AnsweredCheck, form: CheckF
       ...link,
       address: factsAddress(query, sectionAt(link.key)),
     })),
-    next: nextView(response, form),
+    next: nextView(response, form, open),
     waiting,
     plugs: plugDrawing({
       plug: supply.plug
@@ -110,7 +115,7 @@ export interface Checked {
 }
 
 const oneOf = (name: string): FactField => {
-  const [field] = factFields(name)
+  const [field] = factFields([name])
   if (!field) throw new RangeError(`no box is called ${name}`)
   // a list of all lands would be longer than the rest of the page
   const { list: _, ...options } = field.options
@@ -129,12 +134,12 @@ export function checkView({ form, readings, response, at, place }: Checked): Che
   // the address carries the code; a person reads the name
   if (typeof state.shown.country === 'string') state.values.country = state.shown.country
   else if (empty && place !== null) state.values.country = countryName(place)
-  const result = usable && response ? resultView(usable, response, form) : null
-  const title = result ? `${result.verdict.title}: a check` : 'Check a power supply'
   const count = faults.length === 1 ? 'One entry cannot be used yet' : `${faults.length} entries cannot be used yet`
   const open = sectionNames.filter(
     (name) => name === at || faults.some((fault) => fault.name !== 'country' && sectionOf(fault.name) === name),
   )
+  const result = usable && response ? resultView(usable, response, form, open) : null
+  const title = result ? `${result.verdict.title}: a check` : 'Check a power supply'
   // what everybody is asked stands above, once
   const sections = open.map((name): FactSection => {
     const section = factSection(name, state, true)

@@ -143,12 +143,12 @@ export interface FirstPowerPage {
 
 /** Facts of the check that this page asks for itself. */
 const asked = {
-  what: factFields('have'),
-  place: factFields('country', 'mains', 'hz'),
-  supplyPlate: factFields('supply'),
-  supply: factFields('type', 'regulated', 'class', 'inlet', 'plugpol'),
-  machinePlate: factFields('machine'),
-  machine: factFields('jackpol'),
+  what: factFields(['have']),
+  place: factFields(['country', 'mains', 'hz']),
+  supplyPlate: factFields(['supply']),
+  supply: factFields(['type', 'regulated', 'class', 'inlet', 'plugpol']),
+  machinePlate: factFields(['machine']),
+  machine: factFields(['jackpol']),
 }
 const askedNames = new Set(Object.values(asked).flatMap((fields) => fields.map(({ name }) => name)))
 

@@ -49,7 +49,7 @@ export function jobAnswer(id: string, { check }: Pick<Job, 'check'>, form: Check
       verdict: verdictWords[answered.verdict],
       chain: powerChain(check, answered).map((link) => ({ ...link, address: addressOf(id, sectionAt(link.key)) })),
     },
-    next: form ? nextView(answered, form) : (null as NextView | null),
+    next: form ? nextView(answered, form, []) : (null as NextView | null),
     waiting: answered.waiting,
   }
 }
