@@ -11,15 +11,17 @@
   const queued = () => {
     const at = `/jobs/${bench().dataset.job}/`
     return Object.keys(localStorage)
-      .filter((key) => key.startsWith('waits '))
+      .filter((waits) => waits.startsWith('waits '))
       .sort()
-      .map(read)
+      .map((waits) => ({ waits, ...read(waits) }))
       .filter(({ action }) => action.startsWith(at))
-      .map(({ action, fields }) => ({
-        fields,
-        key: new URL(action, location).searchParams.get('step'),
-        cause: action.endsWith('/causes'),
-      }))
+      .map(({ waits, action, fields, refused }) => {
+        const { pathname, searchParams } = new URL(action, location)
+        const kind = pathname.slice(at.length)
+        // a reading may have been typed on the page of the job, where its step is a field
+        const key = kind === 'bench' ? searchParams.get('step') : kind === 'readings' ? fields.key : null
+        return { waits, fields, refused, key, cause: kind === 'causes' }
+      })
   }
 
   /** what was read last at a step, here or before */
@@ -34,7 +36,7 @@
   const judged = (step, fields, earlier) => {
     const limits = JSON.parse(step.dataset.limits)
     const { key } = step.dataset
-    if (!limits.unit)
+    if (!limits.unit || fields.as)
       return { finding: judge.seenFinding({ key, as: fields.as, words: fields.words?.trim() || null }, limits) }
     const found = judge.readMeter(fields.value, limits.unit, fields.unit || null)
     if (found.message) return { asks: judge.tell(found.message) }
@@ -47,7 +49,7 @@
   const openHere = (entries) => {
     let open = []
     entries.forEach((entry, at) => {
-      if (entry.cause) open = open.filter(({ key }) => key !== entry.fields.of)
+      if (entry.cause && !entry.refused) open = open.filter(({ key }) => key !== entry.fields.of)
       const step = entry.key && stepOf(entry.key)
       if (!step) return
       const { finding } = judged(step, entry.fields, entries.slice(0, at))
@@ -62,41 +64,122 @@
     return open.find((step) => steps().indexOf(step) > at)
   }
 
+  /** a stop stays in sight until its cause is written, also where the server has its reading meanwhile */
+  let held
+  const isExplained = (entries, of) =>
+    entries.some(({ cause, fields, refused }) => cause && !refused && fields.of === of)
+
+  const drawStop = (entries) => {
+    const [found] = openHere(entries)
+    if (held && isExplained(entries, held.key)) held = undefined
+    held = found ?? held
+    const here = document.querySelector('#stop-here')
+    const wasHidden = here.hidden
+    here.hidden = !held
+    if (!held) return
+    const form = here.querySelector('form')
+    here.querySelector('[data-stop=title]').textContent = held.finding.title
+    here.querySelector('[data-stop=action]').textContent = held.finding.action
+    here.querySelector('[data-stop=where]').textContent = held.step.querySelector('.do').textContent
+    form.querySelector('[name=of]').value = held.key
+    // each stop has a draft of its own
+    form.setAttribute('action', `/jobs/${bench().dataset.job}/causes?of=${encodeURIComponent(held.key)}`)
+    if (!wasHidden) return
+    here.focus()
+    here.scrollIntoView()
+  }
+
+  /** the stops that the server knows, less those whose cause waits here; whether one is left */
+  const drawKnown = (entries) => {
+    const known = [...document.querySelectorAll('#stopped .stop')]
+    for (const stop of known) {
+      const { value } = stop.querySelector('[name=of]')
+      stop.hidden = isExplained(entries, value) || isExplained(entries, stop.dataset.key)
+    }
+    const open = known.some(({ hidden }) => !hidden)
+    const section = document.querySelector('#stopped')
+    if (section) section.hidden = !open || Boolean(held)
+    return open
+  }
+
+  /** gates of a step that neither the server nor this device has a result of */
+  const openGates = (step, entries) =>
+    JSON.parse(step.dataset.gates ?? '[]').filter(
+      (gate) =>
+        !entries.some(({ key, fields, refused }, at) => {
+          if (key !== gate || refused || !stepOf(gate)) return false
+          if (gate === 'gate.tested-by') return Boolean(fields.words?.trim())
+          return judged(stepOf(gate), fields, entries.slice(0, at)).finding?.outcome === 'clear'
+        }),
+    )
+
+  const drawStep = (step, entries) => {
+    const [gate, ...others] = openGates(step, entries)
+    const waiting = gate !== undefined && step.querySelector('[name=despite]').value === ''
+    const waits = step.querySelector('.waits')
+    if (waits) waits.hidden = !waiting
+    if (waiting) {
+      const link = waits.querySelector('[data-to]')
+      link.dataset.to = gate
+      link.textContent = stepOf(gate)?.dataset.number ?? gate
+      waits.querySelector('.others').textContent = others.length > 0 ? ` and ${others.length} more` : ''
+    }
+    for (const part of step.querySelectorAll('.gated, [data-gated]')) part.hidden = waiting
+    step.querySelector('.queue').textContent = entries.length > 0 ? ` · ${entries.length} not sent yet` : ''
+    const mine = entries.findLast(({ key }) => key === step.dataset.key)
+    const line = step.querySelector('.mine')
+    line.hidden = !mine
+    line.querySelector('span').textContent = mine ? `Not sent yet: ${wordsOf(mine)}` : ''
+    line.querySelector('button').dataset.undo = mine?.waits ?? ''
+    for (const tools of step.querySelectorAll('.marks, .timers')) tools.hidden = false
+    // the form says which was pressed in a field of its own
+    for (const button of step.querySelectorAll('button[name]')) {
+      button.dataset.name = button.name
+      button.removeAttribute('name')
+    }
+  }
+
+  const wordsOf = ({ fields: { as, value, unit, words } }) =>
+    as === 'wrong'
+      ? 'It is wrong'
+      : as
+        ? ['Done', words].filter(Boolean).join(', ')
+        : [value, unit].filter(Boolean).join(' ')
+
+  const placeOf = () => `place ${bench().dataset.job}`
+
   const draw = (wanted, goOn) => {
     if (!bench()) return
     const entries = queued()
+    drawStop(entries)
+    const stopped = drawKnown(entries) || Boolean(held)
     const done = new Set(entries.map(({ key }) => key))
-    const [stop] = openHere(entries)
-    const explained = entries.some(
-      ({ cause, fields }) => cause && document.querySelector(`#stopped [name=of][value="${fields.of}"]`),
-    )
-    const here = document.querySelector('#stop-here')
-    const known = document.querySelector('#stopped')
-    if (known) known.hidden = explained || Boolean(stop)
-    const wasHidden = here.hidden
-    here.hidden = !stop
-    if (stop) {
-      here.querySelector('[data-stop=title]').textContent = stop.finding.title
-      here.querySelector('[data-stop=action]').textContent = stop.finding.action
-      here.querySelector('[data-stop=where]').textContent = stop.step.querySelector('.do').textContent
-      here.querySelector('[name=of]').value = stop.key
-      if (wasHidden) here.focus()
-    }
-    const held = stop || (bench().dataset.stopped && !explained)
     const open = steps().filter((step) => !done.has(step.dataset.key) && !step.querySelector('.last'))
     const current = stepOf(wanted) ?? (goOn ? behind(open) : shown()) ?? open[0] ?? steps().at(-1)
     for (const step of steps()) {
-      step.hidden = Boolean(held) || step !== current
-      step.querySelector('.queue').textContent = entries.length > 0 ? ` · ${entries.length} not sent yet` : ''
-      for (const tools of step.querySelectorAll('.tools, .timers')) tools.hidden = false
-      // the form says which was pressed in a field of its own
-      for (const button of step.querySelectorAll('button[name]')) {
-        button.dataset.name = button.name
-        button.removeAttribute('name')
-      }
+      step.hidden = stopped || step !== current
+      drawStep(step, entries)
     }
-    // the place is remembered over a page loaded anew, also one that was kept
-    if (!held && current) history.replaceState(history.state, '', `?step=${encodeURIComponent(current.dataset.key)}`)
+    document.querySelector('#photo-here [name=caption]').value =
+      `${current.dataset.number} ${current.querySelector('.do').textContent}`.slice(0, 200)
+    if (stopped) return
+    // the place is remembered over a page loaded anew, also one that was kept, and one opened from elsewhere
+    const despite = current.querySelector('[name=despite]').value
+    const address = `?step=${encodeURIComponent(current.dataset.key)}${despite && '&despite=yes'}`
+    history.replaceState(history.state, '', address)
+    try {
+      localStorage.setItem(placeOf(), current.dataset.key)
+    } catch {
+      // a device that is full remembers no place
+    }
+  }
+
+  /** where one was, of a page that names no step: there, unless it is done */
+  const remembered = () => {
+    const asked = new URL(location.href).searchParams.get('step')
+    if (asked || !bench()) return asked
+    const step = stepOf(localStorage.getItem(placeOf()))
+    return step && !step.querySelector('.last') ? step.dataset.key : null
   }
 
   const tell = (step, text, outcome) => {
@@ -125,27 +208,48 @@
     }
   }
 
+  /** what says nothing is no cause: it would open the steps */
+  const writing = (event) => {
+    const form = event.target.closest?.('button')?.form
+    if (form?.dataset.keep !== 'cause' || judge.saysCause(form.elements.text.value)) return
+    event.preventDefault()
+    const box = form.elements.text
+    box.setAttribute('aria-invalid', 'true')
+    form.querySelector('.letters')?.remove()
+    const says = Object.assign(document.createElement('p'), { className: 'error letters', role: 'alert' })
+    says.textContent = `The cause takes at least ${judge.fewestLetters} letters: what was wrong, and what was done about it.`
+    box.before(says)
+    box.focus()
+  }
+
   const pressed = (event) => {
     const { target } = event
-    const button = target.closest?.('#bench .step button, #bench .step a[data-to]')
+    const button = target.closest?.('#bench .step button, #bench .step a[data-to], #bench .step a[data-despite]')
     if (!button) return
     const step = button.closest('.step')
     navigator.wakeLock?.request('screen').catch(() => {})
-    const { put, timer, to } = button.dataset
+    const { put, timer, to, undo, despite } = button.dataset
     const box = step.querySelector('[name=value]')
     if (to) {
       event.preventDefault()
       draw(to)
       scrollTo(0, 0)
+    } else if (despite !== undefined) {
+      event.preventDefault()
+      step.querySelector('[name=despite]').value = 'yes'
+      draw()
+      box.focus()
     } else if (put === 'OL') box.value = 'OL'
     else if (put === 'sign') box.value = /^[-−]/.test(box.value) ? box.value.slice(1) : `-${box.value}`
     else if (timer) count(step, button, Number(timer))
-    else if (button.type === 'submit') submitting(event, step, button)
+    else if (undo) document.dispatchEvent(new CustomEvent('undo', { detail: undo }))
+    else if (button.type === 'submit' && button.form.dataset.keep === 'reading') submitting(event, step, button)
   }
 
   const submitting = (event, step, button) => {
     const { form } = button
     const { asks } = judged(step, fieldsOf(form, button), queued())
+    tell(step, '', '')
     if (asks) {
       event.preventDefault()
       tell(step, asks, 'unknown')
@@ -184,15 +288,38 @@
     }, 300)
   })
   document.addEventListener('click', pressed)
+  document.addEventListener('click', writing)
   document.addEventListener('submit', ({ target }) => {
-    if (target.closest('#bench')) draw(null, true)
+    if (target.closest('#bench') && target.dataset.keep !== 'photo') draw(null, target.dataset.keep === 'reading')
+  })
+  document.addEventListener('change', ({ target }) => {
+    if (target.matches('#photo-here [type=file]') && target.files[0]) target.form.requestSubmit()
   })
   // keep.js tells when a page came in place of this one, or what waits has changed
   document.addEventListener('kept', () => draw())
   document.addEventListener('shown', () => {
+    const typed =
+      held && localStorage.getItem(`typed /jobs/${bench()?.dataset.job}/causes?of=${encodeURIComponent(held.key)}`)
+    const stop =
+      held && [...document.querySelectorAll('#stopped .stop')].find(({ dataset }) => dataset.key === held.key)
+    held = undefined
     draw()
     remember()
+    if (!typed || !stop) return
+    // what was being written goes on in the form of the stop as the server knows it
+    const box = stop.querySelector('textarea')
+    box.value = JSON.parse(typed).text
+    box.dispatchEvent(new Event('input', { bubbles: true }))
+    box.focus()
   })
-  draw(new URL(location.href).searchParams.get('step'))
+  // another page of this device had something kept by the server: what it answered is not on this one
+  addEventListener('storage', ({ key, newValue }) => {
+    if (bench() && key?.startsWith('waits ') && newValue === null) location.reload()
+  })
+  document.addEventListener('visibilitychange', () => {
+    if (!document.hidden && bench()) navigator.wakeLock?.request('screen').catch(() => {})
+  })
+  draw(remembered())
   remember()
+  if (bench() && !('serviceWorker' in navigator)) document.querySelector('#not-offline').hidden = false
 }

@@ -19,6 +19,10 @@
   const actionOf = (form) => form.getAttribute('action')
   const formOf = (action, page = document) =>
     [...page.querySelectorAll('main form[data-keep]')].find((form) => actionOf(form) === action)
+  /** "/jobs/…", of which an entry is part */
+  const ownerOf = (action) => /^\/[^/]+\/[^/#?]+/.exec(action)[0]
+  const isOf = (action, page) =>
+    [...page.querySelectorAll('main form[data-keep]')].some((form) => ownerOf(actionOf(form)) === ownerOf(action))
   const draftOf = (action) => `typed ${action}`
   const newKey = () =>
     Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('')
@@ -93,7 +97,7 @@
       {},
       part('p', {}, `${noun}: ${text}`),
       refused ? part('p', {}, part('strong', {}, `Not taken: ${refused}`)) : '',
-      form ? button('Back into the form', back) : part('a', { href: /^\/[^/]+\/[^/#]+/.exec(action) }, 'Open its page'),
+      form ? button('Back into the form', back) : part('a', { href: ownerOf(action) }, 'Open its page'),
       refused ? button('Throw away', away) : '',
     )
   }
@@ -138,11 +142,22 @@
     document.dispatchEvent(new Event('shown'))
   }
 
+  /** the steps at the machine as they are now, for when there is no network */
+  const keepPage = async ({ url, headers }, text, page) => {
+    if (!page.querySelector('#bench') || !('caches' in window)) return
+    const kept = await caches.open('bench').catch(() => undefined)
+    await kept?.put(new URL(url).pathname, new Response(text, { headers })).catch(() => {})
+  }
+
+  /** an entry of the job may have been typed on another of its pages than this one */
+  const isSamePage = (page) => Boolean(page.querySelector('#bench')) === Boolean(document.querySelector('#bench'))
+
   /** sends one entry; false where the others need not be tried now */
   const sendOne = async (key) => {
     const { noun, action, fields, picture } = read(key)
     const { hash } = new URL(action, location)
     let answer
+    let text
     let page
     try {
       answer = await fetch(action, {
@@ -151,7 +166,8 @@
         headers: { Accept: 'text/html' },
         signal: AbortSignal.timeout(15_000),
       })
-      page = new DOMParser().parseFromString(await answer.text(), 'text/html')
+      text = await answer.text()
+      page = new DOMParser().parseFromString(text, 'text/html')
     } catch {
       why = [
         'The server cannot be reached from here now. This is sent when it can be, and when the page is opened again.',
@@ -160,11 +176,15 @@
     }
     const answered = formOf(action, page)
     // other answers than the page itself, as of a network that asks for a login, acknowledge nothing
-    if (answer.ok && answer.redirected && (answered || (picture && page.querySelector('#photos')))) {
+    if (answer.ok && answer.redirected && isOf(action, page)) {
+      await keepPage(answer, text, page)
       discard(key)
       if (!fields.once) forget(draftOf(action))
-      if (idle && formOf(action)) show(page, hash)
-      const stop = document.querySelector('#stopped')
+      const stop = page.querySelector('#stopped')
+      // a stop is shown whatever is being typed: that stays, and is back in its form
+      if ((idle || stop) && isOf(action, document))
+        if (isSamePage(page)) show(page, hash)
+        else location.reload()
       const told = [...(stop?.querySelectorAll('.stop > p') ?? [])].slice(0, 2).map(({ textContent }) => textContent)
       say(stop ? `Stop. ${told.join(' ')}` : `Kept by the server: 1 ${noun}.`)
       return true
@@ -232,7 +252,13 @@
     form.dataset.sent = 'yes'
     const key = `waits ${Date.now()} ${newKey()}`
     const { photo: _photo, ...fields } = Object.fromEntries(new FormData(form))
-    const entry = { action: actionOf(form), noun: 'photo', text: wordsOf(form), fields, picture: true }
+    const entry = {
+      action: actionOf(form),
+      noun: 'photo',
+      text: wordsOf(form) || fields.caption,
+      fields,
+      picture: true,
+    }
     try {
       // what is no picture goes as it is: the server says so
       const shrunk = await smaller(file).catch(() => file)
@@ -309,6 +335,11 @@
       if (!form.querySelector('[type=file]')) write(draftOf(actionOf(form)), Object.fromEntries(new FormData(form)))
     })
     document.addEventListener('submit', submitted)
+    document.addEventListener('undo', ({ detail }) => {
+      takeBack(detail)
+      restore()
+      draw()
+    })
     addEventListener('online', () => send())
     addEventListener('storage', draw)
     addEventListener('pageshow', () => send())

@@ -1,7 +1,7 @@
 import { listed, type Phrase, say } from '../words/phrase.js'
 import { quantity } from '../words/quantity.js'
 import { gatesStage } from './checklist.js'
-import type { FirstPowerStage, StageName, Step } from './firstPowerPlan.js'
+import { type FirstPowerStage, type StageName, type Step, stageNames } from './firstPowerPlan.js'
 import { heldAgainst, type Limits } from './limits.js'
 
 /** What came of a gate, and who found it. */
@@ -33,8 +33,14 @@ const outside = (gate: Limits, value: number): boolean =>
   !['within', 'no limit', 'nothing before'].includes(heldAgainst(value, gate, null).as)
 
 /** A gate on the machine holds what powers the machine; every other holds what meets the mains. */
-const holds = ({ link }: Step, stage: StageName): boolean =>
+const holds = ({ link }: Pick<Step, 'link'>, stage: StageName): boolean =>
   stage === 'together' || stage.startsWith('inside-') || (link === 'machine') === (stage === 'bench-supply')
+
+/** The gates that hold a stage of the list, by its name; full mains is held as machine and supply together are. */
+export const gatesBefore = <Gate extends Pick<Step, 'link'>>(gates: readonly Gate[], stage: string): Gate[] => {
+  const name = stageNames.find((one) => one === (stage === 'full' ? 'together' : stage))
+  return name === undefined ? [] : gates.filter((gate) => holds(gate, name))
+}
 
 /** The stages with what their gates make of them: one that failed leaves its stages out, one without a result makes them wait. */
 export const behindGates = (

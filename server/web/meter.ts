@@ -35,30 +35,39 @@ const bare = /^[+−-]?[\d .,\u00a0\u202f]+$/u
 export function readMeter(typed: string, unit: string, chosen: string | null): MeterRead {
   const text = typed.trim()
   if (overRange.test(text)) return { value: null }
-  const label = say`Value read`
   const read = (written: string): MeterRead => {
-    const found = readNumber(written, { label, unit, required: true })
+    const found = readNumber(written, { label: say`Value read`, unit, required: true })
     return 'message' in found ? found : { value: found.value }
   }
+  if (bare.test(text)) {
+    if (chosen !== null) return read(`${text} ${chosen}`)
+    const shown = shownAs[unit]
+    const plain = read(text)
+    if (!shown?.asked || 'message' in plain || plain.value === 0) return plain
+    return {
+      message: say`“${text}” of which unit? Choose it, or write it behind the number: ${shown.units.map((each) => `${text} ${each}`).join(', ')}.`,
+    }
+  }
+  if (/^[VA]$/.test(unit) && /^[MG]$/.test(/\p{L}/u.exec(text)?.[0] ?? ''))
+    return { message: say`“${text}” is more than any meter shows: write m for a thousandth, as in 350 m${unit}.` }
+  const short = inTradeForm(text, unit)
+  const found = read(short ? `${short.number} ${short.unit}` : /[kKMmuµμnG]$/u.test(text) ? `${text}${unit}` : text)
+  if (chosen === null || 'message' in found || (short && chosen === unit)) return found
+  const number = short?.number ?? text.replace(/[^\d.,\s\u202f]+$/u, '')
+  const asChosen = read(`${number} ${chosen}`)
+  return 'value' in asChosen && isSame(asChosen.value, found.value)
+    ? found
+    : { message: say`“${text}” has its own unit, and ${chosen} was chosen: write one of them.` }
+}
+
+const isSame = (one: number | null, other: number | null): boolean =>
+  one !== null && other !== null && Math.abs(one - other) <= 1e-9 * Math.abs(other)
+
+/** "4k7" as the number and its unit; a nought behind, as "2k200" is 2.2 kΩ and not two thousand two hundred of them. */
+function inTradeForm(text: string, unit: string): { number: string; unit: string } | null {
   const [, sign = '', whole, mark = '', fraction = ''] = tradeForm.exec(text) ?? []
-  if (whole !== undefined && fraction !== '') {
-    const prefix = /[RVA]/.test(mark) ? (mark === 'R' || mark === unit ? '' : null) : mark === 'K' ? 'k' : mark
-    // a nought behind: "2k200" is 2.2 kΩ and not two thousand two hundred of them
-    if (prefix !== null) return read(`${sign}${whole}.${fraction}0 ${prefix}${unit}`)
-  }
-  if (/^[+−-]?[\d.,\s]+[kKMmuµμnG]$/u.test(text)) return read(`${text}${unit}`)
-  if (!bare.test(text)) {
-    const found = read(text)
-    const own = text.replace(/^[\d\s.,+−-]+/u, '')
-    return chosen === null || own === chosen || 'message' in found
-      ? found
-      : { message: say`“${text}” has its own unit, and ${chosen} was chosen: write one of them.` }
-  }
-  if (chosen !== null) return read(`${text} ${chosen}`)
-  const shown = shownAs[unit]
-  const plain = read(text)
-  if (!shown?.asked || 'message' in plain || plain.value === 0) return plain
-  return {
-    message: say`“${text}” of which unit? Choose it, or write it behind the number: ${shown.units.map((each) => `${text} ${each}`).join(', ')}.`,
-  }
+  if (whole === undefined || fraction === '') return null
+  const number = `${sign}${whole}.${fraction}0`
+  if (mark === unit || (mark === 'R' && unit === 'Ω')) return { number, unit }
+  return /[RVA]/.test(mark) ? null : { number, unit: `${mark === 'K' ? 'k' : mark}${unit}` }
 }

@@ -33,6 +33,14 @@ describe('what a meter showed', () => {
     ['OL MΩ', 'Ω', null, null],
     ['∞', 'Ω', null, null],
     ['over', 'V', null, null],
+    ['-OL', 'V', 'V', null],
+    ['12v', 'V', 'V', 12],
+    ['12 volts', 'V', 'V', 12],
+    ['4k7', 'Ω', 'Ω', 4700],
+    ['4k7', 'Ω', 'kΩ', 4700],
+    ['10M', 'Ω', 'MΩ', 1e7],
+    ['1,2', 'A', 'mA', 0.0012],
+    ['-350', 'V', 'mV', -0.35],
   ])('“%s” at a step in %s, %s chosen: %s', (typed, unit, chosen, value) => {
     const read = readMeter(typed, unit, chosen)
     if (value === null) expect(read).toEqual({ value: null })
@@ -43,6 +51,12 @@ describe('what a meter showed', () => {
     ['86', 'A', null, /of which unit\?.*86 mA, 86 A/],
     ['10', 'Ω', null, /of which unit\?.*10 kΩ/],
     ['86 mA', 'A', 'A', /write one of them/],
+    ['10M', 'Ω', 'kΩ', /write one of them/],
+    ['4k7', 'Ω', 'MΩ', /write one of them/],
+    ['0.3k', 'Ω', 'Ω', /write one of them/],
+    ['350 MA', 'A', null, /as in 350 mA/],
+    ['350M', 'V', null, /as in 350 mV/],
+    ['4R7', 'V', null, /one number in V/],
     ['1,500', 'V', null, /can be read two ways/],
     ['12 A', 'V', null, /one number in V/],
     ['', 'V', 'V', /Enter the value read/],

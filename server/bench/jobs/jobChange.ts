@@ -1,11 +1,14 @@
 import { Missing, Stale } from '../../store/errors.js'
 import { tell } from '../../words/tell.js'
+import { fewestLetters, saysCause } from './causeText.js'
 import type { Assessment, Cause, Job, Observations, Part, PartState, Reading, ReadingLimits, Tick } from './job.js'
 import { limitsFor } from './laterLimits.js'
+import { openGates, testedBy } from './openGates.js'
 import { type Given, inUnit, limitsText, readingFinding } from './readingFinding.js'
 import { withEarlier } from './rejudge.js'
 import { seenFinding } from './seenFinding.js'
 import { openStops, stillHeld } from './stops.js'
+import { lastAt, whenRead } from './when.js'
 
 /** The most readings, parts and log entries of one job. */
 export const mostEntries = 2000
@@ -37,14 +40,10 @@ const refuseFull = (entries: unknown[], what: string, path: string): void => {
     )
 }
 
-/** Entries of a job that count. */
-const counted = <Of extends { withdrawn?: unknown }>(entries: readonly Of[]): Of[] =>
-  entries.filter(({ withdrawn }) => !withdrawn)
-
-/** What was read last at the step that a reading may not exceed, of the readings before it [limits' unit]; null where nothing was. */
-function readBefore(earlier: readonly Reading[], limits: ReadingLimits | null): number | null {
+/** What was read last, until then, at the step that a reading may not exceed [limits' unit]; null where nothing was. */
+function readBefore(readings: readonly Reading[], limits: ReadingLimits | null, until: number): number | null {
   if (limits?.notAbove == null || limits.unit === null) return null
-  const last = counted(earlier).findLast(({ key }) => key === limits.notAbove)
+  const last = lastAt(readings, limits.notAbove, until)
   return last?.value == null ? null : inUnit(last.value, last.unit, limits.unit)
 }
 
@@ -54,13 +53,13 @@ const stepKey = /^\S+\.\S+$/
 /**
  * Nothing that needs power is taken while the job is stopped, by what was found at the bench or by its check. A step
  * that says nothing of its power, and one that the plan does not have, may need it; what is named in a person's own words is
- * a measurement on the way to the cause.
+ * a measurement on the way to the cause. What is a stop itself is taken, and what was read before the first of them.
  */
-function refuseStopped(job: Job, key: string, path: string): void {
+function refuseStopped(job: Job, key: string, entry: Pick<Reading, 'finding' | 'at' | 'typedAt'>, path: string): void {
   const step = limitsFor(job, key)
-  if (step ? step.power === 'none' : !stepKey.test(key)) return
+  if (entry.finding.outcome === 'stop' || (step ? step.power === 'none' : !stepKey.test(key))) return
   const [stop] = openStops(job)
-  if (stop)
+  if (stop && !(whenRead(entry) < stop.at))
     throw new Unfit(
       path,
       `This job is stopped: ${stop.title} ${stop.action} This step needs power, so nothing is kept of it before the cause of the stop is written down.`,
@@ -94,10 +93,11 @@ export function addReading(job: Job, given: Given, mark: TypedMark): Job {
       'unit',
       `unit must be one that the step “${given.key}” is read in, ${limits.unit} or a part or multiple of it; received “${given.unit}”.`,
     )
-  refuseStopped(job, given.key, 'value')
   const { key, value, unit } = given
-  const finding = readingFinding(given, limits, readBefore(job.readings, limits))
-  const reading: Reading = { id, key, value, unit, ...stamped(mark), finding }
+  const stamps = stamped(mark)
+  const finding = readingFinding(given, limits, readBefore(job.readings, limits, whenRead(stamps)))
+  const reading: Reading = { id, key, value, unit, ...stamps, finding }
+  refuseStopped(job, key, reading, 'value')
   return { ...job, readings: [...job.readings, reading] }
 }
 
@@ -110,34 +110,39 @@ function refuseUnread({ unit, low, high, notAbove }: ReadingLimits): void {
   )
 }
 
-/** A step without a number, done: as it should be or not. Throws {@link Unfit} where it should be a reading. */
+/** What puts power on anything waits for its gates; that something is wrong can be said at any time. */
+function refuseBeforeGates(job: Job, key: string): void {
+  const open = openGates(job, key)
+  if (open.length > 0)
+    throw new Unfit(
+      'as',
+      `This step needs power and waits for its gates: ${open.join(', ')}. They have no result yet, or nobody who tested.`,
+    )
+}
+
+/** A step without a number, done: as it should be or not. Throws {@link Unfit} where it should be a reading, or has to wait. */
 export function addTick(job: Job, { key, as, words }: Pick<Tick, 'key' | 'as' | 'words'>, mark: TypedMark): Job {
   const { id } = mark
   const ticks = job.ticks ?? []
   if (holds(ticks, id)) return job
   refuseFull(ticks, 'steps', 'key')
   const limits = limitsFor(job, key)
-  if (limits && as === 'as-expected') refuseUnread(limits)
-  refuseStopped(job, key, 'words')
-  const tick: Tick = {
-    id,
-    key,
-    as,
-    words,
-    ...stamped(mark),
-    finding: seenFinding({ key, as, words }, limits),
+  const tick: Tick = { id, key, as, words, ...stamped(mark), finding: seenFinding({ key, as, words }, limits) }
+  if (as === 'as-expected') {
+    if (limits) refuseUnread(limits)
+    if (key === testedBy && !words?.trim())
+      throw new Unfit('words', 'Write who tested, with which instrument, and on which day.')
   }
+  refuseStopped(job, key, tick, 'words')
+  if (as === 'as-expected') refuseBeforeGates(job, key)
   return { ...job, ticks: [...ticks, tick], causes: job.causes ?? [] }
 }
-
-/** Letters that a cause takes at least: less says nothing. */
-const fewestLetters = 3
 
 /** Writes the cause of a stop, in the log too: the job goes on from there. */
 export function addCause(job: Job, { of, text }: Pick<Cause, 'of' | 'text'>, { id, at }: Mark): Job {
   const causes = job.causes ?? []
   if (holds(causes, id)) return job
-  if ((text.match(/\p{L}/gu) ?? []).length < fewestLetters)
+  if (!saysCause(text))
     throw new Unfit(
       'text',
       `The cause takes at least ${fewestLetters} letters: what was wrong, and what was done about it.`,
@@ -175,17 +180,17 @@ export function withdraw(job: Job, entryId: string, why: string, { id, at }: Mar
  */
 export function withReadingsJudged(job: Job, before: Job): Job {
   const holding = new Set(openStops(before).map(({ of }) => of))
-  const judged = (reading: Reading, index: number): Reading => {
+  const judged = (reading: Reading): Reading => {
     const limits = limitsFor(job, reading.key)
     const comparable = !limits?.unit || inUnit(reading.value ?? 1, reading.unit, limits.unit) !== null
-    const earlier = readBefore(job.readings.slice(0, index), limits)
+    const earlier = readBefore(job.readings, limits, whenRead(reading))
     return { ...reading, finding: readingFinding(reading, comparable ? limits : null, earlier) }
   }
   const seen = (tick: Tick): Tick =>
     holding.has(tick.id) ? tick : { ...tick, finding: seenFinding(tick, limitsFor(job, tick.key)) }
   const again = {
     ...job,
-    readings: job.readings.map((reading, index) => (holding.has(reading.id) ? reading : judged(reading, index))),
+    readings: job.readings.map((reading) => (holding.has(reading.id) ? reading : judged(reading))),
     ...(job.ticks && { ticks: job.ticks.map(seen) }),
   }
   return stillHeld(again, before)

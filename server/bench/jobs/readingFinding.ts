@@ -126,9 +126,8 @@ export function readingFinding(given: Given, limits: ReadingLimits | null, befor
       action: 'Compare it with the machine’s manual, or choose the step of the plan that it belongs to.',
     })
   if (limits.unit === null) return noLimit(given, rest)
-  const value = given.value === null ? Number.POSITIVE_INFINITY : inUnit(given.value, unit, limits.unit)
-  if (value === null || (given.value === null && inUnit(1, unit, limits.unit) === null))
-    throw new RangeError(`a reading in ${unit} cannot be held against limits in ${limits.unit}`)
+  const value = inUnit(given.value ?? overRange(limits), unit, limits.unit)
+  if (value === null) throw new RangeError(`a reading in ${unit} cannot be held against limits in ${limits.unit}`)
   const held = heldAgainst(value, limits, before)
   if (held.as === 'no limit') return noLimit(given, rest)
   const expected = limitsText(limits)
@@ -167,6 +166,15 @@ export function readingFinding(given: Given, limits: ReadingLimits | null, befor
         : firstOfAll(limits),
   })
 }
+
+/**
+ * What a meter over its range stands for: of ohms, more than any; of anything else it may be either sign, so that it lies outside
+ * whatever bound there is.
+ */
+const overRange = ({ unit, high, low }: ReadingLimits): number =>
+  high === null && low !== null && unit !== null && !spelling(unit).endsWith('Ω')
+    ? Number.NEGATIVE_INFINITY
+    : Number.POSITIVE_INFINITY
 
 const noLimit = (given: Given, rest: Pick<Finding, 'topic' | 'actions' | 'sources'>): ToldFinding =>
   tell({

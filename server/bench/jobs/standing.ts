@@ -1,6 +1,7 @@
 import type { ToldFinding } from '../../chain/finding.js'
 import type { Assessment, Job, Reading } from './job.js'
 import { openStops } from './stops.js'
+import { inTime } from './when.js'
 
 /** In the order in which they stand in the list: what can go on first, what is done last. */
 export const standingStates = [
@@ -34,7 +35,7 @@ export interface Standing {
 
 /** The last reading of each key that was not taken back, in the order of their keys' first reading. */
 export function latestReadings(readings: readonly Reading[]): Reading[] {
-  const counted = readings.filter(({ withdrawn }) => !withdrawn)
+  const counted = inTime(readings).filter(({ withdrawn }) => !withdrawn)
   return [...new Map(counted.map((reading) => [reading.key, reading])).values()]
 }
 

@@ -5,6 +5,7 @@ import { amperes } from '../../words/quantity.js'
 import { tell } from '../../words/tell.js'
 import type { Job, Observations, Stop } from './job.js'
 import { limitsFor, limitsOfJob } from './laterLimits.js'
+import { inTime } from './when.js'
 
 type Held = Pick<Job, 'limits' | 'readings' | 'ticks' | 'causes' | 'observations' | 'assessment' | 'held'>
 
@@ -58,9 +59,9 @@ function observedStops(job: Held): Stop[] {
 
 /** Every stop of a job, the oldest first, explained or not. */
 function allStops(job: Held): Stop[] {
-  const entries = [...job.readings, ...(job.ticks ?? [])]
+  const entries = inTime([...job.readings, ...(job.ticks ?? [])])
     .filter(({ finding, withdrawn }) => finding.outcome === 'stop' && !withdrawn)
-    .toSorted((one, other) => (one.typedAt ?? one.at) - (other.typedAt ?? other.at))
+
     .map(
       ({ id, key, at, typedAt, finding }): Stop => ({
         of: id,

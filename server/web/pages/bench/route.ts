@@ -3,6 +3,9 @@ import { type Job, tickAnswers } from '../../../bench/jobs/job.js'
 import { addReading, addTick, Unfit } from '../../../bench/jobs/jobChange.js'
 import { jobDraft } from '../../../bench/jobs/jobDraft.js'
 import { limitsFor } from '../../../bench/jobs/laterLimits.js'
+import { openGates } from '../../../bench/jobs/openGates.js'
+import { openStops } from '../../../bench/jobs/stops.js'
+import { numbersOf } from '../../../plan/checklist.js'
 import { Full, StorageFault } from '../../../store/errors.js'
 import { jobChecklist } from '../../checklist.js'
 import type { Context } from '../../context.js'
@@ -13,7 +16,7 @@ import { faultsOf } from '../../parts/faultsOf.js'
 import { FormReader } from '../../parts/formState.js'
 import { metered } from '../../parts/metered.js'
 import { typedBefore } from '../../typedAt.js'
-import { benchView, stepAfter } from './view.js'
+import { benchView, stepAfter, waitsFor } from './view.js'
 
 const labels: Record<string, string> = {
   value: 'Value read',
@@ -21,6 +24,7 @@ const labels: Record<string, string> = {
   as: 'Answer',
   words: 'What was seen',
   key: 'Step',
+  despite: 'Measured all the same',
 }
 
 /** One step a screen, for a phone beside the machine: a page and a form a step, that works without script. */
@@ -31,7 +35,8 @@ export function benchPageRoutes({ store, now }: Context): Router {
 
   router.get(at, async (request, response) => {
     const kept = await store.get<Job>('job', String(request.params.id))
-    show(request, response, { view: 'bench', model: benchView(kept, stepOf(request), null) })
+    const asked = { step: stepOf(request), despite: request.query.despite === 'yes' }
+    show(request, response, { view: 'bench', model: benchView(kept, asked, null) })
   })
 
   router.post(at, async (request, response) => {
@@ -39,15 +44,19 @@ export function benchPageRoutes({ store, now }: Context): Router {
     const kept = await store.get<Job>('job', id)
     const body = (request.body ?? {}) as Record<string, unknown>
     const key = stepOf(request) ?? ''
-    const line = jobChecklist(kept.body)
-      .stages.flatMap(({ lines }) => lines)
-      .find((one) => one.key === key)
+    const checklist = jobChecklist(kept.body)
+    const line = checklist.stages.flatMap(({ lines }) => lines).find((one) => one.key === key)
     const read = new FormReader({ ...body, key }, Object.keys(labels), (name) => labels[name] ?? name)
     if (!line) read.fault('key', 'Step must be one of the steps of this job.')
     const unit = limitsFor(kept.body, key)?.unit ?? line?.unit ?? null
     const entry = entryId(onceField(request), id, 'bench', JSON.stringify(read.state.values))
     const mark = { id: entry, at: now(), typedAt: typedBefore(body.age, now()) }
-    const done = unit === null ? tickOf(read, key) : readingOf(read, key, unit)
+    const wrong = body.as === 'wrong'
+    const despite = wrong || (unit !== null && body.despite === 'yes') || openStops(kept.body).length > 0
+    const gates = despite ? [] : openGates(kept.body, key)
+    const box = unit === null ? 'words' : 'value'
+    if (gates.length > 0) read.fault(box, waitsFor(gates, numbersOf(checklist)))
+    const done = unit === null || wrong ? tickOf(read, key) : readingOf(read, key, unit)
     const again = (status: number, notSaved: string | null = null) =>
       refused(request, response, { key, read, status, notSaved })
     if (read.faults.length > 0) return again(422)
@@ -59,7 +68,6 @@ export function benchPageRoutes({ store, now }: Context): Router {
     } catch (error) {
       if (error instanceof StorageFault) return again(error.status, error.message)
       if (!(error instanceof Unprocessable || error instanceof Unfit || error instanceof Full)) throw error
-      const box = unit === null ? 'words' : 'value'
       for (const fault of faultsOf(error, box, [box])) read.fault(fault.name, fault.message)
       return again(422)
     }
@@ -86,7 +94,8 @@ export function benchPageRoutes({ store, now }: Context): Router {
     { key, read, status, notSaved }: { key: string; read: FormReader; status: number; notSaved: string | null },
   ): Promise<void> => {
     const kept = await store.get<Job>('job', String(request.params.id))
-    const model = benchView(kept, null, { key, form: read.state, faults: read.faults }, notSaved)
+    const asked = { step: null, despite: read.state.values.despite === 'yes' }
+    const model = benchView(kept, asked, { key, form: read.state, faults: read.faults }, notSaved)
     show(request, response, { view: 'bench', model, status })
   }
   return router

@@ -1,17 +1,18 @@
 import type { Job, ReadingLimits } from '../../../bench/jobs/job.js'
 import { limitsFor } from '../../../bench/jobs/laterLimits.js'
+import { openGates } from '../../../bench/jobs/openGates.js'
 import { inUnit, limitsText } from '../../../bench/jobs/readingFinding.js'
 import { latestReadings } from '../../../bench/jobs/standing.js'
 import { openStops } from '../../../bench/jobs/stops.js'
-import type { NumberedLine } from '../../../plan/checklist.js'
+import { type NumberedLine, numbersOf } from '../../../plan/checklist.js'
 import type { Kept } from '../../../store/store.js'
-import { say, type Words } from '../../../words/phrase.js'
+import { type Phrase, say, type Words } from '../../../words/phrase.js'
 import { jobChecklist } from '../../checklist.js'
 import { unitsShown } from '../../meter.js'
 import { head, type PageHead } from '../../page.js'
 import { moment } from '../../parts/dates.js'
 import type { FormFault, FormState } from '../../parts/formState.js'
-import { doneOf } from '../checklist/view.js'
+import { type Done, doneOf } from '../checklist/view.js'
 import type { JobPage } from '../jobs/view.js'
 
 interface BenchStep {
@@ -21,14 +22,22 @@ interface BenchStep {
   text: Words
   /** whose work it is, where it is not the reader’s */
   qualified: boolean
+  /** in one sentence; what comes of it and how to avoid it are in `more` */
   hazard: Words | null
   signal: string | null
+  /** what folds away */
+  more: Words[]
+  /** gates that it waits for */
+  gates: { key: string; number: string }[]
+  /** gates are open, and it was not asked for all the same */
+  waiting: boolean
+  despite: boolean
   expect: Words | null
   stopIf: Words | null
   /** null: nothing is measured, it is done or wrong */
   unit: string | null
   units: readonly string[]
-  done: { text: Words; at: { iso: string; text: string }; stop: boolean } | null
+  done: Done | null
   previous: string | null
   next: string | null
   current: boolean
@@ -74,10 +83,14 @@ export const stepAfter = (job: Job, after: string): string | null =>
     after,
   )
 
+/** Why a step under power cannot be done yet. */
+export const waitsFor = (gates: readonly string[], numbers: ReadonlyMap<string, string>): Phrase =>
+  say`Waits for ${numbers.get(gates[0] ?? '') ?? ''}${gates.length > 1 ? say` and ${gates.length - 1} more` : ''}: no result yet, or nobody who tested. Nothing has power before.`
+
 /** One step a screen: every line of the paper in its order, the one that is next in sight. */
 export function benchView(
   kept: Kept<Job>,
-  asked: string | null,
+  asked: { step: string | null; despite: boolean },
   typed: { key: string; form: FormState; faults: readonly FormFault[] } | null,
   notSaved: string | null = null,
 ): BenchPage {
@@ -86,26 +99,33 @@ export function benchView(
   const done = doneOf(job)
   const lines = checklist.stages.flatMap((stage) => stage.lines.map((line) => ({ line, stage })))
   const keys = lines.map(({ line }) => line.key)
-  const wanted = typed?.key ?? asked
-  const current = keys.includes(wanted ?? '') ? wanted : nextOf(keys, done, null)
+  const numbers = numbersOf(checklist)
+  const wanted = typed?.key ?? asked.step
+  const wantedOrNext = keys.includes(wanted ?? '') ? wanted : nextOf(keys, done, null)
   return {
     page: head(`At the machine: ${job.name}`, 'jobs', [...(typed?.faults ?? [])]),
     id: kept.id,
     name: job.name,
-    stops: openStops(job).map(({ key, at, ...stop }) => ({ ...stop, at: moment(at), reading: key !== null })),
+    stops: openStops(job).map(({ at, ...stop }) => ({ ...stop, at: moment(at), reading: stop.key !== null })),
     forms: { cause: empty, withdraw: empty },
     of: lines.length,
     notSaved,
     steps: lines.map(({ line, stage }, at) => {
       const limits = judgedBy(job, line)
+      const gates = openGates(job, line.key).map((key) => ({ key, number: numbers.get(key) ?? key }))
+      const current = line.key === wantedOrNext
       return {
         key: line.key,
         number: line.number,
         stage: stage.title,
         text: line.text,
         qualified: line.who === 'qualified',
-        hazard: line.caution ? say`${line.caution.hazard} ${line.caution.avoid}` : null,
+        hazard: line.caution?.hazard ?? null,
         signal: line.caution?.signal ?? null,
+        more: line.caution ? [say`${line.caution.consequence} ${line.caution.avoid}`] : [],
+        gates,
+        waiting: gates.length > 0 && !(current && asked.despite),
+        despite: gates.length > 0 && current && asked.despite,
         expect: limits.unit === null ? line.expect : (line.expect ?? limitsText(limits)),
         stopIf: line.stopIf,
         unit: limits.unit,
@@ -113,7 +133,7 @@ export function benchView(
         done: done.get(line.key) ?? null,
         previous: keys[at - 1] ?? null,
         next: keys[at + 1] ?? null,
-        current: line.key === current,
+        current,
         form: typed?.key === line.key ? typed.form : empty,
         limits: JSON.stringify({ ...limits, text: line.number }),
       }

@@ -1,6 +1,7 @@
 import type { Job } from '../../../bench/jobs/job.js'
 import { readText } from '../../../bench/jobs/readingFinding.js'
 import { openStops } from '../../../bench/jobs/stops.js'
+import { inTime } from '../../../bench/jobs/when.js'
 import type { Outcome } from '../../../chain/finding.js'
 import type { Checklist, NumberedLine, NumberedStage } from '../../../plan/checklist.js'
 import { say, type Words } from '../../../words/phrase.js'
@@ -9,7 +10,9 @@ import { type Moment, moment } from '../../parts/dates.js'
 import { verdictWords } from '../../parts/verdictWords.js'
 
 /** What was read or seen at a line last. */
-interface Done {
+export interface Done {
+  /** of the reading or the step that was done */
+  id: string
   text: Words
   at: Moment
   /** a stop is said again at its line */
@@ -51,12 +54,11 @@ export function doneOf({ readings, ticks = [] }: Pick<Job, 'readings' | 'ticks'>
     })),
   ]
   return new Map(
-    entries
+    inTime(entries)
       .filter(({ withdrawn }) => !withdrawn)
-      .toSorted((one, other) => one.at - other.at)
-      .map(({ key, text, at, typedAt, finding }) => [
+      .map(({ id, key, text, at, typedAt, finding }) => [
         key,
-        { text, at: moment(typedAt ?? at), stop: isStop(finding.outcome) },
+        { id, text, at: moment(typedAt ?? at), stop: isStop(finding.outcome) },
       ]),
   )
 }

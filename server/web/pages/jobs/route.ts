@@ -181,6 +181,9 @@ export function jobsPageRoutes(context: Context): Router {
     return `${at}#${openStops((await store.get<Job>('job', id(request))).body).length > 0 ? 'stopped' : section}`
   }
 
+  /** when it was written, where it waited on a device */
+  const written = (request: Request): number => typedBefore(sent(request).age, now()) ?? now()
+
   const change = (request: Request, version: number | null, next: (job: Job, version: number) => Job) =>
     store.change<Job>('job', id(request), version, (kept) => {
       const job = next(kept.body, kept.version + 1)
@@ -309,7 +312,7 @@ export function jobsPageRoutes(context: Context): Router {
       form: 'cause',
       read,
       boxes: ['text', 'of'],
-      work: () => change(request, null, (job) => addCause(job, given, { id: entry, at: now() })),
+      work: () => change(request, null, (job) => addCause(job, given, { id: entry, at: written(request) })),
       section: 'standing',
     })
   })
@@ -323,7 +326,7 @@ export function jobsPageRoutes(context: Context): Router {
     const job = (await store.get<Job>('job', id(request))).body
     const reading = job.readings.find((one) => one.id === entryId)
     const given = reading && read.text('value') !== null ? metered(read, 'value', reading.unit, null) : undefined
-    const mark = { id: newEntry(request, 'withdraw', read), at: now() }
+    const mark = { id: newEntry(request, 'withdraw', read), at: written(request) }
     const corrected = (current: Job): Job => {
       const taken = withdraw(current, entryId, why ?? '', mark)
       if (!reading || given === undefined) return taken
@@ -417,7 +420,9 @@ export function jobsPageRoutes(context: Context): Router {
     if (read.text('text') === null) read.fault('text', 'Enter what was done.')
     const work = async (): Promise<void> => {
       const { text } = parse(logSchema, { text: read.text('text') })
-      await change(request, null, (job) => addLog(job, text, { id: newEntry(request, 'log', read), at: now() }))
+      await change(request, null, (job) =>
+        addLog(job, text, { id: newEntry(request, 'log', read), at: written(request) }),
+      )
     }
     await changing(request, response, { form: 'log', read, boxes: ['text'], work, section: 'log' })
   })
