@@ -1,20 +1,24 @@
 import type { ToldFinding } from '../../chain/finding.js'
-import type { Assessment, Job, Reading } from './job.js'
+import type { Assessment, Job, Part, Reading } from './job.js'
 import { openStops } from './stops.js'
 import { inTime } from './when.js'
 
-/** In the order in which they stand in the list: what can go on first, what is done last. */
+/** In the order in which they stand in the list: what can go on first, then what a cause is found for, what is done last. */
 export const standingStates = [
   'under-way',
   'ready',
+  'out-of-limits',
   'find-out',
   'waits-for-parts',
-  'out-of-limits',
   'must-change',
   'finished',
 ] as const
 
 export type StandingState = (typeof standingStates)[number]
+
+/** Parts that did not arrive yet. */
+export const openParts = (parts: readonly Part[]): Part[] =>
+  parts.filter(({ state }) => state === 'wanted' || state === 'ordered')
 
 /** Whether work can go on in this state. */
 export const goesOn = (state: StandingState): boolean => state === 'under-way' || state === 'ready'
@@ -75,9 +79,11 @@ export function standing(job: Judged): Standing {
     ...job.assessment.findings
       .filter(({ outcome }) => outcome === 'stop')
       .map((finding) => ({ for: 'change' as const, text: finding.title, since: since(finding, job) })),
-    ...job.parts
-      .filter(({ state }) => state === 'wanted' || state === 'ordered')
-      .map(({ name, state, since: at }) => ({ for: 'part' as const, text: `${name} (${state})`, since: at })),
+    ...openParts(job.parts).map(({ name, state, since: at, expected }) => ({
+      for: 'part' as const,
+      text: `${name} (${state}${expected === undefined ? '' : `, expected ${expected}`})`,
+      since: at,
+    })),
     ...job.assessment.findings
       .filter(({ outcome }) => outcome === 'unknown')
       .map((finding) => ({ for: 'fact' as const, text: finding.title, since: since(finding, job) })),

@@ -1,5 +1,6 @@
 import { parse as parseQuery } from 'node:querystring'
 import { type Request, type Response, Router } from 'express'
+import { z } from 'zod'
 import { atHandIfReadable } from '../../../bench/atHand/atHand.js'
 import { detailsMark } from '../../../bench/jobs/detailsMark.js'
 import { type Job, type Observations, partStates } from '../../../bench/jobs/job.js'
@@ -70,6 +71,14 @@ const labelled =
   (labels: Record<string, string>) =>
   (name: string): string =>
     labels[name] ?? name
+
+/** A day as the browser's own box sends it; null where it is empty, or a fault. */
+function dayOf(read: FormReader, name: string): string | null {
+  const text = read.text(name)
+  if (text === null || z.iso.date().safeParse(text).success) return text
+  read.fault(name, 'Expected on must be a day such as 2026-01-05.')
+  return null
+}
 
 const versionOf = (sent: unknown): number => {
   if (typeof sent !== 'string' || !/^[1-9]\d{0,9}$/.test(sent))
@@ -344,13 +353,15 @@ export function jobsPageRoutes(context: Context): Router {
   router.post('/jobs/:id/parts', async (request, response) => {
     const read = new FormReader(
       sent(request),
-      ['part', 'state', 'partnote'],
+      ['part', 'state', 'partnote', 'partexpected'],
       labelled({
         part: 'Part',
         state: 'State',
         partnote: 'Note',
+        partexpected: 'Expected on',
       }),
     )
+    const expected = dayOf(read, 'partexpected')
     if (read.text('part') === null) read.fault('part', 'Enter the part.')
     const state = read.choice('state', partStates, 'State')
     const work = async (): Promise<void> => {
@@ -358,6 +369,7 @@ export function jobsPageRoutes(context: Context): Router {
         name: read.text('part'),
         state: state ?? 'wanted',
         note: read.text('partnote'),
+        expected,
       })
       await change(request, null, (job, version) =>
         addPart(job, given, { id: newEntry(request, 'part', read), at: now(), version }),
@@ -366,7 +378,7 @@ export function jobsPageRoutes(context: Context): Router {
     await changing(request, response, {
       form: 'part',
       read,
-      boxes: ['part', 'state', 'partnote'],
+      boxes: ['part', 'state', 'partnote', 'partexpected'],
       work,
       section: 'parts',
     })
@@ -374,14 +386,17 @@ export function jobsPageRoutes(context: Context): Router {
 
   router.post('/jobs/:id/parts/:partId', async (request, response) => {
     const body = sent(request)
-    const read = new FormReader(body, ['state', 'note'], labelled({ state: 'State', note: 'Note' }))
+    const labels = { state: 'State', note: 'Note', expected: 'Expected on' }
+    const read = new FormReader(body, Object.keys(labels), labelled(labels))
+    // a form of an earlier page has no such box, and leaves the day as it is
+    const expected = 'expected' in body ? dayOf(read, 'expected') : undefined
     const version = versionOf(body.version)
     const partId = String(request.params.partId)
     const state = read.choice('state', partStates, 'State') ?? undefined
     const work = async (): Promise<void> => {
       const { note } = parse(partSchema.pick({ note: true }), { note: read.text('note') })
       await change(request, null, (job, next) =>
-        changePart(job, partId, { state, note: note ?? null, version }, { at: now(), version: next }),
+        changePart(job, partId, { state, note: note ?? null, expected, version }, { at: now(), version: next }),
       )
     }
     try {
@@ -389,7 +404,7 @@ export function jobsPageRoutes(context: Context): Router {
         form: 'part',
         partId,
         read,
-        boxes: ['note', 'state'],
+        boxes: ['note', 'state', 'expected'],
         work,
         section: 'parts',
       })
@@ -397,13 +412,15 @@ export function jobsPageRoutes(context: Context): Router {
       if (!(error instanceof Stale)) throw error
       const part = error.current as unknown as Job['parts'][number]
       // sent again after an answer that was lost: as good as done
-      if (part.state === state && (part.note ?? '') === (read.text('note') ?? '')) {
+      const sameDay = expected === undefined || (part.expected ?? null) === expected
+      if (part.state === state && (part.note ?? '') === (read.text('note') ?? '') && sameDay) {
         response.redirect(303, `/jobs/${id(request)}#parts`)
         return
       }
       const changed = [
         { label: `State of ${part.name}`, kept: part.state, typed: state ?? '' },
         { label: `Note on ${part.name}`, kept: part.note ?? '', typed: read.text('note') ?? '' },
+        ...(sameDay ? [] : [{ label: `${part.name} expected on`, kept: part.expected ?? '', typed: expected ?? '' }]),
       ]
       // the form names the version it was compared with, so that it can be saved again
       await page(request, response, { form: 'part', partId, read, changed, status: 409 })

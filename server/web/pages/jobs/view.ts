@@ -4,7 +4,7 @@ import type { FactChange, Job, Reading, ReadingLimits } from '../../../bench/job
 import { partStates } from '../../../bench/jobs/job.js'
 import { limitsOfJob } from '../../../bench/jobs/laterLimits.js'
 import { limitsText, readText } from '../../../bench/jobs/readingFinding.js'
-import { latestReadings, standing, type Wait } from '../../../bench/jobs/standing.js'
+import { latestReadings, openParts, standing, type Wait } from '../../../bench/jobs/standing.js'
 import { openStops } from '../../../bench/jobs/stops.js'
 import type { Outcome, ToldFinding } from '../../../chain/finding.js'
 import { figures } from '../../../facts/address.js'
@@ -16,7 +16,7 @@ import { amperes } from '../../../words/quantity.js'
 import { jobChecklist } from '../../checklist.js'
 import { valuesOf } from '../../jobFacts.js'
 import { head, type PageHead } from '../../page.js'
-import { day, lasting, type Moment, moment } from '../../parts/dates.js'
+import { day, lasting, type Moment, moment, untilDay } from '../../parts/dates.js'
 import type { FormFault, FormState } from '../../parts/formState.js'
 import { mostPhotos } from '../../parts/keepPhoto.js'
 import { type PhotoView, photoViews } from '../../parts/photoViews.js'
@@ -44,6 +44,8 @@ interface PartLine {
   name: string
   stateText: string
   note: string
+  /** the day it should come, of a part that is still to come */
+  expected: { day: string; text: string; late: boolean } | null
   form: FormState
   since: Moment
   lasting: string
@@ -415,7 +417,11 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
       form:
         typed.typedPart?.id === part.id
           ? typed.typedPart.form
-          : emptyForm({ state: part.state, note: text(part.note) }),
+          : emptyForm({ state: part.state, note: text(part.note), expected: part.expected ?? '' }),
+      expected:
+        part.expected !== undefined && openParts([part]).length > 0
+          ? { day: part.expected, ...untilDay(part.expected, now) }
+          : null,
       since: day(part.since),
       lasting: lasting(part.since, now),
     })),
