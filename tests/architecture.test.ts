@@ -31,9 +31,10 @@ const allowed: Record<string, string[]> = {
   facts: ['plate', 'physics', 'words', 'tables'],
   chain: ['facts', 'plate', 'physics', 'words', 'tables'],
   plan: ['chain', 'facts', 'plate', 'physics', 'words', 'tables'],
+  examine: ['chain', 'facts', 'plate', 'physics', 'words', 'tables'],
   store: [],
-  bench: ['store', 'plan', 'chain', 'facts', 'plate', 'physics', 'words', 'tables'],
-  web: ['', 'store', 'bench', 'plan', 'chain', 'facts', 'plate', 'physics', 'words', 'tables'],
+  bench: ['store', 'plan', 'examine', 'chain', 'facts', 'plate', 'physics', 'words', 'tables'],
+  web: ['', 'store', 'bench', 'plan', 'examine', 'chain', 'facts', 'plate', 'physics', 'words', 'tables'],
   '': ['', 'store', 'web', 'bench', 'tables'],
 }
 
@@ -57,7 +58,7 @@ describe('the arrows between folders', () => {
     expect(below).toEqual([])
   })
 
-  it('go one way: web → bench → plan → chain → facts → plate, physics, words → tables', () => {
+  it('go one way: web → bench → plan, examine → chain → facts → plate, physics, words → tables', () => {
     const wrong = local.filter(({ file, target }) => {
       const to = folderOf(relative(server, join(server, dirname(file), target)))
       const from = folderOf(file)
@@ -73,7 +74,7 @@ describe('the arrows between folders', () => {
     expect(wrong).toEqual([])
   })
 
-  it.each(['tables', 'physics', 'plate', 'chain', 'plan'])('keeps every package out of %s', (folder) => {
+  it.each(['tables', 'physics', 'plate', 'chain', 'plan', 'examine'])('keeps every package out of %s', (folder) => {
     expect(packages.filter(({ file }) => folderOf(file) === folder)).toEqual([])
   })
 

@@ -1,10 +1,13 @@
 import { awgTable } from './awg.js'
 import { benchStepsTable, flexibleCoresTable } from './benchSupply.js'
 import { leakageTable, reformingTable, storageTable, touchTable } from './capacitors.js'
+import { causesTable } from './causes.js'
+import { causesSeenTable } from './causesSeen.js'
 import { conductorColoursTable } from './conductorColours.js'
 import { cordsTable, minimumAreasTable, plugFusesTable } from './cordRows.js'
 import { dcPlugsTable } from './dcPlugRows.js'
 import { outputBandsTable } from './dummyLoad.js'
+import { examinationsTable } from './examinations.js'
 import { heatCapacityTable, lampExponentsTable, tungstenTable } from './filament.js'
 import { frozen } from './frozen.js'
 import { fuseGatesTable } from './fuseGates.js'
@@ -24,6 +27,7 @@ import { lookAlikesTable } from './lookAlikes.js'
 import { countriesTable } from './mains.js'
 import { mainsBandsTable } from './mainsBands.js'
 import { mainsSourcesTable } from './mainsSources.js'
+import { neverDoneTable } from './neverDone.js'
 import { plateNominalsTable } from './plateNominals.js'
 import { plateSayingsTable } from './plateSayings.js'
 import { plateSymbolsTable } from './plateSymbols.js'
@@ -42,6 +46,7 @@ import type { Table } from './table.js'
 import { tellingWordsTable } from './tellingWords.js'
 import { allowedRiseTable, regulationTable } from './transformerRegulation.js'
 import { usbTable } from './usbPower.js'
+import { whatWasSeenTable } from './whatWasSeen.js'
 
 /** Every table, as a reader looks for it. One more table is one more line. */
 export const groups = frozen({
@@ -113,6 +118,7 @@ export const groups = frozen({
     safetyLimitsTable,
     preferredTable,
   ],
+  'What was seen': [whatWasSeenTable, causesSeenTable, causesTable, examinationsTable, neverDoneTable],
 })
 
 export const tables: readonly Table[] = frozen(Object.values(groups).flat())

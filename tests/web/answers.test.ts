@@ -28,6 +28,13 @@ const samples: Record<string, object> = {
   '/api/series-lamp/transient': { mains, lamps, load: { bulkF: 100e-6, loadOhm: 5000 }, durationS: 0.2 },
   '/api/inrush': { mains, seriesOhm: 5.5, bulkF: 220e-6, loadOhm: 1000 },
   '/api/first-power': { check, lampsOnHand: [{ ratedV: 230, ratedW: 60, count: 1 }] },
+  '/api/examine': {
+    check,
+    observations: ['output-collapses'],
+    readings: [{ key: 'output-1', value: 16, unit: 'V', state: 'open' }],
+    found: [{ cause: 'brick-worn', result: 'confirmed' }],
+    lamps,
+  },
   '/api/bench-supply': { rails: [{ kind: 'dc', voltageV: 12, currentA: 1.5 }] },
   '/api/dummy-load': { voltageV: 5, currentA: 2 },
   '/api/discharge': { capacitanceF: 220e-6, voltageV: 325, resistanceOhm: 47000, limitV: 60 },
@@ -44,7 +51,7 @@ describe('the answers hold what is described of them', () => {
     expect(posts.map(({ path }) => path).sort()).toEqual(Object.keys(samples).sort())
     const untold = calls.filter(
       ({ method, path, group }) =>
-        method === 'post' && ['Check', 'Fuse', 'First power'].includes(group) && !(path in samples),
+        method === 'post' && ['Check', 'Fuse', 'First power', 'Examining'].includes(group) && !(path in samples),
     )
     expect(untold).toEqual([])
   })

@@ -22,6 +22,7 @@ export interface Call {
     | 'Mains'
     | 'Fuse'
     | 'First power'
+    | 'Examining'
     | 'Shelf'
     | 'Jobs'
     | 'Photos'

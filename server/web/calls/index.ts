@@ -5,6 +5,7 @@ import { whatChanges } from '../schemas/answers.js'
 import { atHandCalls } from './atHand.js'
 import { type Call, call, routesOf } from './call.js'
 import { checkCalls } from './check.js'
+import { examineCalls } from './examine.js'
 import { exchangeCalls } from './exchange.js'
 import { firstPowerCalls } from './firstPower.js'
 import { fuseCalls } from './fuse.js'
@@ -20,6 +21,7 @@ export const calls: readonly Call[] = [
   ...mainsCalls,
   ...fuseCalls,
   ...firstPowerCalls,
+  ...examineCalls,
   ...shelfCalls,
   ...matchingCalls,
   ...jobCalls,

@@ -360,6 +360,55 @@ export const firstPowerAnswer = z.object({
   ),
 })
 
+export const observationAnswer = z.object({
+  key: text,
+  words: text,
+  appliesTo: lines,
+  place: text,
+  atOnce: text,
+  holdsPower: z.boolean(),
+})
+
+const reading = z.enum(['within', 'outside']).nullable()
+
+export const examineAnswer = z.object({
+  seen: z.array(z.object({ key: text, words: text, because: text.nullable() })),
+  atOnce: lines.describe('to do first of all'),
+  never: lines.describe('what must not be done'),
+  waitsFor: lines.describe('what stands before any power; nothing that needs power is in next while one does'),
+  next: z
+    .array(
+      z.object({
+        do: text,
+        who: hands,
+        power,
+        link: z.enum(linkOrder),
+        examination: text.optional(),
+        expect: text.nullable().describe('figures worked out from the case'),
+        tells: z
+          .array(z.object({ cause: text, words: text, ifSo: text }))
+          .describe('keys for found, with what each reads as'),
+      }),
+    )
+    .describe('the order to examine in'),
+  causes: z.array(
+    z.object({
+      key: text,
+      cause: text,
+      likelihood: z.enum(['common', 'sometimes', 'rare']),
+      because: lines,
+      confirmBy: z.object({ do: text, power, who: hands, expect: text, otherwise: text }),
+      mayHaveTaken: lines,
+      remedy: text,
+      part: z.object({ name: text, rated: text.nullable() }).nullable(),
+      confirmed: z.boolean(),
+      mended: z.boolean(),
+      sources: z.array(sourceAnswer),
+    }),
+  ),
+  proof: z.object({ open: reading, loaded: reading, warm: reading, proved: z.boolean(), words: text }),
+})
+
 /** Every kept record. */
 const record = { id: text, version: number, createdAt: z.union([text, number]), updatedAt: z.union([text, number]) }
 

@@ -17,6 +17,9 @@ const lampRating = {
 
 const lamps = z.array(z.strictObject(lampRating)).min(1).max(6)
 
+/** Lamps one behind the other. */
+export const lampsInSeries = lamps
+
 const arrangement = z
   .enum(['series', 'parallel'])
   .nullish()

@@ -1,0 +1,101 @@
+import { fluxClear, fluxStopAbove } from '../tables/thresholds.js'
+import { type Phrase, say } from '../words/phrase.js'
+import { amperes, decimal, volts } from '../words/quantity.js'
+import { type Around, fluxOverPlate, overPlate } from './around.js'
+
+/** What the facts of a case say of a cause, before anything is examined. */
+export interface ByCase {
+  speaks: 'for' | 'against'
+  because: Phrase
+}
+
+type Says = (around: Around) => ByCase | null
+
+const against = (because: Phrase): ByCase => ({ speaks: 'against', because })
+const inFavour = (because: Phrase): ByCase => ({ speaks: 'for', because })
+
+const regulation: Says = ({ of }) => {
+  if (of.supply.regulated === true) return against(say`its outputs are regulated`)
+  return of.supply.regulated === false ? inFavour(say`its outputs are unregulated`) : null
+}
+
+const flux: Says = (around) => {
+  const ratio = fluxOverPlate(around)
+  if (ratio === null) return null
+  if (ratio > fluxStopAbove.value)
+    return inFavour(say`the core is driven at ${decimal(ratio, 3)} times the flux of its plate`)
+  return ratio <= fluxClear.value ? against(say`the core is driven at the flux of its plate`) : null
+}
+
+const mainsOver: Says = (around) => {
+  const ratio = overPlate(around)
+  if (ratio === null) return null
+  return ratio > 1
+    ? inFavour(say`the mains is ${decimal(ratio, 3)} times the plate`)
+    : against(say`the mains lies within the plate`)
+}
+
+/** The selector against the mains: below it, or above. */
+const selector =
+  (wrong: 'low' | 'high'): Says =>
+  ({ of, mains }) => {
+    const setV = of.supply.input.selectorV
+    if (setV === null || !mains) return null
+    const ratio = mains.voltageV / setV
+    const found = ratio > halfAgain ? 'low' : ratio < 1 / halfAgain ? 'high' : 'right'
+    const words = say`the selector stands at ${volts(setV)}, the mains is ${volts(mains.voltageV)}`
+    return found === wrong ? inFavour(words) : against(words)
+  }
+
+/** The two voltage classes of the world lie further apart than this [1]. */
+const halfAgain = 1.5
+
+const overloaded: Says = ({ of }) => {
+  const [rail, ...others] = of.supply.rails
+  const [wanted, ...more] = of.device.rails
+  if (!rail || !wanted || others.length + more.length > 0 || rail.currentA === null || wanted.currentA === null)
+    return null
+  const words = say`the machine asks for ${amperes(wanted.currentA)}, the supply gives ${amperes(rail.currentA)}`
+  return wanted.currentA > rail.currentA ? inFavour(words) : against(words)
+}
+
+const kindOf =
+  (given: 'ac' | 'dc', wanted: 'ac' | 'dc'): Says =>
+  ({ of }) => {
+    const [rail] = of.supply.rails
+    const [asked] = of.device.rails
+    if (!rail?.kind || !asked?.kind) return null
+    return rail.kind === given && asked.kind === wanted
+      ? inFavour(
+          given === 'ac'
+            ? say`the supply gives AC, the machine asks for DC`
+            : say`the supply gives DC, the machine asks for AC`,
+        )
+      : null
+  }
+
+const polarity: Says = ({ of }) => {
+  const given = of.supply.plug.polarity
+  const wanted = of.device.jack.polarity
+  if (!given || !wanted) return null
+  return given === wanted
+    ? against(say`plug and jack have one polarity`)
+    : inFavour(say`plug and jack differ in polarity`)
+}
+
+/** What each cause is judged by; one without an entry is judged by examination alone. */
+const judged: Readonly<Record<string, Says>> = {
+  'unregulated-open': regulation,
+  'unregulated-ripple': regulation,
+  'flux-too-high': flux,
+  'mains-over-plate': mainsOver,
+  'selector-low': selector('low'),
+  'selector-high': selector('high'),
+  'unit-too-small': overloaded,
+  'half-wave-runs': kindOf('ac', 'dc'),
+  'ac-part-missing': kindOf('dc', 'ac'),
+  'series-diode-blocks': polarity,
+  'junction-forward': polarity,
+}
+
+export const byCase = (cause: string, around: Around): ByCase | null => judged[cause]?.(around) ?? null

@@ -1,0 +1,39 @@
+import { type Phrase, say } from '../words/phrase.js'
+import type { Around } from './around.js'
+import { measuredOf, readingSeen } from './readings.js'
+import type { ReadingSeen } from './request.js'
+
+/** The three readings of an output, kept apart. */
+export const proofStates = ['open', 'loaded', 'warm'] as const
+export type ProofState = (typeof proofStates)[number]
+
+export interface Proof {
+  /** for each of the three: within its limits at every output, outside at one, or not read at all of them */
+  open: 'within' | 'outside' | null
+  loaded: 'within' | 'outside' | null
+  warm: 'within' | 'outside' | null
+  /** true only where all three lie within at every output */
+  proved: boolean
+  words: Phrase
+}
+
+/** Whether the outputs were read open, loaded and warm: before that nothing is called proved. The last reading of each counts. */
+export function proofOf(readings: readonly ReadingSeen[], around: Around): Proof {
+  const at = (state: ProofState): Proof['open'] => {
+    const last = around.rails.map((_rail, index) =>
+      readings.findLast((reading) => {
+        const measured = measuredOf(reading)
+        return measured?.of === 'output' && measured.index === index && measured.state === state
+      }),
+    )
+    const outside = last.some((reading) => reading && readingSeen(reading, around)?.seen != null)
+    if (outside) return 'outside'
+    return last.length > 0 && last.every((reading) => reading !== undefined) ? 'within' : null
+  }
+  const [open, loaded, warm] = [at('open'), at('loaded'), at('warm')]
+  const proved = open === 'within' && loaded === 'within' && warm === 'within'
+  return { open, loaded, warm, proved, words: proved ? provedWords : notProvedWords }
+}
+
+const provedWords = say`Read open, loaded and warm within its limits: as far as these readings go.`
+const notProvedWords = say`Not proved before it was read three times within its limits: open, loaded, and warm after 30 min.`
