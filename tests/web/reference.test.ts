@@ -47,6 +47,7 @@ describe('the tables of the reference', () => {
       'values',
       'index',
       'plugSources',
+      'examineSources',
       'contactFaces',
       'socketLetters',
     ]

@@ -1,11 +1,13 @@
 import * as bench from '../../../tables/benchSupply.js'
 import * as capacitors from '../../../tables/capacitors.js'
 import * as dummy from '../../../tables/dummyLoad.js'
+import * as examine from '../../../tables/examineOrder.js'
 import * as first from '../../../tables/firstPower.js'
 import * as ratings from '../../../tables/fuseRatings.js'
 import * as selection from '../../../tables/fuseSelection.js'
 import { heatContentVoltageExponent } from '../../../tables/lamps.js'
 import * as rectifiers from '../../../tables/rectifiers.js'
+import * as residual from '../../../tables/residualCurrent.js'
 import * as lamp from '../../../tables/seriesLamp.js'
 import type { Source } from '../../../tables/source.js'
 import { usbCable, usbNoLimiter } from '../../../tables/usbPower.js'
@@ -201,6 +203,61 @@ const capacitor = (): Rule[] => {
   ]
 }
 
+const examining = (): Rule[] => [
+  ...Object.entries(examine.likelihoodCounts).map(
+    ([word, counts]): Rule => [
+      say`What “${word}” counts in the order of examinations`,
+      decimal(counts),
+      examine.examineOrderSource,
+    ],
+  ),
+  ...Object.entries(examine.placeCounts).map(
+    ([place, counts]): Rule => [say`What “${place}” makes trouble count`, decimal(counts), examine.examineOrderSource],
+  ),
+  ...signs.map(([words, value]): Rule => [words, value, examine.seenLimits.source]),
+  [
+    'Watts of the lamp over those of a transformer’s load',
+    decimal(examine.lampTimes.transformer),
+    examine.lampTimes.source,
+  ],
+  [
+    'Watts of the lamp over those of a switch-mode load',
+    decimal(examine.lampTimes['switch-mode']),
+    examine.lampTimes.source,
+  ],
+  ['Residual-current device for people, rated', amperes(residual.residualTrip.ratedA), residual.residualTrip.source],
+  ['It may trip from', amperes(residual.residualTrip.mayTripA), residual.residualTrip.source],
+  [
+    'Most that healthy leakage may come to on it',
+    amperes(residual.residualTrip.standingA),
+    residual.residualTrip.source,
+  ],
+  [
+    'Ground-fault interrupter, must not trip below',
+    amperes(residual.groundFaultTrip.leastA),
+    residual.groundFaultTrip.source,
+  ],
+  [
+    'Ground-fault interrupter, must trip from',
+    amperes(residual.groundFaultTrip.mostA),
+    residual.groundFaultTrip.source,
+  ],
+]
+
+const seen = examine.seenLimits
+const signs: readonly (readonly [words: string, value: Phrase])[] = [
+  ['Lamp counts as bright from this part of the mains', percent(seen.lampBrightShare)],
+  ['Lamp counts as half bright from this part of the mains', percent(seen.lampHalfShare)],
+  ['Lamp counts as dark below this part of the mains', percent(seen.lampDarkShare)],
+  ['No output below this part of the rail', percent(seen.noOutputShare)],
+  ['An unregulated unit may rise by, unloaded', percent(seen.unregulatedRise)],
+  ['An output collapses from this drop under load', percent(seen.collapseShare)],
+  ['Ripple counts as high from, where no limit is published', percent(seen.rippleShare)],
+  ['Too much current from, over the plate', decimal(seen.overPlate)],
+  ['No current below this part of the plate', percent(seen.noCurrentShare)],
+  ['A short until explained, below', ohms(seen.shortOhm)],
+]
+
 const fuse = (): Rule[] => [
   [
     'Ambient temperature of fuse ratings',
@@ -259,6 +316,7 @@ const parts = [
   { use: 'dummy load and off-load volts', rules: dummyLoad },
   { use: 'capacitors', rules: capacitor },
   { use: 'fuse-links', rules: fuse },
+  { use: 'examining', rules: examining },
 ]
 
 export const rulesTable: Table = {
