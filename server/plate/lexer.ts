@@ -16,6 +16,9 @@ const asDigit: Readonly<Record<string, string>> = Object.fromEntries(
 /** Marks that a writer puts for a figure that can no longer be read. */
 const wornMarks = '?*_\u25A0\u25A1\uFFFD\u2588\u2592'
 /** Longest number on a plate, decimal mark included; longer runs are codes. */
+/** Figures of one list, apart from those before it. */
+const nextList = /^[ \t]+~?[ \t]*\d[\d.,]*(?:[ \t]?[-/][ \t]?\d[\d.,]*)*/u
+
 const longestNumber = 9
 const longestLookAlikeWord = 16
 /** Most spaces at a line's ends across which a range goes on. */
@@ -551,8 +554,16 @@ class Lexer {
       doubtful: gap === 'doubtful' || this.#followsStop(start, unit) || this.#isGlued(start),
       unit: unit?.unit ?? this.#unitBefore,
     })
+    if (this.#unitBefore && this.#leadsToOwnUnit()) this.#unitBefore = null
     if (!unit && /[xX]/.test(next)) this.#push({ type: 'sign', start: end, end: end + 1, sign: '\u00D7' })
     return true
+  }
+
+  /** "VOLT 110-220 50-60 HZ": the next figures have a unit of their own behind them, which names none that follow: "VOLTS 1 15 AMPS 2". */
+  #leadsToOwnUnit(): boolean {
+    const list = nextList.exec(this.#text.slice(this.#at, this.#at + 40))
+    const unit = list && this.#unit(this.#at + list[0].length)
+    return unit != null && !/^[ \t:]*\d/u.test(this.#text.slice(unit.end, unit.end + 8))
   }
 
   /** "+12V1 18A": the figure joined to the unit counts the rails of that voltage. */

@@ -3,8 +3,11 @@ import type { Token } from './token.js'
 /** A figure that a space, or a letter for a figure, has torn: "2 4VDC", "7 .5V", "1 00", "lA"; or one with a hole in it. */
 const torn =
   /\d[ \t]+[.,]?\d|[.,][ \t]+\d|(?<![\p{L}\d])[lIOoОо|]+[ \t]?(?:m?A|V|W)(?!\p{L})|\d[?_■]+\d*[ \t]?(?:m?A|V|W)/u
-/** The end of a list whose other members were read: "127x", "115|". */
-const cutList = /\d[^\s\d]?$/u
+/** The number of an output, behind the word for it or the letter of a voltage: "1", "1:", "U2:", "V1". */
+const ordinal = /^\d\s?:?$/u
+const voltageName = /^[UVuv]\d\s?:?$/u
+/** The end of a list whose other members were read: "127x", "115|"; a tolerance ends in its sign. */
+const cutList = /\d[^\s\d%]?$/u
 
 /**
  * Whether what was read between two tokens may be the rest of what was not, or belong to a figure that was lost: unread figures are torn in
@@ -17,10 +20,11 @@ const cutList = /\d[^\s\d]?$/u
  */
 export function isBesideTorn(text: string, tokens: readonly Token[], first: number, last: number): boolean {
   const before = unreadBefore(tokens, first)
-  if (before && cutList.test(text.slice(before.start, before.end))) {
+  if (before) {
+    const words = text.slice(before.start, before.end)
     const gap = text.slice(before.end, tokens[first]!.start)
-    // "OUTPUT 1 5V": the figure counts what the word names
-    if (gap === '' || (gap.trim() === '' && !before.isCounted)) return true
+    const isName = voltageName.test(words) || (before.isOfOutput && ordinal.test(words))
+    if (cutList.test(words) && gap.trim() === '' && !isName) return true
   }
   return unreadInLine(tokens, first, last).some(([start, end]) => torn.test(text.slice(start, end)))
 }
@@ -29,14 +33,14 @@ export function isBesideTorn(text: string, tokens: readonly Token[], first: numb
 function unreadBefore(
   tokens: readonly Token[],
   first: number,
-): { start: number; end: number; isCounted: boolean } | null {
+): { start: number; end: number; isOfOutput: boolean } | null {
   let at = first
   while (at > 0 && isUnread(tokens[at - 1]!) && !tokens[at - 1]!.spaceBefore) at -= 1
   if (at > 0 && isUnread(tokens[at - 1]!)) at -= 1
   if (at === first) return null
   const [start, end] = [tokens[at]!.start, tokens[first - 1]!.end]
   const word = tokens[at - 1]
-  return { start, end, isCounted: word?.type === 'word' && word.meaning === 'output' && end - start === 1 }
+  return { start, end, isOfOutput: word?.type === 'word' && word.meaning === 'output' }
 }
 
 const isUnread = (token: Token): boolean => token.role === undefined && token.type !== 'line'

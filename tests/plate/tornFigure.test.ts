@@ -58,6 +58,46 @@ describe('figures that are the rest of others', () => {
   })
 })
 
+// from the head
+describe('a number that is a name', () => {
+  it.each([
+    ['OUTPUT 1: 5V 2A; OUTPUT 2: 12V 1A', [5, 12]],
+    ['V1 +5V 8A V2 +24V 3A AC IN 90-264V', [5, 24]],
+    ['U1: 230V~ U2: OUTPUT 12V= 1A', [12]],
+  ])('leaves the figures behind it certain: %s', (text, volts) => {
+    const { outputs, unsure } = readPlate(text, 'supply')
+    expect(outputs.map(({ voltageV }) => voltageV)).toEqual(volts)
+    expect(unsure).toEqual([])
+  })
+
+  it.each(['OUTPUT 7 1 2V 1A', 'OUTPUT 12V 1A 1 5V 1A', 'OUTPUT 1| 2V DC 1A'])('no name: %s', (text) => {
+    const { outputs, unsure } = readPlate(text, 'supply')
+    expect(
+      outputs.filter((_, at) => !unsure.includes(`outputs.${at}.voltageV`)).map(({ voltageV }) => voltageV),
+    ).toEqual([])
+  })
+
+  it('a tolerance leaves the figure behind it certain', () => {
+    const { takes, unsure } = readPlate('DC IN 13.8V ± 10% 2.5A', 'device')
+    expect([takes[0]?.currentA, unsure]).toEqual([2.5, []])
+  })
+})
+
+describe('a unit that stands before its figures', () => {
+  it.each([
+    ['VOLT 220 50-60 HZ', [220], [50, 60]],
+    ['VOLT 110-220 ~ 50 HZ', [110, 220], [50]],
+    ['VOLT 125-160-220 ~ 50-60 HZ WATT 55', [125, 160, 220], [50, 60]],
+    ['VOLTS 115 CYCLES 60 AMPS 1.5', [115], [60]],
+    ['VOLTS 115/230 HZ 50/60 AMPS 2/1', [115, 230], [50, 60]],
+  ])('ends with their list: %s', (text, volts, cycles) => {
+    const { input, takes } = readPlate(text, 'device')
+    expect(input?.voltages.map(({ min }) => min)).toEqual(volts)
+    expect(input?.frequenciesHz).toEqual(cycles)
+    expect(takes).toEqual([])
+  })
+})
+
 describe('a sign on either side of one place', () => {
   it.each(['+ CENTER -', '- CENTER +', '+ TIP -'])('%s tells no polarity', (text) => {
     expect(readPlate(`OUTPUT 12V DC 1A ${text}`).polarity).toBeNull()
