@@ -2,14 +2,15 @@ import { says } from '../plate/sayings.js'
 import { type HazardMeaning, hazardMeanings, hazardRule } from '../tables/hazardWords.js'
 import { isolationInsulation } from '../tables/safetyTestLimits.js'
 import { touchAc, touchDc } from '../tables/thresholds.js'
-import { say } from '../words/phrase.js'
+import { joined, type Phrase, say } from '../words/phrase.js'
 import { volts } from '../words/quantity.js'
 import type { PairSituation, PreparedSupply, Rail } from './case/situation.js'
 import { hazardsOf, hazardTitle, judgeHazard, leaveIt } from './hazardFinding.js'
-import { clear, type Judgement, stop, together, unknown } from './judgement.js'
+import { caution, clear, type Judgement, stop, together, unknown } from './judgement.js'
 import { railText } from './matching/railText.js'
 import { notReadOn } from './openPhrases.js'
 import { pairTopic } from './topic.js'
+import { ratingPlate } from './words.js'
 
 const live = 'not isolated from the mains, live chassis' satisfies HazardMeaning
 const positive: HazardMeaning = 'positive earth (case positive)'
@@ -34,11 +35,11 @@ export const isolation = pairTopic({
       example: { supply: { label: 'NOT ISOLATED FROM MAINS' } },
     },
     unknown: {
-      rule: say`A plate says that the plus is joined to earth or case, or supply and machine join different poles to it; it speaks of isolation in words that were not read; the unit is made for mains of either kind, AC or DC, and is no switch-mode one; or its output is dangerous to touch.`,
+      rule: say`A plate or an entry says that the plus is joined to earth or case and nothing is known of the other side, or supply and machine join different poles to it, or a plate and its entry name different poles; a plate speaks of isolation in words that were not read; the unit is made for mains of either kind, AC or DC, and is no switch-mode one; or its output is dangerous to touch.`,
       example: { device: { label: 'POSITIVE EARTH' } },
     },
     caution: {
-      rule: say`The supply is an autotransformer, and the machine takes mains itself.`,
+      rule: say`The supply is an autotransformer, and the machine takes mains itself; or one side joins its plus to earth or case, and the other the same or neither.`,
       example: {
         supply: { label: 'AUTOTRANSFORMER', outputs: [{ kind: 'ac', voltageV: 120, currentA: 2 }], plug: null },
         device: { label: 'INPUT 120V~ 60Hz 40W', inputs: null },
@@ -53,7 +54,6 @@ export const isolation = pairTopic({
     return together([
       ...printed(situation),
       ...poles(situation),
-      ...polesEntered(situation),
       ...entered(situation),
       ...dangerous(situation),
       ...eitherKind(situation),
@@ -63,7 +63,7 @@ export const isolation = pairTopic({
 })
 
 const printed = (situation: PairSituation): Judgement[] =>
-  hazardsOf(situation, isolationMeanings).flatMap((hazard) =>
+  hazardsOf(situation, [live, 'autotransformer as a supply']).flatMap((hazard) =>
     hazard.meaning === 'autotransformer as a supply' && situation.device.takesMains
       ? judgeHazard(hazard, 'caution', {
           why: say`It changes the voltage and does not isolate: what is wrong or live in the machine stays so.`,
@@ -76,10 +76,11 @@ const printed = (situation: PairSituation): Judgement[] =>
 function entered({ supply }: PairSituation): Judgement[] {
   const isIsolated = supply.facts.isolated
   if (isIsolated == null) return []
+  const part = supply.called === 'machine' ? say`machine’s chassis` : say`supply’s output`
   if (isIsolated)
     return [
       clear(() => ({
-        title: say`The supply’s output is isolated from the mains: its insulation was tested`,
+        title: say`The ${part} is isolated from the mains: its insulation was tested`,
         why: say`What a person touches at the machine is then not joined to the mains.`,
         working: [],
         action: null,
@@ -89,7 +90,7 @@ function entered({ supply }: PairSituation): Judgement[] {
   const { why, action } = hazardMeanings[live]
   return [
     stop(() => ({
-      title: say`The supply’s output is not isolated from the mains: so it was entered`,
+      title: say`The ${part} is not isolated from the mains: so it was entered`,
       why,
       working: [],
       action: [action, leaveIt],
@@ -136,32 +137,83 @@ function eitherKind({ supply }: PairSituation): Judgement[] {
   ]
 }
 
-/** The same as it was entered of both sides. */
-function polesEntered({ supply, device }: PairSituation): Judgement[] {
-  const { outputEarthed } = supply.facts
-  const { chassis } = device.facts
-  const clash =
-    (outputEarthed === 'positive' && chassis === 'negative') || (outputEarthed === 'negative' && chassis === 'positive')
-  if (!clash) return []
-  const pole = (joined: string): string => (joined === 'positive' ? 'plus' : 'minus')
+type Pole = 'positive' | 'negative' | 'none'
+type Side = 'supply' | 'machine'
+
+/** A pole that a side joins to its earth or case, as its plate says or as it was entered. */
+interface Joined {
+  on: Side
+  pole: Pole
+  /** how it is known, as the beginning of a sentence */
+  says: Phrase
+}
+
+const poleWords: Record<Pole, string> = { positive: 'its plus', negative: 'its minus', none: 'neither pole' }
+
+/** What is known of a side's pole on earth or case: its plate's words first, then the entry. */
+function joinedOn(situation: PairSituation, on: Side): Joined[] {
+  const printed = hazardsOf(situation, [positive, negative]).filter((hazard) => hazard.on === on)
+  const entered = on === 'supply' ? situation.supply.facts.outputEarthed : situation.device.facts.chassis
+  const to = on === 'supply' ? 'earth' : 'its case'
   return [
-    unknown(() => ({
-      title: say`The supply joins its ${pole(outputEarthed)} to earth, the machine its ${pole(chassis)} to its case`,
-      why: say`Where both meet the same earth, through a cord, a screen or another cable, the supply is short-circuited through the machine.`,
-      working: [],
-      action: say`Find out, unplugged and apart, whether the machine’s case is joined to any earth: by its own cord, a screen, an aerial or another machine. Use a supply whose output is joined to nothing.`,
-      sources: [hazardRule],
-    })),
+    ...printed.map(
+      (hazard): Joined => ({
+        on,
+        pole: hazard.meaning === positive ? 'positive' : 'negative',
+        says: hazardTitle(hazard),
+      }),
+    ),
+    ...(entered == null
+      ? []
+      : [{ on, pole: entered, says: say`The ${on} joins ${poleWords[entered]} to ${to}: so it was entered` }]),
   ]
 }
 
-/** A pole of the output joined to earth, and the other of the machine joined to its case. */
+const shortedThrough = say`Where both meet the same earth, through a cord, a screen or another cable, the supply is short-circuited through the machine.`
+const findPoles = say`Find out, unplugged and apart, which pole of each is joined to its case or to any earth: by its own cord, a screen, an aerial or another machine. Use a supply whose output is joined to nothing.`
+
+/**
+ * Poles on earth and case, whether printed or entered. A side of which two things are said is not known; the plus of one side against the
+ * minus of the other shorts the supply, and a plus alone shorts whatever else meets the same earth: known to be harmless only where
+ * the other side joins nothing, or the same pole, and then only as long as nothing else is joined to them.
+ */
 function poles(situation: PairSituation): Judgement[] {
-  const [plus] = hazardsOf(situation, [positive])
-  const minus = hazardsOf(situation, [negative]).find(({ on }) => on !== plus?.on)
-  if (!plus || !minus) return []
-  return judgeHazard(plus, 'unknown', {
-    title: say`${hazardTitle(plus)}; ${hazardTitle(minus)}`,
-    why: say`Where both meet the same earth, through a cord, a screen or another cable, the supply is short-circuited through the machine.`,
+  const sides = [joinedOn(situation, 'supply'), joinedOn(situation, 'machine')] as const
+  const all = sides.flat()
+  const against = sides.flatMap((said) => {
+    const [first] = said
+    const other = said.find(({ pole }) => pole !== first?.pole)
+    return first && other ? [[first, other] as const] : []
   })
+  const [supply, machine] = sides
+  const clash = supply.flatMap((one) =>
+    machine.flatMap((other) =>
+      one.pole !== 'none' && other.pole !== 'none' && one.pole !== other.pole ? [[one, other] as const] : [],
+    ),
+  )
+  const plus = all.find(({ pole }) => pole === 'positive')
+  const told = (outcome: typeof unknown, said: readonly Joined[], why: Phrase | string, action: Phrase | string) => [
+    outcome(() => ({
+      title: joined(
+        said.map(({ says }) => says),
+        say`; `,
+      ),
+      why,
+      working: [],
+      action,
+      sources: [ratingPlate, hazardRule],
+    })),
+  ]
+  if (clash[0]) return told(unknown, clash[0], shortedThrough, findPoles)
+  if (against[0]) return told(unknown, against[0], say`One of the two is wrong. ${shortedThrough}`, findPoles)
+  if (!plus) return []
+  const { why, action } = hazardMeanings[positive]
+  const counterpart = plus.on === 'supply' ? machine : supply
+  if (counterpart.length === 0) return told(unknown, [plus], why, action)
+  return told(
+    caution,
+    [plus, ...counterpart],
+    why,
+    say`Join nothing else to the two: no screen, aerial or other machine that meets an earth.`,
+  )
 }

@@ -9,6 +9,7 @@ import { usbFixedVoltages, usbNoLimiter } from '../tables/usbPower.js'
 import { listed, say } from '../words/phrase.js'
 import { decimal, percent } from '../words/quantity.js'
 import { underPower } from './action.js'
+import { hasMap } from './case/hasMap.js'
 import type { DeviceRail, PairSituation, RailPair } from './case/situation.js'
 import { voltageNotHeld } from './charging.js'
 import { wanting } from './example.js'
@@ -95,22 +96,29 @@ function judgePair(situation: PairSituation, pair: RailPair): Judgement[] {
   )
 }
 
-/** Several printed outputs and a plug of two contacts: which of them is on it is not known. */
-const outOfOnePlug = ({ supply, device }: PairSituation): boolean =>
-  !supply.facts.outputs?.length &&
-  !supply.railsMayBePositions &&
-  supply.rails.length > 1 &&
-  device.rails.length === 1 &&
-  supply.plug.outerMm !== null
+/** Several outputs and a plug of two contacts: which of them is on it is not known until one was measured there, and entered alone. */
+function outOfOnePlug(situation: PairSituation): boolean {
+  const { supply, device } = situation
+  const { offLoadV, loadedV } = supply.measured
+  const told = supply.facts.outputs?.length === 1 && (offLoadV ?? loadedV) != null
+  return (
+    !told &&
+    !supply.railsMayBePositions &&
+    !hasMap(situation) &&
+    supply.rails.length > 1 &&
+    device.rails.length === 1 &&
+    supply.plug.outerMm !== null
+  )
+}
 
 const severalOnOnePlug = ({ supply, device }: PairSituation): Text => ({
-  title: say`The plate lists ${listed(supply.rails.map(railText))}, and the plug has two contacts: which output is on it is not known`,
+  title: say`The supply has ${listed(supply.rails.map(railText))}, and the plug has two contacts: which output is on it is not known`,
   why: say`Two outputs do not come out of two contacts; the wrong one destroys the machine at once.`,
   working: [],
   action: [
-    say`Look in the maker’s data which output is on the plug, and enter that alone as its outputs.`,
+    say`Look in the maker’s data which output is on the plug.`,
     underPower(
-      say`Or measure the plug with nothing connected: if it gives ${listed(device.rails.map(railText))}, enter that alone.`,
+      say`Measure the plug with nothing connected: if it gives ${listed(device.rails.map(railText))}, enter the reading, and that alone as its outputs.`,
       'mains',
     ),
   ],

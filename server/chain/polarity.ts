@@ -1,8 +1,8 @@
 import { commonPractice, fromMemory } from '../tables/source.js'
-import { say } from '../words/phrase.js'
+import { listed, say } from '../words/phrase.js'
 import { underPower } from './action.js'
 import { hasMap } from './case/hasMap.js'
-import type { Polarity } from './case/request.js'
+import type { Pin, Polarity } from './case/request.js'
 import type { PairSituation } from './case/situation.js'
 import { dcInvolved } from './dcInvolved.js'
 import { hazardsOf, judgeHazard } from './hazardFinding.js'
@@ -32,7 +32,7 @@ export const polarity = pairTopic({
       example: { device: { jack: { outerMm: 5.5, innerMm: 2.1, polarity: 'centre-negative' } } },
     },
     unknown: {
-      rule: say`The polarity of plug or jack is not known, or a plate speaks of it in words that were not read.`,
+      rule: say`The polarity of plug or jack is not known, a plate speaks of it in words that were not read, or signs told beside maps of the contacts contradict each other or the maps.`,
       example: { device: { jack: { outerMm: 5.5, innerMm: 2.1 } } },
     },
     caution: {
@@ -45,8 +45,9 @@ export const polarity = pairTopic({
     },
   },
   judge(situation) {
+    if (!dcInvolved(situation)) return []
     // a connector of several contacts is judged contact by contact
-    if (!dcInvolved(situation) || hasMap(situation)) return []
+    if (hasMap(situation)) return againstMap(situation)
     const { measured, given, wrong } = plugSign(situation)
     const wanted = situation.device.jack.polarity
     if (wrong?.outcome === 'stop') return [wrong]
@@ -89,6 +90,48 @@ export const polarity = pairTopic({
     ]
   },
 })
+
+/** What contacts of a barrel or phone plug are called where they have no figure. */
+const centreNames = /^(tip|cent(er|re)|centre?-?pin|pin|inner)$/i
+const sleeveNames = /^(sleeve|outer|barrel|ring|shell|outside)$/i
+
+/** The sign on the centre as a map of contacts has it; null where it names none of them centre or sleeve, or no voltage there. */
+function mappedSign(map: readonly Pin[]): Polarity | null {
+  const centre = map.find(({ id }) => centreNames.test(id.trim()))
+  const sleeve = map.find(({ id }) => sleeveNames.test(id.trim()))
+  const voltageOf = (pin: Pin | undefined): number | null =>
+    pin?.role === 'rail' && pin.kind !== 'ac' ? (pin.measuredV ?? pin.voltageV ?? null) : null
+  const atCentreV = voltageOf(centre) ?? (voltageOf(sleeve) === null ? null : -(voltageOf(sleeve) ?? 0))
+  return atCentreV === null || atCentreV === 0 ? null : atCentreV > 0 ? 'centre-positive' : 'centre-negative'
+}
+
+/** Signs of centre and sleeve that were told beside maps of the contacts: only what speaks against them is a judgement. */
+function againstMap(situation: PairSituation): Judgement[] {
+  const { given, wrong } = plugSign(situation)
+  if (wrong?.outcome === 'stop') return [wrong]
+  const wanted = situation.device.jack.polarity
+  const plugMap = mappedSign(situation.supply.facts.pins ?? [])
+  const jackMap = mappedSign(situation.device.facts.pins ?? [])
+  const said = [
+    ...(given === null ? [] : [{ sign: given, says: say`the plug is ${words(given)}` }]),
+    ...(wanted === null ? [] : [{ sign: wanted, says: say`the jack wants ${words(wanted)}` }]),
+    ...(plugMap === null ? [] : [{ sign: plugMap, says: say`the supply’s contacts are ${words(plugMap)}` }]),
+    ...(jackMap === null ? [] : [{ sign: jackMap, says: say`the machine’s contacts are ${words(jackMap)}` }]),
+  ]
+  if (said.every(({ sign }) => sign === said[0]?.sign)) return []
+  return [
+    unknown(() => ({
+      title: say`The signs of centre and sleeve contradict each other: ${listed(said.map(({ says }) => says))}`,
+      why: say`One of them is wrong; reversed, the machine’s chips and capacitors fail within seconds.`,
+      working: [],
+      action: [
+        say`Compare plug and jack with both drawings of the contacts again, each as one looks into it, and put right what is wrong.`,
+        underPower(howToMeasure, 'mains'),
+      ],
+      sources: [symbols, reversed],
+    })),
+  ]
+}
 
 /** The sign on the centre of a supply's plug, as measured, else as printed; `wrong` where what was measured speaks against the print. */
 export function plugSign(situation: PairSituation): {

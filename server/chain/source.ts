@@ -12,12 +12,26 @@ export function sourceJudgements(situation: MainsSituation): Judgement[] {
   const row = mainsSourceRows.find(({ source }) => source === situation.site.source)
   if (!row) return []
   const outcome = outcomeOn(row.source, situation)
+  const { supply, device } = situation
+  const findOut =
+    outcome !== unknown
+      ? []
+      : [
+          ...(supply.technology === null
+            ? [
+                say`Find out whether the ${supply.called} has a transformer on the mains or is switch-mode, and enter it.`,
+              ]
+            : []),
+          ...(motorOpen(supply, device)
+            ? [say`Find out what kind of motor turns in the machine, or that none does, and enter it.`]
+            : []),
+        ]
   return [
     outcome(() => ({
       title: say`It is fed by ${row.says}`,
       why: row.wrong,
       working: [],
-      action: byQualified(row.wants),
+      action: [...findOut, byQualified(row.wants)],
       sources: [...row.sources],
     })),
   ]
@@ -38,5 +52,9 @@ function outcomeOn(
   )
     return stop
   if (converter) return unknown
-  return supply.technology === 'switch-mode' ? caution : unknown
+  return supply.technology === 'switch-mode' && !motorOpen(supply, device) ? caution : unknown
 }
+
+/** Whether a motor hangs on the mains inside a machine is not known until it was told. */
+const motorOpen = (supply: MainsSituation['supply'], device: MainsSituation['device']): boolean =>
+  supply.called === 'machine' && (device === null || device.motor === null)

@@ -8,7 +8,10 @@ const tokensOf = (text: string): string[] => plain(text).match(/[\p{L}\p{N}]+/gu
 const fits = (token: string | undefined, word: string): boolean =>
   token !== undefined && (word.endsWith('*') ? token.startsWith(word.slice(0, -1)) : token === word)
 
-const phrases = stopWords.flatMap(({ words }) => words.map((word) => plain(word).split(' ')))
+const unspaced = stopWords.filter(({ language }) => language === 'ja').flatMap(({ words }) => words)
+const phrases = stopWords
+  .filter(({ language }) => language !== 'ja')
+  .flatMap(({ words }) => words.map((word) => plain(word).split(' ')))
 const isOneOf = (token: string | undefined, words: readonly string[]): boolean =>
   words.some((word) => fits(token, word))
 
@@ -23,7 +26,7 @@ const alarmLength = (tokens: readonly string[], at: number): number =>
 
 /** Clauses: a denial reaches no further than a stop, a comma or a "but". */
 function clausesOf(text: string): string[][] {
-  const parts = text.split(/[.,;!?\n()–—/]|\s-\s/u).map(tokensOf)
+  const parts = text.split(/[.,;!?\n()–—/、。，．！？；「」（）]|\s-\s/u).map(tokensOf)
   return parts.flatMap((tokens) => {
     const clauses: string[][] = [[]]
     for (const token of tokens)
@@ -45,10 +48,20 @@ function alarmOf(tokens: readonly string[]): string | null {
       // a denial holds for one thing, and for what is joined to it by "or"
       denied = tokens.slice(at + length).some((next) => isOneOf(next, denials.joiners))
       at += length - 1
-    } else if (isOneOf(token, denials.words)) denied = true
+    } else if (denied && isOneOf(token, denials.without)) denied = false
+    else if (isOneOf(token, denials.words)) denied = true
   }
   return null
 }
+
+/** A word within a run of letters that has no spaces, unless what stands behind it denies it. */
+const alarmWithin = (token: string): string | null =>
+  unspaced.find((word) =>
+    token
+      .split(plain(word))
+      .slice(1)
+      .some((rest) => !denials.behind.some((none) => rest.startsWith(plain(none)))),
+  ) ?? null
 
 /**
  * The first words in what a person wrote that are a stop: "burnt" of "smells burnt", none of "no smoke".
@@ -58,8 +71,8 @@ function alarmOf(tokens: readonly string[]): string | null {
  */
 export function alarmIn(text: string): string | null {
   for (const clause of clausesOf(text)) {
-    const found = alarmOf(clause)
-    if (found !== null) return found
+    const found = alarmOf(clause) ?? clause.map(alarmWithin).find((word) => word !== null)
+    if (found != null) return found
   }
   return null
 }

@@ -5,8 +5,8 @@ import { table } from './table.js'
 /** Words of someone at the bench that say a fault is there, by what they tell of. */
 interface StopWords {
   readonly about: 'burning' | 'arcing' | 'bursting' | 'leaking' | 'heat' | 'shock' | 'tripping'
-  readonly language: 'en' | 'de' | 'fr' | 'es' | 'it' | 'nl'
-  /** small letters without accents; `*` stands for any ending */
+  readonly language: 'en' | 'de' | 'fr' | 'es' | 'it' | 'nl' | 'ru' | 'ja'
+  /** small letters without accents; `*` stands for any ending; Japanese, written without spaces, is looked for anywhere */
   readonly words: readonly string[]
   readonly source: Source
 }
@@ -34,8 +34,16 @@ export const stopWords: readonly StopWords[] = frozen([
     'leaking',
     'leak; leaks; leaked; leaking; leaky; crust; crusted; corroded; corrosion; electrolyte; green fur; white powder; acid',
   ),
-  row('en', 'heat', 'too hot; very hot; red hot; overheat*; glowing red; stays bright; stayed bright; still bright'),
-  row('en', 'shock', 'shock; shocked; tingle; tingles; tingling; tingled'),
+  row(
+    'en',
+    'heat',
+    'too hot; very hot; red hot; hot to the touch; hot to touch; gets hot; got hot; getting hot; runs hot; burning hot; overheat*; glowing red; stays bright; stayed bright; still bright',
+  ),
+  row(
+    'en',
+    'shock',
+    'shock; shocks; shocked; shocking; electrocut*; tingl*; zap; zaps; zapped; zapping; jolt; jolted; prickl*; pins and needles; bit me; bites; stung; feels live; case is live; chassis is live; live case; live chassis',
+  ),
   row('en', 'tripping', 'tripped; trips; breaker went; fuse blew; blew'),
   row(
     'de',
@@ -88,20 +96,72 @@ export const stopWords: readonly StopWords[] = frozen([
   row('nl', 'heat', 'te heet; heel heet; gloeiend heet; blijft fel'),
   row('nl', 'shock', 'schok; tintelt; tinteling'),
   row('nl', 'tripping', 'uitgeslagen; stop gesprongen'),
+  row(
+    'ru',
+    'burning',
+    'дым*; задым*; гарь; гарью; гари; паленым; паленой; палит; горелым; горелой; сгорел*; подгорел*; пригорел*; возгор*; воспламен*; обугл*; огонь; пламя; оплав*; расплав*; плавится; озон*',
+  ),
+  row('ru', 'arcing', 'искр*; дуга; треск*; трещит; потрескив*; шипит; шипение; зашипел*'),
+  row('ru', 'bursting', 'взорвал*; взрыв*; лопнул*; вздул*; вздут*; хлопок; хлопнул*; бахнул*; треснул*'),
+  row('ru', 'leaking', 'потек*; течет; течь; протек*; вытек*; коррози*; окислен*; окислил*; электролит*; кислот*'),
+  row(
+    'ru',
+    'heat',
+    'слишком горяч*; очень горяч*; сильно греется; горяч* на ощупь; перегрев*; перегрел*; раскал*; обжига*; горит ярко',
+  ),
+  row(
+    'ru',
+    'shock',
+    'ударил* током; удар* током; током ударил*; бьет током; бьется током; током бьет; ток бьет; дернул* током; щипл*; щипет; пощип*; покалыв*',
+  ),
+  row('ru', 'tripping', 'выбил*; вышибл*; сработал* узо; сработал* автомат; узо сработал*; автомат сработал*'),
+  row('ja', 'burning', '煙; けむり; 焦げ; こげ; 焼け; 燃え; 発火; 炎; 火が; 異臭; 溶け; オゾン'),
+  row('ja', 'arcing', '火花; スパーク; アーク; 放電; バチ; パチ; ジジ'),
+  row('ja', 'bursting', '破裂; 爆発; 膨ら; 膨張; 亀裂; ひび割れ'),
+  row('ja', 'leaking', '液漏れ; 漏液; 腐食; 緑青; 電解液'),
+  row('ja', 'heat', '熱い; 熱く; 高温; 過熱; 発熱; 明るいまま'),
+  row('ja', 'shock', '感電; ビリビリ; びりびり; ビリッ; しびれ; 痺れ'),
+  row('ja', 'tripping', 'ブレーカーが落; ブレーカが落; 遮断; ヒューズが切; ヒューズが飛'),
 ])
 
 /** Words that deny what follows them in a clause; `*` stands for any ending. */
 export const denials = frozen({
   words: frozen(
-    'no; not; none; never; nothing; without; neither; nor; nil; kein*; nicht; nichts; ohne; nie; weder; pas; sans; aucun*; rien; ni; jamais; sin; nada; ningun*; nunca; non; senza; nessun*; niente; ne; mai; geen; niet; niets; zonder; nooit; noch'.split(
+    'no; not; none; never; nothing; without; neither; nor; nil; kein*; nicht; nichts; ohne; nie; weder; pas; sans; aucun*; rien; ni; jamais; sin; nada; ningun*; nunca; non; senza; nessun*; niente; ne; mai; geen; niet; niets; zonder; nooit; noch; не; нет; без; ни; ничего'.split(
       '; ',
     ),
   ),
   /** carry a denial on to the next word */
-  joiners: frozen('or; nor; oder; noch; ou; ni; o; of'.split('; ')),
+  joiners: frozen('or; nor; oder; noch; ou; ni; o; of; или; ни'.split('; ')),
+  /** behind another denial take it back: "not without smoke" */
+  without: frozen('without; ohne; sans; sin; senza; zonder; без'.split('; ')),
+  /** behind a word of a language without spaces, and perhaps what is said to happen to it: none of it */
+  behind: frozen(
+    ['は', 'も', 'が', ''].flatMap((particle) =>
+      [
+        'なし',
+        '無し',
+        'ない',
+        '無い',
+        'なかった',
+        'ありません',
+        '出ない',
+        '出ていない',
+        '出ていません',
+        '出ません',
+        '出なかった',
+        'しない',
+        'していない',
+        'しません',
+        'しなかった',
+        '見えない',
+        '感じない',
+      ].map((none) => `${particle}${none}`),
+    ),
+  ),
   /** end a clause, beside commas and full stops */
   turns: frozen(
-    'but; yet; then; except; though; however; only; just; aber; doch; dann; nur; sondern; mais; puis; seulement; pero; luego; sino; ma; poi; solo; maar; dan; alleen'.split(
+    'but; yet; then; except; though; however; only; just; aber; doch; dann; nur; sondern; mais; puis; seulement; pero; luego; sino; ma; poi; solo; maar; dan; alleen; но; а; однако; зато; только; потом'.split(
       '; ',
     ),
   ),

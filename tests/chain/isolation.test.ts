@@ -33,6 +33,39 @@ describe('an output that is dangerous to touch', () => {
   })
 })
 
+describe('isolation as it was entered', () => {
+  const inside = (isolated: boolean | null) => ({
+    arrangement: 'built-in' as const,
+    site: { country: 'DE', socket: 'F' },
+    supply: { isolated },
+    device: { label: '230V~ 50Hz 40W', mains: { inlet: 'C8', protectionClass: 'II' as const } },
+    cord: { plug: 'CEE 7/16', connector: 'C7', ratedV: 250, ratedA: 2.5, earthed: false },
+  })
+  const separate = (isolated: boolean | null) => changed({ supply: { isolated } })
+
+  // a chassis joined to the mains is a stop, printed or entered, whether the supply stands apart or inside
+  it.each([
+    [false, 'stop'],
+    [true, 'clear'],
+    [null, undefined],
+  ] as const)('isolated: %s is %s', (isolated, expected) => {
+    expect(outcome(separate(isolated))).toBe(expected)
+    expect(outcome(inside(isolated))).toBe(expected)
+  })
+
+  it('of a machine with its supply inside speaks of its chassis, and puts it on no mains', () => {
+    const { findings } = assess(inside(false))
+    expect(findings[0]).toMatchObject({
+      topic: 'isolation',
+      title: expect.stringMatching(/machine’s chassis is not isolated/),
+    })
+    const of = prepareCase(inside(false))
+    const { stages } = planFirstPower(of, assessCase(of), {})
+    expect(stages.flatMap(({ steps }) => steps)).toEqual([])
+    expect(stages[0]?.leftOut).toMatch(/chassis/)
+  })
+})
+
 describe('a set for mains of either kind', () => {
   const builtIn = (label: string) => ({
     arrangement: 'built-in' as const,

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import type { CheckRequest, Pin } from '../../server/chain/case/request.js'
+import type { CheckRequest, Pin, Polarity } from '../../server/chain/case/request.js'
 import { outcomes } from '../../server/chain/finding.js'
 import { checkSchema } from '../../server/facts/check.js'
 import { assess } from '../support/told.js'
-import { changed } from './cases.js'
+import { changed, outcomesOn } from './cases.js'
 
 const rail = (id: string, voltageV: number, measuredV: number | null = null, kind: 'dc' | 'ac' | null = 'dc'): Pin => ({
   id,
@@ -113,5 +113,47 @@ describe('contacts, one by one', () => {
   it('contacts are named as printed, without spaces', () => {
     const named = (id: string) => checkSchema.safeParse(pinned([...given, of(id, 'none')], wanted)).success
     expect([named('12a'), named('pin 5'), named('')]).toEqual([true, false, false])
+  })
+})
+
+describe('signs of centre and sleeve beside maps of the contacts', () => {
+  const on = (
+    plug: Polarity | null,
+    jack: Polarity | null,
+    [centre, sleeve]: [string, string] = ['1', '2'],
+    negative = false,
+  ) => {
+    const hot = negative ? sleeve : centre
+    const cold = negative ? centre : sleeve
+    return outcomesOn(
+      'polarity',
+      changed({
+        supply: { plug: { polarity: plug }, pins: [rail(hot, 12, 12.1), of(cold, 'return')] },
+        device: { jack: { polarity: jack }, pins: [rail(hot, 12), of(cold, 'return')] },
+      }),
+    )
+  }
+  it.each<[string, Polarity | null, Polarity | null, string[]]>([
+    ['both the same', 'centre-positive', 'centre-positive', []],
+    ['opposite', 'centre-positive', 'centre-negative', ['unknown']],
+    ['one alone', null, 'centre-negative', []],
+    ['none', null, null, []],
+  ])('of contacts by figures, %s', (_, plug, jack, outcome) => {
+    expect(on(plug, jack)).toEqual(outcome)
+  })
+  it.each<[[string, string], boolean, Polarity, string[]]>([
+    [['tip', 'sleeve'], false, 'centre-positive', []],
+    [['tip', 'sleeve'], false, 'centre-negative', ['unknown']],
+    [['Centre', 'Outer'], true, 'centre-negative', []],
+    [['Centre', 'Outer'], true, 'centre-positive', ['unknown']],
+  ])('of contacts called %s, the rail outside: %s, a jack of %s', (names, negative, jack, outcome) => {
+    expect(on(null, jack, names, negative)).toEqual(outcome)
+  })
+  it('a measured sign against the printed one is a stop with maps as without', () => {
+    const request = changed({
+      supply: { measured: { polarity: 'centre-negative' }, pins: [rail('1', 12, 12.1), of('2', 'return')] },
+      device: { pins: [rail('1', 12), of('2', 'return')] },
+    })
+    expect(outcomesOn('polarity', request)).toEqual(['stop'])
   })
 })

@@ -30,6 +30,26 @@ describe('what stands behind the socket', () => {
     expect(with_(null)).toBe('unknown')
   })
 
+  it.each([
+    ['synchronous', 'stop'],
+    ['induction', 'stop'],
+    ['dc', 'caution'],
+    ['none', 'caution'],
+    [null, 'unknown'],
+  ] as const)('an inverter with steps and a machine that is switch-mode inside, its motor %s: %s', (motor, outcome) => {
+    const request: CheckRequest = {
+      arrangement: 'built-in',
+      site: { country: 'DE', socket: 'F', source: 'inverter-stepped' },
+      supply: {},
+      device: { label: '230V~ 50Hz 40W', mains: { technology: 'switch-mode', motor } },
+    }
+    const { findings } = assess(request)
+    expect(worst(request, 'mains-voltage')).toBe(outcome)
+    expect(findings.find(({ title }) => /steps/.test(title))?.action).toMatch(
+      outcome === 'unknown' ? /what kind of motor/ : /An inverter with a sine/,
+    )
+  })
+
   it('an inverter with steps before a converter: a stop where it is a transformer, unknown where it is not told', () => {
     const behind = (kind: 'autotransformer' | 'isolating' | 'electronic' | null) =>
       worst(

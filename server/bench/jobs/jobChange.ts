@@ -1,3 +1,4 @@
+import { isGiven } from '../../facts/given.js'
 import { Missing, Stale } from '../../store/errors.js'
 import { tell } from '../../words/tell.js'
 import { fewestLetters, saysCause } from './causeText.js'
@@ -160,6 +161,7 @@ export function addCause(job: Job, { of, text }: Pick<Cause, 'of' | 'text'>, { i
 /**
  * Takes a reading or a step back, with the reason, which the log keeps; it stays where it stands and counts no more.
  *
+ * @throws Unfit where the reason tells nothing
  * @throws Missing where there is none of this id
  */
 export function withdraw(job: Job, entryId: string, why: string, { id, at }: Mark): Job {
@@ -167,6 +169,7 @@ export function withdraw(job: Job, entryId: string, why: string, { id, at }: Mar
   const entry = [...job.readings, ...(job.ticks ?? [])].find((one) => one.id === entryId)
   if (!entry) throw new Missing('There is no such reading in this job.')
   if (entry.withdrawn) return job
+  if (!isGiven(why)) throw new Unfit('why', 'Say in words why it is taken back.')
   const back = <Of extends { id: string }>(entries: readonly Of[]): Of[] =>
     entries.map((one) => (one.id === entryId ? { ...one, withdrawn: { at, why } } : one))
   const step = limitsFor(job, entry.key)?.text.replace(/\.$/, '') ?? entry.key

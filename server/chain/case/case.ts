@@ -28,7 +28,7 @@ export const prepareCase = (request: CheckRequest): Case => ({
 export function mainsSideOf(request: CheckRequest, read: ReadPlate): PreparedSupply {
   switch (arrangementOf(request)) {
     case 'built-in':
-      return prepareMainsSide(request.device, read, request.readings)
+      return prepareMainsSide(request.device, read, request.readings, request.supply.isolated)
     case 'machine-only':
       return prepareSupply({}, read)
     case 'plug-in':

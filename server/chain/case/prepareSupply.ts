@@ -1,3 +1,4 @@
+import { given } from '../../facts/given.js'
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
 import { openPhrases } from '../../plate/openPhrases.js'
 import { hazardsIn } from '../../plate/plateHazards.js'
@@ -26,10 +27,17 @@ export function prepareSupply(supply: Supply, read: ReadPlate, readings?: Readin
 /**
  * The mains side of a machine with its supply inside, judged as a supply is: by its plate, and what was entered of its mains side. What
  * else its plate says in words stays with the machine.
+ *
+ * @param isolated  whether its chassis and sockets are separate from the mains, as it is entered of any supply
  */
-export function prepareMainsSide({ label, mains }: Device, read: ReadPlate, readings?: Readings): PreparedSupply {
+export function prepareMainsSide(
+  { label, mains }: Device,
+  read: ReadPlate,
+  readings?: Readings,
+  isolated: Supply['isolated'] = null,
+): PreparedSupply {
   const { motor: _motor, pictureTube: _tube, ...entered } = mains ?? {}
-  const prepared = prepareUnit({ label, ...entered }, 'device', read, readings)
+  const prepared = prepareUnit({ label, ...entered, isolated }, 'device', read, readings)
   return { ...prepared, reading: null, openPhrases: [] }
 }
 
@@ -79,14 +87,14 @@ function prepareBy(supply: Supply, reading: LabelReading | null, of: 'supply' | 
     protectionClass: supply.protectionClass ?? reading?.protectionClass ?? null,
     classTwoDrawn: says(supply.label, 'double square'),
     classZero: supply.protectionClass == null && says(supply.label, 'class 0'),
-    inlet: supply.inlet?.trim() || null,
+    inlet: given(supply.inlet),
     rails: supply.outputs?.length ? supply.outputs.map(asRail) : printedRails,
     railsMayBePositions: !supply.outputs?.length && mayBePositions(supply.label, printedRails),
     chopped: says(supply.label, 'electronic transformer'),
     outputsTotalW: supply.outputsTotalW ?? reading?.outputsTotalW ?? null,
     plug: preparePlug(supply.plug, reading),
     lead: supply.lead ?? null,
-    fuse: { fitted: supply.fuse?.trim() || null, prescribed: reading?.fuse ?? null },
+    fuse: { fitted: given(supply.fuse), prescribed: reading?.fuse ?? null },
     measured: supply.measured ?? {},
     contradictions: [],
     proposed: null,
@@ -130,7 +138,7 @@ export const fromLabel = ({ kind, voltageV, voltageMaxV, currentA, powerVA, powe
 /** A plug or jack with the sizes its name stands for, and what its plate prints, where the fields leave them open. */
 export function preparePlug(plug: DcPlug | null | undefined, reading: LabelReading | null): PreparedPlug {
   const printed = reading?.plug ?? null
-  const name = plug?.name?.trim() || printed?.name || null
+  const name = given(plug?.name) ?? (printed?.name || null)
   const row = name ? dcPlugByName(name) : undefined
   const outerMm = plug?.outerMm ?? row?.outerMm ?? printed?.outerMm ?? null
   const innerMm = plug?.innerMm ?? row?.innerMm ?? printed?.innerMm ?? null

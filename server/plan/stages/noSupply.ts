@@ -8,6 +8,8 @@ import { type Phrase, say } from '../../words/phrase.js'
 /** Why nothing is put on an output that is joined to the mains. */
 export const outputIsLive = say`The output of this supply is not isolated from the mains: nobody but a qualified person puts it on the mains, measures on it, loads it or connects a machine to it.`
 
+const chassisIsLive = say`The chassis of this machine is not isolated from the mains: nobody but a qualified person, with an isolating transformer, puts it on the mains, measures on it or joins anything to it.`
+
 const outputIsDangerous = say`The output of this supply is dangerous to touch: nobody but a qualified person puts it on the mains, measures on it, loads it or connects a machine to it.`
 
 const charger = say`A charger for batteries is not brought up like a supply: with nothing connected, or on a resistor, it may give nothing, pulse, or climb far above what is printed, and no reading would tell a sound one from a faulty one. Use a power supply in its place.`
@@ -45,7 +47,7 @@ export const isLive = (supply: PreparedSupply, findings: readonly Finding[]): bo
 
 /** Why this unit is put on no mains, with a lamp or without; null where it is a supply like any other. */
 export function noSupply(supply: PreparedSupply, findings: readonly Finding[]): Phrase | null {
-  if (isLive(supply, findings)) return outputIsLive
+  if (isLive(supply, findings)) return supply.called === 'machine' ? chassisIsLive : outputIsLive
   if (dangerousRail(supply) !== null) return outputIsDangerous
   const found = reasons.find(
     ([meaning]) =>
