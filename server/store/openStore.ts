@@ -188,6 +188,7 @@ const names = [
   'restore',
   'addPhoto',
   'photos',
+  'everyPhoto',
   'photo',
   'removePhoto',
   'restorePhoto',

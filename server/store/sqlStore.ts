@@ -344,6 +344,20 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
       return rows.map(photoOf)
     },
 
+    async everyPhoto() {
+      const rows = await db
+        .selectFrom('photo')
+        .innerJoin('record', 'record.id', 'photo.owner')
+        .selectAll('photo')
+        .where('photo.deleted_at', 'is', null)
+        .where('record.deleted_at', 'is', null)
+        .orderBy('photo.owner')
+        .orderBy('photo.created_at')
+        .orderBy('photo.id')
+        .execute()
+      return rows.map(photoOf)
+    },
+
     async photo(id) {
       const row = await db
         .selectFrom('photo')

@@ -124,6 +124,8 @@ export interface Store {
   /** keeps a photo once: one whose id is known already is not added again, and the answer is the one that is kept */
   addPhoto(photo: Photo, most: number): Promise<Photo>
   photos(owner: string): Promise<Photo[]>
+  /** of all records that are not deleted, by owner */
+  everyPhoto(): Promise<Photo[]>
   photo(id: string): Promise<Photo>
   removePhoto(id: string): Promise<void>
   restorePhoto(id: string, most: number): Promise<Photo>

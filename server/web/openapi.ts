@@ -44,6 +44,7 @@ const pathMeaning: Record<string, string> = {
   id: 'the record’s id',
   partId: 'the part’s id',
   photoId: 'the photo’s id',
+  changeId: 'the change’s id',
   country: 'ISO 3166-1 alpha-2 code, in capitals or small letters',
 }
 
@@ -76,6 +77,7 @@ export function openApiDocument(calls: readonly Call[]): Schema {
     const inPath = [...entry.path.matchAll(/:(\w+)/g)].map(([, name = '']) => name)
     const answered: Schema = { description: 'Done.' }
     if (entry.answer === 'csv') answered.content = { 'text/csv': { schema: { type: 'string' } } }
+    else if (entry.answer === 'zip') answered.content = { 'application/zip': { schema: {} } }
     else if (entry.answer !== 'nothing')
       answered.content = { 'application/json': { schema: describe(entry.answer, 'output', components) } }
     const refusedWith = entry.body || entry.file ? Object.keys(refusals) : []

@@ -90,9 +90,11 @@ export function apiDocument(): string {
         : fields(at?.requestBody?.content['application/json']?.schema, 'Takes')),
       ...(answer === 'csv'
         ? ['Answers CSV.', '']
-        : answer === 'nothing'
-          ? [`Answers ${status}.`, '']
-          : fields(answered, status === 201 ? 'Answers 201 with' : 'Answers')),
+        : answer === 'zip'
+          ? ['Answers a ZIP file.', '']
+          : answer === 'nothing'
+            ? [`Answers ${status}.`, '']
+            : fields(answered, status === 201 ? 'Answers 201 with' : 'Answers')),
     ]
   }
   return [

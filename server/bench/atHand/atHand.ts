@@ -26,7 +26,7 @@ export const meterCategories = ['CAT II', 'CAT III', 'CAT IV'] as const
 export type MeterCategory = (typeof meterCategories)[number]
 
 /** One for the installation. */
-const atHandId = 'at-hand'
+export const atHandId = 'at-hand'
 
 export const nothingAtHand: AtHand = {
   country: null,
@@ -40,7 +40,14 @@ export const nothingAtHand: AtHand = {
   residualCurrentA: null,
 }
 
-const draft = (body: AtHand): Draft<AtHand> => ({ name: 'At hand', search: 'at hand', state: null, summary: {}, body })
+/** What is at hand as the store keeps it. */
+export const atHandDraft = (body: AtHand): Draft<AtHand> => ({
+  name: 'At hand',
+  search: 'at hand',
+  state: null,
+  summary: {},
+  body,
+})
 
 /** What was entered as at hand; nothing where nothing was. */
 export async function readAtHand(store: Store): Promise<AtHand> {
@@ -64,6 +71,6 @@ export async function atHandIfReadable(store: Store): Promise<AtHand> {
 
 /** Keeps it, in place of what was kept before. */
 export async function keepAtHand(store: Store, body: AtHand): Promise<AtHand> {
-  await store.add('at-hand', draft(body), atHandId)
-  return (await store.change<AtHand>('at-hand', atHandId, null, () => draft(body))).body
+  await store.add('at-hand', atHandDraft(body), atHandId)
+  return (await store.change<AtHand>('at-hand', atHandId, null, () => atHandDraft(body))).body
 }

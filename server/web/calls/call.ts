@@ -1,3 +1,5 @@
+import { Readable } from 'node:stream'
+import { pipeline } from 'node:stream/promises'
 import { type Request, type RequestHandler, type Response, Router } from 'express'
 import type { z } from 'zod'
 import { tell } from '../../words/tell.js'
@@ -34,13 +36,13 @@ export interface Call {
   body?: z.ZodType
   /** names of optional parameters in the address, with what they mean */
   query?: Record<string, string>
-  answer: z.ZodType | 'csv' | 'nothing'
+  answer: z.ZodType | 'csv' | 'zip' | 'nothing'
   /** of an answer that succeeds; 200 unless given */
   status?: 200 | 201 | 204
   /** true: a call sent again with its Idempotency-Key adds nothing more */
   once?: true
   /** the body is a file instead of a described JSON object: its type, and what reads it; such a file may be larger than a request */
-  file?: { type: 'text/csv' | 'application/json' | 'multipart/form-data'; read: RequestHandler[] }
+  file?: { type: 'text/csv' | 'application/json' | 'application/zip' | 'multipart/form-data'; read: RequestHandler[] }
   /** the answer is a file of this name */
   attachment?: string
   run: (body: never, asked: Asked) => unknown
@@ -71,7 +73,10 @@ const handler =
     const named = (name: string) => String(request.params[name])
     const result = await run(sent as never, { ...context, request, response, named })
     response.status(status)
-    if (attachment)
+    if (answer === 'zip') {
+      response.type('application/zip').attachment(attachment ?? '')
+      await pipeline(Readable.from(result as AsyncIterable<Uint8Array>), response)
+    } else if (attachment)
       response
         .type(answer === 'csv' ? 'text/csv' : 'json')
         .attachment(attachment)

@@ -2,7 +2,10 @@ import express from 'express'
 import type { Job } from '../../bench/jobs/job.js'
 import { Unprocessable } from '../errors.js'
 import { changePlan, planJson } from '../exchange/changePlan.js'
+import { photosIn } from '../exchange/photosIn.js'
+import { largestZip, openZip } from '../exchange/readZip.js'
 import { exportFile, jobFile, mostFaults, readRecordsFile } from '../exchange/recordsFile.js'
+import { recordsZip } from '../exchange/recordsZip.js'
 import { csvPlan, exportCsv } from '../exchange/shelfCsv.js'
 import { refusePrototypeKeys } from '../guards/refusePrototypeKeys.js'
 import { onceHeader } from '../once.js'
@@ -52,6 +55,35 @@ export const exchangeCalls: readonly Call[] = [
       const plan = await changePlan(store, readRecordsFile(request.body), now())
       if (apply) await store.apply(plan.changes)
       return planJson(plan, apply)
+    },
+  }),
+  call({
+    method: 'get',
+    path: '/api/export.zip',
+    group: 'In and out',
+    summary: 'Everything that is kept with its photos, as one file',
+    answer: 'zip',
+    attachment: 'lampline-records.zip',
+    run: (_body, { store, config }) => recordsZip(store, config.dataDir),
+  }),
+  call({
+    method: 'post',
+    path: '/api/import.zip',
+    group: 'In and out',
+    summary:
+      'Bring such a file in: the records all or nothing, then the photos one by one; `photos.refused` names those not taken',
+    query: apply,
+    file: { type: 'application/zip', read: [express.raw({ limit: largestZip, type: () => true })] },
+    answer: whatChanges,
+    async run(_body, asked) {
+      const { store, now, request } = asked
+      const { apply } = parse(applyQuerySchema, request.query)
+      const zip = openZip(Buffer.isBuffer(request.body) ? request.body : Buffer.alloc(0))
+      const incoming = readRecordsFile(zip.records)
+      const plan = await changePlan(store, incoming, now())
+      if (apply) await store.apply(plan.changes)
+      const owners = new Set(incoming.map(({ stamp }) => stamp.id))
+      return { ...planJson(plan, apply), photos: await photosIn(asked, zip, { owners, keep: apply }) }
     },
   }),
   call({

@@ -1,3 +1,4 @@
+import { type AtHand, atHandDraft, atHandId, nothingAtHand } from '../../bench/atHand/atHand.js'
 import type { Job } from '../../bench/jobs/job.js'
 import { jobDraft } from '../../bench/jobs/jobDraft.js'
 import { type ShelfDevice, type ShelfSupply, shelfDraft } from '../../bench/shelf/shelfItem.js'
@@ -15,7 +16,7 @@ const everything = { limit: 1_000_000 }
 const entries = async <Body>(store: Store, kind: Kind) =>
   (await store.listWhole<Body>(kind, everything)).rows.map((kept) => ({ ...stampOf(kept), ...kept.body }))
 
-const file = (parts: { supplies: unknown[]; devices: unknown[]; jobs: unknown[] }): string =>
+const file = (parts: { supplies: unknown[]; devices: unknown[]; jobs: unknown[]; atHand?: unknown }): string =>
   `${JSON.stringify({ format: fileFormat, formatVersion: fileVersion, ...parts }, null, 1)}\n`
 
 /** Everything that is kept as one file; two equal sets of records give the same bytes. */
@@ -24,7 +25,16 @@ export async function exportFile(store: Store): Promise<string> {
     supplies: await entries<ShelfSupply>(store, 'supply'),
     devices: await entries<ShelfDevice>(store, 'device'),
     jobs: await entries<Job>(store, 'job'),
+    ...(await atHandEntry(store)),
   })
+}
+
+/** What is at hand, as a file has it; nothing where nothing was entered. */
+async function atHandEntry(store: Store): Promise<{ atHand?: unknown }> {
+  const [kept] = (await store.listWhole<AtHand>('at-hand', everything)).rows
+  if (!kept) return {}
+  const { id: _, ...stamp } = stampOf(kept)
+  return { atHand: { ...stamp, has: kept.body } }
 }
 
 /** One job as a file that can be brought in elsewhere. */
@@ -67,7 +77,7 @@ export function readRecordsFile(sent: unknown): Incoming[] {
   return incoming
 }
 
-function incomingOf({ supplies, devices, jobs }: RecordsFile): Incoming[] {
+function incomingOf({ supplies, devices, jobs, atHand }: RecordsFile): Incoming[] {
   return [
     ...supplies.map((entry): Incoming => {
       const body: ShelfSupply = { ...shelfBody(entry), supply: entry.supply }
@@ -82,5 +92,12 @@ function incomingOf({ supplies, devices, jobs }: RecordsFile): Incoming[] {
       const job = body as unknown as Job
       return { kind: 'job', stamp: { id, version, createdAt, updatedAt }, draft: jobDraft(job) }
     }),
+    ...[atHand ?? []].flat().map(
+      ({ has, ...stamp }): Incoming => ({
+        kind: 'at-hand',
+        stamp: { id: atHandId, ...stamp },
+        draft: atHandDraft({ ...nothingAtHand, ...has }),
+      }),
+    ),
   ]
 }

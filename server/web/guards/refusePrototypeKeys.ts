@@ -16,13 +16,14 @@ function findRefused(value: unknown, path: string, depth: number): string | null
   return null
 }
 
-/** Refuses bodies with keys such as `__proto__`, and bodies nested deeper than 64 levels. */
-export function refusePrototypeKeys(request: Request, _response: Response, next: NextFunction): void {
-  const path = findRefused(request.body, '', 0)
-  if (path === null) {
-    next()
-    return
-  }
+/**
+ * Refuses what was sent with keys such as `__proto__`, or nested deeper than 64 levels.
+ *
+ * @throws Unprocessable with the path of the first
+ */
+export function refuseKeysIn(sent: unknown): void {
+  const path = findRefused(sent, '', 0)
+  if (path === null) return
   const last = path.split('.').pop() ?? path
   throw new Unprocessable([
     {
@@ -32,4 +33,10 @@ export function refusePrototypeKeys(request: Request, _response: Response, next:
         : 'The request is nested more than 64 levels deep; the documented requests need fewer than 10.',
     },
   ])
+}
+
+/** The same of the body of a request. */
+export function refusePrototypeKeys(request: Request, _response: Response, next: NextFunction): void {
+  refuseKeysIn(request.body)
+  next()
 }

@@ -39,6 +39,7 @@ export const photoForm: RequestHandler = (request, response, next) => {
  * Keeps one photo of a record: the files first, then the row, so that a row never names a file that is not there.
  *
  * @param id  of the photo; one that is kept already stays as it is and is the answer
+ * @param of  when it was first kept, and the most bytes taken, of one that was kept elsewhere
  */
 export async function keepPhoto(
   { store, config, now }: Context,
@@ -46,6 +47,7 @@ export async function keepPhoto(
   caption: string,
   bytes: Uint8Array,
   id: string = newId(),
+  { createdAt = now(), largest }: { createdAt?: number; largest?: number } = {},
 ): Promise<Photo> {
   // sent again: writing its files once more could only lose them, where the disk is full by now
   const known = await store.photo(id).catch((error: unknown) => {
@@ -53,8 +55,8 @@ export async function keepPhoto(
     throw error
   })
   if (known) return known
-  const { large, small, ...image } = await photoImage(bytes)
-  const photo: Photo = { id, owner, caption, bytes: large.length, createdAt: now(), ...image }
+  const { large, small, ...image } = await photoImage(bytes, largest)
+  const photo: Photo = { id, owner, caption, bytes: large.length, createdAt, ...image }
   await writePhotoFiles(config.dataDir, photo, { large, small })
   try {
     return await store.addPhoto(photo, mostPhotos)

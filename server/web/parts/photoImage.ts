@@ -1,3 +1,4 @@
+import type { Sharp } from 'sharp'
 import type { Photo } from '../../store/store.js'
 import { Unprocessable } from '../errors.js'
 
@@ -23,22 +24,47 @@ export interface PhotoImage {
 
 const refused = (message: string): Unprocessable => new Unprocessable([{ path: 'photo', message }])
 
-/**
- * The picture in a file, decoded and written anew: turned as the camera says, without the place it was taken at and
- * without anything else that was hidden in the file.
- *
- * @throws Unprocessable where the content is not a whole JPEG, PNG or WebP picture, whatever its name says
- */
-export async function photoImage(bytes: Uint8Array): Promise<PhotoImage> {
+/** Opens a picture; what it throws, and what reading it throws, becomes a sentence. */
+async function withPicture<Result>(
+  bytes: Uint8Array,
+  largest: number,
+  use: (picture: Sharp, type: Photo['type'], sharp: typeof import('sharp').default) => Promise<Result>,
+): Promise<Result> {
   // loaded with the first photo: it takes a tenth of a second, and many a start sees none
   const { default: sharp } = await import('sharp')
-  if (bytes.length > largestPhoto)
+  if (bytes.length > largest)
     throw refused('The photo is larger than the 8 MB that are kept; make it smaller and send it again.')
   try {
     const picture = sharp(bytes, { limitInputPixels: mostPixels, failOn: 'error' })
     const { format = '' } = await picture.metadata()
     const type = types[format]
     if (!type) throw refused('The file is no JPEG, PNG or WebP picture; only these are kept.')
+    return await use(picture, type, sharp)
+  } catch (error) {
+    if (error instanceof Unprocessable) throw error
+    throw refused('The file is no whole JPEG, PNG or WebP picture; it may be damaged, or of another kind.')
+  }
+}
+
+/**
+ * Decodes a picture to see whether it is whole.
+ *
+ * @throws Unprocessable as {@link photoImage}
+ */
+export const lookAtPhoto = (bytes: Uint8Array, largest = largestPhoto): Promise<void> =>
+  withPicture(bytes, largest, async (picture) => {
+    await picture.resize(smallPx, smallPx, { fit: 'inside' }).raw().toBuffer()
+  })
+
+/**
+ * The picture in a file, decoded and written anew: turned as the camera says, without the place it was taken at and
+ * without anything else that was hidden in the file.
+ *
+ * @param largest  the most bytes taken: what was written anew before may be larger than what came from a camera
+ * @throws Unprocessable where the content is not a whole JPEG, PNG or WebP picture, whatever its name says
+ */
+export const photoImage = (bytes: Uint8Array, largest = largestPhoto): Promise<PhotoImage> =>
+  withPicture(bytes, largest, async (picture, type, sharp) => {
     const upright = picture.autoOrient().resize(longestPx, longestPx, { fit: 'inside', withoutEnlargement: true })
     const anew =
       type === 'image/jpeg'
@@ -52,8 +78,4 @@ export async function photoImage(bytes: Uint8Array): Promise<PhotoImage> {
       .webp({ quality: 78 })
       .toBuffer()
     return { type, large: data, small, widthPx: info.width, heightPx: info.height }
-  } catch (error) {
-    if (error instanceof Unprocessable) throw error
-    throw refused('The file is no whole JPEG, PNG or WebP picture; it may be damaged, or of another kind.')
-  }
-}
+  })

@@ -3,6 +3,7 @@ import { partStates, tickAnswers } from '../../bench/jobs/job.js'
 import { outcomes } from '../../chain/finding.js'
 import { topicNames } from '../../chain/index.js'
 import { checkSchema } from '../../facts/check.js'
+import { atHandSchema } from './atHand.js'
 import { planSchema } from './jobs.js'
 import { line, nameSchema, versionSchema, words } from './record.js'
 import { shelfDeviceSchema, shelfSupplySchema } from './shelf.js'
@@ -171,13 +172,16 @@ const jobBody = {
 
 const most = 100_000
 
-/** Everything that is kept, photos aside, as one file. */
+/** Everything that is kept, photos aside, as one file; `atHand` only where something was entered. */
 export const recordsFileSchema = z.strictObject({
   format: z.literal(fileFormat),
   formatVersion: z.literal(fileVersion),
   supplies: z.array(z.strictObject({ ...stamp, ...shelfSupplySchema.shape })).max(most),
   devices: z.array(z.strictObject({ ...stamp, ...shelfDeviceSchema.shape })).max(most),
   jobs: z.array(z.strictObject({ ...stamp, ...jobBody })).max(most),
+  atHand: z
+    .strictObject({ version: versionSchema, createdAt: time, updatedAt: time, has: asSent(atHandSchema) })
+    .optional(),
 })
 
 export type RecordsFile = z.output<typeof recordsFileSchema>

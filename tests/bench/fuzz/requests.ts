@@ -1,4 +1,5 @@
 import fc from 'fast-check'
+import { strToU8, zipSync } from 'fflate'
 import {
   brokenJson,
   contentTypes,
@@ -108,10 +109,31 @@ const recordFiles = fc.tuple(fc.nat(1000), fc.nat(5)).map(([pick, odd]): unknown
   jobs: [],
 }))
 
+/** A record file: whole, cut off, without its records, with a photo that is none. */
+function zipOf(file: unknown, odd: number): Buffer {
+  const listed = [
+    {
+      id: 'photo-of-nothing-1',
+      owner: 'brought-in-00000001',
+      caption: '',
+      createdAt: 1,
+      file: 'photos/photo-of-nothing-1.jpg',
+    },
+  ]
+  const zip = zipSync({
+    ...(odd !== 1 && { 'records.json': strToU8(odd === 2 ? '{' : JSON.stringify(file)) }),
+    ...(odd > 2 && { 'photos.json': strToU8(odd === 3 ? '[{}]' : JSON.stringify(listed)) }),
+    ...(odd > 4 && { 'photos/photo-of-nothing-1.jpg': strToU8('no picture') }),
+  })
+  return Buffer.from(odd === 0 ? zip.subarray(0, 40) : zip)
+}
+
 /** A body for this kind of route, with its type. */
 function bodyOf(kind: Kind, { photos }: Files): fc.Arbitrary<Pick<Draft, 'json' | 'body'> & { type?: string }> {
   if (kind.json) return kind.json.map((json) => ({ json, type: 'application/json' }))
   if (kind.raw === 'records') return recordFiles.map((json) => ({ json, type: 'application/json' }))
+  if (kind.raw === 'zip')
+    return fc.tuple(recordFiles, fc.nat(6)).map(([file, odd]) => ({ body: zipOf(file, odd), type: 'application/zip' }))
   if (kind.raw === 'csv') return fc.constantFrom(...csvs).map((body) => ({ body, type: 'text/csv' }))
   if (kind.form)
     return kind.form.map((fields) => ({ body: queryOf(fields, 0), type: 'application/x-www-form-urlencoded' }))

@@ -17,7 +17,7 @@ export interface Kind {
   /** a form with a file in this field */
   file?: 'photo' | 'file'
   /** the body is a file by itself */
-  raw?: 'csv' | 'records'
+  raw?: 'csv' | 'records' | 'zip'
 }
 
 interface Layer {
@@ -241,6 +241,7 @@ const calls: Record<string, Kind> = Object.fromEntries(
     if (operation.body) kind.json = bodiesOf(operation.body)
     if (operation.file?.type === 'multipart/form-data') kind.file = 'photo'
     if (operation.file?.type === 'text/csv') kind.raw = 'csv'
+    if (operation.file?.type === 'application/zip') kind.raw = 'zip'
     if (operation.file?.type === 'application/json') kind.raw = 'records'
     if (operation.query) {
       const fields: Record<string, fc.Arbitrary<string>> = {

@@ -5,21 +5,24 @@ import { StorageFault } from '../../../store/errors.js'
 import type { Context } from '../../context.js'
 import { type FieldError, Unprocessable } from '../../errors.js'
 import { type ChangePlan, changePlan } from '../../exchange/changePlan.js'
+import { type PhotosIn, photosIn } from '../../exchange/photosIn.js'
+import { isZip, largestZip, openZip } from '../../exchange/readZip.js'
 import { mostFaults, readRecordsFile } from '../../exchange/recordsFile.js'
 import { csvPlan } from '../../exchange/shelfCsv.js'
+import { refuseKeysIn } from '../../guards/refusePrototypeKeys.js'
 import { head, type PageHead, show } from '../../page.js'
 
-/** The largest file taken, in bytes. */
+/** The largest file without photos that is taken [bytes]. */
 const largestBytes = 64 * 1024 * 1024
 
-/** How long a file that was looked at waits to be brought in [ms], and how many wait at once. */
+/** How long a file that was looked at waits to be brought in [ms], and how many wait at once; together no larger than one may be. */
 const waitMs = 15 * 60 * 1000
 const mostWaiting = 4
 
 /** How many changes the page names one by one. */
 const mostNamed = 200
 
-type FileKind = 'json' | 'csv'
+type FileKind = 'zip' | 'json' | 'csv'
 
 interface Waiting {
   kind: FileKind
@@ -34,35 +37,40 @@ interface Done {
   replaces: number
   bringsBack: number
   same: number
+  /** null where the file has none */
+  photos: PhotosIn | null
+}
+
+interface Planned {
+  plan: ChangePlan
+  photos: (keep: boolean) => Promise<PhotosIn | null>
 }
 
 interface RecordsPage {
   page: PageHead
   faults: FieldError[]
   more: number
-  preview: {
-    token: string
-    kind: FileKind
-    adds: number
-    replaces: number
-    bringsBack: number
-    same: number
-    changes: { text: string; name: string }[]
-    more: number
-  } | null
+  preview:
+    | (Done & {
+        token: string
+        kind: FileKind
+        changes: { text: string; name: string }[]
+        more: number
+      })
+    | null
   done: Done | null
-  inWords: (done: Done, stayed: string) => string
+  inWords: typeof inWords
 }
 
 const upload = multer({
   storage: multer.memoryStorage(),
-  limits: { fileSize: largestBytes, files: 1, fields: 5, fieldSize: 1000, parts: 6 },
+  limits: { fileSize: largestZip, files: 1, fields: 5, fieldSize: 1000, parts: 6 },
 }).single('file')
 
 const kindOf = (bytes: Buffer): FileKind =>
-  /^\ufeff?\s*\{/.test(bytes.subarray(0, 200).toString('utf8')) ? 'json' : 'csv'
+  isZip(bytes) ? 'zip' : /^\ufeff?\s*\{/.test(bytes.subarray(0, 200).toString('utf8')) ? 'json' : 'csv'
 
-const count = ({ planned, same }: ChangePlan): Done => ({
+const count = ({ planned, same }: ChangePlan): Omit<Done, 'photos'> => ({
   adds: planned.filter(({ change }) => change === 'add').length,
   replaces: planned.filter(({ change }) => change === 'replace').length,
   bringsBack: planned.filter(({ change }) => change === 'bring back').length,
@@ -70,7 +78,7 @@ const count = ({ planned, same }: ChangePlan): Done => ({
 })
 
 /** What came of the records of a file, without what came of none: "2 added, 1 replaced". */
-function inWords({ adds, replaces, bringsBack, same }: Done, stayed: string): string {
+function inWords({ adds, replaces, bringsBack, same }: Omit<Done, 'photos'>, stayed: string): string {
   const counts = { added: adds, replaced: replaces, 'brought back': bringsBack, [stayed]: same }
   const words = Object.entries(counts).flatMap(([word, count]) => (count === 0 ? [] : `${count} ${word}`))
   return words.join(', ') || 'no record'
@@ -87,7 +95,8 @@ const empty: Omit<RecordsPage, 'page'> = {
 const kindNames = { supply: 'supply', device: 'machine', job: 'job', 'at-hand': 'what is at hand' } as const
 
 /** In and out as a page: a file is looked at first, and brought in only when what it would change is agreed to. */
-export function recordsPageRoutes({ store, now }: Context): Router {
+export function recordsPageRoutes(context: Context): Router {
+  const { store, now } = context
   const router = Router()
   const waiting = new Map<string, Waiting>()
 
@@ -112,8 +121,19 @@ export function recordsPageRoutes({ store, now }: Context): Router {
       status,
     )
 
+  const noPhotos = async (): Promise<null> => null
+
   /** What a file would change; throws Unprocessable with every line that cannot be used. */
-  const planFor = async ({ kind, bytes }: Pick<Waiting, 'kind' | 'bytes'>): Promise<ChangePlan> => {
+  const planFor = async ({ kind, bytes }: Pick<Waiting, 'kind' | 'bytes'>): Promise<Planned> => {
+    if (kind === 'zip') {
+      const zip = openZip(bytes)
+      const incoming = readRecordsFile(zip.records)
+      const owners = new Set(incoming.map(({ stamp }) => stamp.id))
+      return {
+        plan: await changePlan(store, incoming, now()),
+        photos: (keep) => photosIn(context, zip, { owners, keep }),
+      }
+    }
     if (kind === 'json') {
       let sent: unknown
       try {
@@ -121,29 +141,36 @@ export function recordsPageRoutes({ store, now }: Context): Router {
       } catch {
         throw new Unprocessable([{ path: 'file', message: 'The file begins like JSON but is not whole JSON.' }])
       }
-      return changePlan(store, readRecordsFile(sent), now())
+      refuseKeysIn(sent)
+      return { plan: await changePlan(store, readRecordsFile(sent), now()), photos: noPhotos }
     }
     const plan = await csvPlan(store, bytes, now())
     if (plan.errors.length > 0)
       throw new Unprocessable(
         plan.errors.map(({ line, message }) => ({ path: `line ${line}`, message: `Line ${line}: ${message}` })),
       )
-    return plan
+    return { plan, photos: noPhotos }
   }
 
   const keep = (file: Waiting): string => {
     for (const [token, { until }] of waiting) if (until < now()) waiting.delete(token)
     for (const token of [...waiting.keys()].slice(0, -(mostWaiting - 1))) waiting.delete(token)
+    let held = file.bytes.length
+    for (const [token, { bytes }] of [...waiting].reverse()) {
+      held += bytes.length
+      if (held > largestZip) waiting.delete(token)
+    }
     const token = randomBytes(16).toString('base64url')
     waiting.set(token, file)
     return token
   }
 
   const bringIn = async (file: Waiting): Promise<Done> => {
-    const plan = await planFor(file)
+    const { plan, photos } = await planFor(file)
     await store.apply(plan.changes)
+    const done = { ...count(plan), photos: await photos(true) }
     file.bytes = Buffer.alloc(0)
-    return count(plan)
+    return done
   }
 
   router.get('/records', (request, response) => answer(request, response, {}))
@@ -154,28 +181,34 @@ export function recordsPageRoutes({ store, now }: Context): Router {
         const { code } = fault as { code?: string }
         const message =
           code === 'LIMIT_FILE_SIZE'
-            ? 'The file is larger than the 64 MB that are read at once.'
+            ? 'The file is larger than the 256 MB that are read at once.'
             : 'The form cannot be read; send it again with one file.'
         refused(request, response, [{ path: 'file', message }], code === 'LIMIT_FILE_SIZE' ? 413 : 422)
         return
       }
       if (!request.file || request.file.size === 0) {
         refused(request, response, [
-          { path: 'file', message: 'Choose a file: CSV of the shelf, or JSON of everything.' },
+          { path: 'file', message: 'Choose a file: a record file, CSV of the shelf, or JSON of everything.' },
         ])
         return
       }
       const bytes = request.file.buffer
       const kind = kindOf(bytes)
+      if (kind !== 'zip' && bytes.length > largestBytes) {
+        const message = 'The file is larger than the 64 MB that are read at once.'
+        refused(request, response, [{ path: 'file', message }], 413)
+        return
+      }
       planFor({ kind, bytes })
-        .then((plan) => {
+        .then(async ({ plan, photos }) => {
           const changes = plan.planned.slice(0, mostNamed).map(({ change, kind: record, name, older }) => ({
             text: `${change} ${kindNames[record]}${older ? ' (what is kept here was changed since)' : ''}`,
             name,
           }))
           const token = keep({ kind, bytes, until: now() + waitMs, done: null })
           const more = Math.max(0, plan.planned.length - mostNamed)
-          answer(request, response, { preview: { token, kind, ...count(plan), changes, more } })
+          const looked = { ...count(plan), photos: await photos(false) }
+          answer(request, response, { preview: { token, kind, ...looked, changes, more } })
         })
         .catch((error: unknown) => {
           if (error instanceof Unprocessable) refused(request, response, error.fields)
