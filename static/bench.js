@@ -131,7 +131,7 @@
     line.hidden = !mine
     line.querySelector('span').textContent = mine ? `Not sent yet: ${wordsOf(mine)}` : ''
     line.querySelector('button').dataset.undo = mine?.waits ?? ''
-    for (const tools of step.querySelectorAll('.marks, .timers')) tools.hidden = false
+    for (const tools of step.querySelectorAll('.marks, .timers, [data-photo]')) tools.hidden = false
     // the form says which was pressed in a field of its own
     for (const button of step.querySelectorAll('button[name]')) {
       button.dataset.name = button.name

@@ -372,7 +372,7 @@ function fullMains(facts: ChecklistFacts): ChecklistStage[] {
       lines: [
         line(
           'full.unplug',
-          say`Unplug. Take the lamp out of the circuit; the supply now goes into ${outletOf(facts.plan.through)}.`,
+          say`Unplug, lamp out of the circuit; the supply now goes into ${outletOf(facts.plan.through)}.`,
           { caution: noLimit },
         ),
         ...converterAgain('full.converter', facts),

@@ -15,7 +15,7 @@ import { reformGates } from './stages/reformGates.js'
 import { beforeReach, step, stepOn } from './stages/step.js'
 
 const onMachine = stepOn('machine')
-const open = say`no result is written here: a gate without one stays open, have it tested by a qualified person`
+const open = say`it has no result: have it tested by a qualified person`
 
 /**
  * What is done before any power, in order: look and take out, cold resistance, isolation and earth, what is replaced on sight,
@@ -99,7 +99,7 @@ function coldResistance(facts: PlanFacts): Step[] {
   return [
     step(
       'gate.live-neutral',
-      say`Plug out, switch on: measure the resistance between the live and the neutral pin of the plug, both ways round, until it stops rising.`,
+      say`Plug out, switch on: measure resistance from live to neutral pin, both ways round, until it stops rising.`,
       { link: 'inlet', unit: 'Ω', ...expected, stopIf: say`${stopIf}; or ${open}` },
     ),
     ...(facts.classI === false
@@ -174,7 +174,7 @@ const mostEarthOhm = Math.max(
   ),
 )
 
-const byTester = say`By a person qualified for it, with an insulation tester at 500\u00a0V DC, or 250\u00a0V where surge suppressors join the poles to earth`
+const byTester = say`by a person qualified for it, with an insulation tester at 500\u00a0V DC, or 250\u00a0V where surge suppressors join the poles to earth`
 
 /** Mains to output and to metal, before anyone probes the output. */
 function isolation({ arrangement, classI, notIsolated }: PlanFacts): Step[] {
@@ -185,7 +185,7 @@ function isolation({ arrangement, classI, notIsolated }: PlanFacts): Step[] {
       : [
           step(
             'gate.isolation',
-            say`${byTester}: live and neutral joined, against every contact of the output joined. Never between the output’s own contacts.`,
+            say`Have insulation measured from live and neutral joined to every output contact joined, never between the output’s own contacts: ${byTester}.`,
             {
               expect: say`at least ${plain(isolationInsulation.value, 'MΩ')}: the output is isolated from the mains`,
               unit: 'Ω',
@@ -197,7 +197,7 @@ function isolation({ arrangement, classI, notIsolated }: PlanFacts): Step[] {
         ]),
     step(
       'gate.insulation',
-      say`${byTester}: live and neutral joined, against all bare metal${classI === false ? say`` : say` and the earth pin`}.`,
+      say`Have insulation measured from live and neutral joined to all bare metal${classI === false ? say`` : say` and the earth pin`}: ${byTester}.`,
       {
         expect: say`at least ${plain(caseMOhm, 'MΩ')}`,
         unit: 'Ω',

@@ -91,7 +91,7 @@ describe.skipIf(withoutBrowser || (!hasPoppler && process.env.CI !== 'true'))(
       const pairs: [string, string][] = [
         ['a residual-current device upstream', 'Have the lamp circuit ready'],
         ['Take every battery out first', 'Take out every battery'],
-        ['line before this one was within its limits', 'Unplug. Take the lamp out of the circuit'],
+        ['line before this one was within its limits', 'Unplug, lamp out of the circuit'],
       ]
       const flat = pages.map((text) => text.replace(/\s+/g, ' '))
       for (const [caution, line] of pairs)

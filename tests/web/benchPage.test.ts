@@ -15,6 +15,12 @@ const job = async () => (await call().get(`/api/jobs/${id}`)).body
 const bench = (step?: string) => call().get(`/jobs/${id}/bench${step ? `?step=${step}` : ''}`)
 const send = (step: string, fields: Record<string, string>) =>
   call().post(`/jobs/${id}/bench?step=${step}`).type('form').send(fields)
+const unescaped = (words = ''): string =>
+  words
+    .replace(/&quot;/g, '"')
+    .replace(/&lt;/g, '<')
+    .replace(/&gt;/g, '>')
+    .replace(/&amp;/g, '&')
 /** The step in sight: its article, without those that are hidden. */
 const inSight = (html: string): string =>
   (html.match(/<article class="step"[^>]*>.*?<\/article>/gs) ?? [])
@@ -49,20 +55,22 @@ describe('one step a screen', () => {
     const { text } = await bench()
     const { stages } = (await call().get(`/api/jobs/${id}/checklist`)).body
     const paper = stages.flatMap(({ lines }: { lines: { key: string; number: string; text: string }[] }) => lines)
-    const phone = [
-      ...text.matchAll(
-        /<article class="step" id="step-([^"]+)".*?<strong>([\d.]+)<\/strong>.*?<h2 class="do">(.*?)<\/h2>/gs,
-      ),
-    ]
-    const unescaped = (words = '') =>
-      words
-        .replace(/&amp;/g, '&')
-        .replace(/&quot;/g, '"')
-        .replace(/&lt;/g, '<')
-        .replace(/&gt;/g, '>')
-    expect(phone.map(([, key, number, words]) => [key, number, unescaped(words)])).toEqual(
-      paper.map(({ key, number, text: words }: (typeof paper)[number]) => [key, number, words]),
+    const phone = [...text.matchAll(/<article class="step" id="step-([^"]+)".*?<\/article>/gs)].map(([step, key]) => ({
+      key,
+      number: step.match(/<strong>([\d.]+)<\/strong>/)?.[1],
+      head: unescaped(step.match(/<h2 class="do">(.*?)<\/h2>/s)?.[1]),
+      rest: unescaped(step.match(/<p class="rest">(.*?)<\/p>/s)?.[1]),
+    }))
+    expect(phone.map(({ key, number }) => [key, number])).toEqual(
+      paper.map(({ key, number }: (typeof paper)[number]) => [key, number]),
     )
+    for (const [at, { head, rest }] of phone.entries()) {
+      const begins = head.replace(/…$/, '')
+      const words = paper[at]?.text ?? ''
+      expect(words.startsWith(begins)).toBe(true)
+      expect(words.slice(begins.length).replace(/^[,:;]?\s*/, '')).toBe(rest)
+      expect(head.split(/\s+/).length, head).toBeLessThanOrEqual(20)
+    }
     expect(paper.length).toBeGreaterThan(40)
     const sheet = (await call().get(`/jobs/${id}/checklist`)).text
     expect([...sheet.matchAll(/<span class="line-number">([\d.]+)</g)].map(([, number]) => number)).toEqual(

@@ -169,7 +169,7 @@ function strippedSteps(facts: PlanFacts, lamp: LampUse | null, idle: BehindLamp 
     ),
     step(
       'inside-stripped.lamp-circuit',
-      say`Have the lamp circuit ready: ${lampText(lamp)} and a switch in the line conductor.`,
+      say`Have the lamp circuit ready, its switch and lamp in the line conductor: ${lampText(lamp)}.`,
       {
         expect: say`a circuit built and checked under local codes, with earth straight through`,
         stopIf: say`it is not certain which conductor is the line`,
@@ -183,11 +183,11 @@ function strippedSteps(facts: PlanFacts, lamp: LampUse | null, idle: BehindLamp 
       'inside-stripped.switch-on',
       say`Plug in, switch on for ${wait}, hands off, watch the lamp; then switch off at the plug.`,
       {
-        expect: joined(
+        expect: say`${joined(
           shows.map(({ part, healthy }) => say`${part}: ${healthy}`),
           say`; `,
-        ),
-        stopIf: say`the lamp is still bright after ${wait}, gets brighter, or anything hums, smells or smokes: unplug. ${joined(shows.map(({ part, misleading }) => say`No fault yet, ${part}: ${misleading}.`))}`,
+        )}. ${joined(shows.map(({ part, misleading }) => say`No fault yet, ${part}: ${misleading}.`))}`,
+        stopIf: say`the lamp is still bright after ${wait}, gets brighter, or anything hums, smells or smokes: unplug`,
         power: 'mains',
         caution: noIsolation,
       },

@@ -124,13 +124,13 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
   return [
     step(
       'bench-supply.batteries',
-      say`Machine unplugged, every battery and back-up cell out; motors and drives disconnected where they can be. A picture tube and what feeds it stay as they are.`,
+      say`Unplugged, every battery out; motors and drives disconnected where they can be, never a picture tube or its feed.`,
       { caution: oldBatteries },
     ),
     ...answer.rails.map((rail, index) =>
       step(
         `bench-supply.resistance-${index + 1}`,
-        say`Measure the resistance across the ${volts(rail.voltageV)} input, both ways round; wait until it stops rising and write down the lower reading.`,
+        say`Measure the resistance across the ${volts(rail.voltageV)} input, both ways round, until it stops rising; write down the lower.`,
         {
           expect:
             rail.minimumResistanceOhm === null
@@ -216,7 +216,7 @@ function polarityStep(polarity: 'centre-positive' | 'centre-negative' | null, { 
   const plus = polarity === 'centre-positive'
   return step(
     'bench-supply.polarity',
-    say`Measure voltage and sign on the plug that will go into the machine: black lead on the sleeve, red on the centre.`,
+    say`Measure voltage and sign on the plug that will go into the machine: black lead on sleeve, red on centre.`,
     {
       expect: say`${polarityText(polarity)}: ${plus ? say`above` : say`below`} 0\u00a0V`,
       unit: 'V',

@@ -106,7 +106,7 @@ function steps(facts: PlanFacts, loaded: readonly Loaded[]): Step[] {
     ),
     step(
       'dummy-load.meter',
-      say`Plug out, set the meter: volts as the output gives them, a range above ${volts(Math.max(...loaded.map(({ plan }) => Math.abs(plan.rail.voltageV))))}; leads at the load, where they stay.`,
+      say`Plug out: meter on volts as the output gives them, range above ${volts(Math.max(...loaded.map(({ plan }) => Math.abs(plan.rail.voltageV))))}, leads at the load, to stay.`,
       {
         expect: say`clipped on, touching nothing else`,
         stopIf: say`a lead could slip and bridge two contacts`,
@@ -152,7 +152,7 @@ function pointSteps(
     !direct
       ? step(
           `dummy-load.on-${name}`,
-          say`Switch on behind ${lampText(facts.loadLamp)} at ${percent(share)} load, hands off.`,
+          say`At ${percent(share)} load, hands off: switch on behind ${lampText(facts.loadLamp)}.`,
           {
             expect: say`a flash, then darker; the output comes up`,
             stopIf: say`the lamp stays bright, or flashes again and again`,

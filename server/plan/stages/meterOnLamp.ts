@@ -14,7 +14,7 @@ const markFor = (mainsV: number): number =>
 export const meterOnLamp = (stage: StageName, { reach }: PlanFacts): Step =>
   step(
     `${stage}.meter-lamp`,
-    say`Plug out, set the meter: AC volts, a range above ${reach ? volts(reach.voltageV) : say`the mains`}; leads into the insulated test sockets across the lamp, where they stay.`,
+    say`Plug out: meter on AC volts above ${reach ? volts(reach.voltageV) : say`the mains`}, leads into the insulated sockets across the lamp, where they stay.`,
     {
       link: 'source',
       expect: say`meter and leads marked ${meterMarks.category} or higher, for ${volts(markFor(reach?.voltageV ?? 0))} at least`,

@@ -46,7 +46,7 @@ export function reformGates(facts: PlanFacts): Step[] {
   return [
     step(
       'gate.reform-fit',
-      say`Reform the ${farads(bulkF)} ${volts(bulkRatedV)} capacitor of the ${mainsSide ? say`mains` : say`low-voltage`} side out of circuit, covered: a resistor of ${ohms(answer.stages[0]?.seriesOhm ?? 0)} in series${answer.resistorRatedW === null ? say`` : say`, ${watts(answer.resistorRatedW)}`}, on a DC source that can be set.`,
+      say`Reform the ${farads(bulkF)} ${volts(bulkRatedV)} capacitor of the ${mainsSide ? say`mains` : say`low-voltage`} side out of circuit, covered, through ${ohms(answer.stages[0]?.seriesOhm ?? 0)}${answer.resistorRatedW === null ? say`` : say`, ${watts(answer.resistorRatedW)}`}: on a DC source that can be set.`,
       {
         expect: say`plus to plus; dry, not bulged`,
         stopIf: say`it leaks or bulges: it is replaced, not reformed`,

@@ -52,7 +52,7 @@ function beforePower(facts: PlanFacts, lamp: LampUse | null, loaded: boolean): S
       : []),
     step(
       'supply-alone.lamp-circuit',
-      say`Have the lamp circuit ready: ${lampText(lamp)} and a switch in the line conductor.`,
+      say`Have the lamp circuit ready, its switch and lamp in the line conductor: ${lampText(lamp)}.`,
       {
         expect: say`a circuit built and checked under local codes, with earth straight through`,
         stopIf: say`it is not certain which conductor is the line`,
@@ -164,7 +164,7 @@ const toTheOutput = (rails: readonly RailPlan[]): Step[] =>
     : [
         step(
           'supply-alone.meter-output',
-          say`Switch off, unplug. Then take the leads out of the lamp’s sockets; meter on ${kindsOf(rails)} volts, a range above ${volts(mostOf(rails), 3, 'up')}, leads on the output.`,
+          say`Switch off, unplug; move the leads from lamp to output: ${kindsOf(rails)} volts, a range above ${volts(mostOf(rails), 3, 'up')}.`,
           {
             expect: say`black on the sleeve or the common, red on the centre or the pin`,
             stopIf: say`the leads would touch each other, or bridge two contacts`,

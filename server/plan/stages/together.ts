@@ -190,7 +190,7 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
     meterOnLamp('together', facts),
     step(
       'together.switch-on',
-      say`Behind ${lampText(facts.loadLamp)}: plug in, switch on, hands off, watch lamp and machine for ${wait}.`,
+      say`Plug in, switch on, hands off, watch lamp and machine for ${wait}: behind ${lampText(facts.loadLamp)}.`,
       {
         expect: found ? say`a flash, then at most ${seenAs(found.glow)}` : say`a flash, then darker`,
         stopIf: say`the lamp is still bright after ${wait}, gets brighter, or anything smells or smokes: switch off and unplug`,
@@ -217,7 +217,7 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
     ),
     step(
       'together.meter-machine',
-      say`Switch off, unplug. Then take the leads out of the lamp’s sockets; meter on volts as the machine takes them, leads on its own terminals.`,
+      say`Switch off, unplug; move the leads from lamp to the machine’s own terminals: volts as the machine takes them.`,
       {
         expect: say`clipped on, touching nothing else`,
         stopIf: say`a lead could slip and bridge two points`,

@@ -6,6 +6,7 @@ import { latestReadings } from '../../../bench/jobs/standing.js'
 import { openStops } from '../../../bench/jobs/stops.js'
 import { type NumberedLine, numbersOf } from '../../../plan/checklist.js'
 import type { Kept } from '../../../store/store.js'
+import { behindHeadline, headline } from '../../../words/headline.js'
 import { type Phrase, say, type Words } from '../../../words/phrase.js'
 import { jobChecklist } from '../../checklist.js'
 import { unitsShown } from '../../meter.js'
@@ -19,7 +20,9 @@ interface BenchStep {
   key: string
   number: string
   stage: Words
+  /** what is read at a glance, and what is left of the line of the paper */
   text: Words
+  rest: Words
   /** whose work it is, where it is not the reader’s */
   qualified: boolean
   /** in one sentence; what comes of it and how to avoid it are in `more` */
@@ -34,6 +37,8 @@ interface BenchStep {
   despite: boolean
   expect: Words | null
   stopIf: Words | null
+  /** something is waited for: it has power, or is read */
+  timed: boolean
   /** null: nothing is measured, it is done or wrong */
   unit: string | null
   units: readonly string[]
@@ -57,6 +62,9 @@ export interface BenchPage {
   of: number
   notSaved: string | null
 }
+
+/** Words of a sentence that are read at a glance. */
+const mostWords = 20
 
 const empty: FormState = { values: {}, errors: {}, shown: {}, read: {} }
 
@@ -112,22 +120,30 @@ export function benchView(
     notSaved,
     steps: lines.map(({ line, stage }, at) => {
       const limits = judgedBy(job, line)
+      const expect = limits.unit === null ? line.expect : (line.expect ?? limitsText(limits))
       const gates = openGates(job, line.key).map((key) => ({ key, number: numbers.get(key) ?? key }))
       const current = line.key === wantedOrNext
       return {
         key: line.key,
         number: line.number,
         stage: stage.title,
-        text: line.text,
+        text: headline(line.text, mostWords),
+        rest: behindHeadline(line.text, mostWords),
         qualified: line.who === 'qualified',
-        hazard: line.caution?.hazard ?? null,
+        hazard: line.caution && headline(line.caution.hazard, mostWords),
         signal: line.caution?.signal ?? null,
-        more: line.caution ? [say`${line.caution.consequence} ${line.caution.avoid}`] : [],
+        more: [
+          ...(expect === null ? [] : [behindHeadline(expect, mostWords)]),
+          ...(line.caution
+            ? [say`${behindHeadline(line.caution.hazard, mostWords)} ${line.caution.consequence} ${line.caution.avoid}`]
+            : []),
+        ],
         gates,
         waiting: gates.length > 0 && !(current && asked.despite),
         despite: gates.length > 0 && current && asked.despite,
-        expect: limits.unit === null ? line.expect : (line.expect ?? limitsText(limits)),
+        expect: expect && headline(expect, mostWords),
         stopIf: line.stopIf,
+        timed: line.power !== 'none' || limits.unit !== null,
         unit: limits.unit,
         units: limits.unit === null ? [] : unitsShown(limits.unit),
         done: done.get(line.key) ?? null,
