@@ -84,6 +84,11 @@ describe.skipIf(withoutBrowser || (!hasPoppler && process.env.CI !== 'true'))(
       )
       expect(breaks.length).toBeGreaterThan(30)
       expect(new Set(breaks)).toEqual(new Set(['avoid']))
+      // the rule to write on and the unit behind it have room in their column
+      const cut = await page.evaluate<string[]>(
+        "[...document.querySelectorAll('td.write')].filter((cell) => cell.scrollWidth > cell.clientWidth).map((cell) => cell.textContent)",
+      )
+      expect(cut).toEqual([])
       await page.close()
 
       const { pages } = await print('A4')
