@@ -19,5 +19,7 @@ describe('what a check is called', () => {
   it('is that of the supply where the machine’s plate names nothing', () => {
     expect(named('POWER IN: 12V DC', 'AC ADAPTOR\nINPUT 120V')).toBe('AC adaptor')
     expect(named(null, 'INPUT 100-240V~ 50/60Hz 0.8A')).toBeNull()
+    // what was read as a rating names nothing
+    expect(named(null, 'INPUT 100-240V~ 50/60Hz 0.8A\nOUTPUT 12V DC 2A\nCLASS II')).toBeNull()
   })
 })

@@ -1,14 +1,18 @@
 import type { CheckRequest } from '../../chain/case/request.js'
+import { readPlate } from '../../plate/readPlate.js'
 
-/** Words of a plate that name a rating, not the thing. */
-const ratingWord = /^(?:power|supply|in|out|input|output|primary|secondary|ac|dc|volts?|rating|rated)$/i
-
-/** "TAPE RECORDER 12V DC 1.2A" → "Tape recorder"; null where the line names nothing but ratings. */
-function thingOf(line: string): string | null {
-  const [before = ''] = line.split(/[+−-]?\d[\d.,/–-]*\s?(?:V|A|W|VA|mA|Hz)\b/i)
-  const words = before.replace(/(?:[:;,=\s]+|\s(?:ac|dc|in|out|input|output|rating|rated))+$/i, '').split(/\s+/)
-  if (words.every((word) => !/\p{L}{2}/u.test(word) || ratingWord.test(word.replace(/\W/g, '')))) return null
-  const thing = words.join(' ').trim()
+/**
+ * What a plate says that is no rating, before the first of them or on a line of its own: "TAPE RECORDER 12V DC" → "Tape recorder";
+ * null where it says nothing such.
+ */
+function thingOn(label: string): string | null {
+  const { unread, from } = readPlate(label)
+  const ratings = Math.min(...from.map(({ words }) => label.indexOf(words)).filter((at) => at >= 0))
+  const lines = label.split(/\r?\n/).map((line) => line.trim())
+  const thing = unread
+    .find((piece) => /\p{L}{2}/u.test(piece) && (label.indexOf(piece) < ratings || lines.includes(piece)))
+    ?.replace(/\s+/g, ' ')
+  if (thing === undefined) return null
   // a plate shouts; a word with a figure in it is a type name and stays as it is
   if (thing !== thing.toUpperCase() || /\d/.test(thing)) return thing
   return (thing.charAt(0) + thing.slice(1).toLowerCase()).replace(/\b(?:ac|dc|crt|led)\b/gi, (word) =>
@@ -16,13 +20,12 @@ function thingOf(line: string): string | null {
   )
 }
 
-/** What a check is called: the first line that names a thing on the machine's plate, else on its supply's; null for none. */
+/** What a check is called: what the machine's plate calls the thing, else what its supply's does; null where neither names one. */
 export function caseName({ device, supply }: Pick<CheckRequest, 'device' | 'supply'>): string | null {
-  for (const label of [device.label, supply.label])
-    for (const line of (label ?? '').split(/\r?\n/)) {
-      const thing = thingOf(line.trim())
-      if (thing !== null) return thing.slice(0, 200)
-    }
+  for (const { label } of [device, supply]) {
+    const thing = label ? thingOn(label) : null
+    if (thing !== null) return thing.slice(0, 200)
+  }
   return null
 }
 
