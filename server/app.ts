@@ -25,6 +25,7 @@ import { plugSizesRoutes } from './web/pages/plugSizes/route.js'
 import { recordsPageRoutes } from './web/pages/records/route.js'
 import { referencePageRoutes } from './web/pages/reference/route.js'
 import { shelfPageRoutes } from './web/pages/shelf/route.js'
+import { tagRoutes } from './web/pages/tags/route.js'
 import { shelfMatching } from './web/parts/shelfMatching.js'
 import { pictureRoutes } from './web/pictures.js'
 import { requestLog } from './web/requestLog.js'
@@ -68,6 +69,7 @@ export function createApp(context: Context): Express {
   app.use(recordsPageRoutes(context))
   const matching = shelfMatching(context.store)
   app.use(shelfPageRoutes({ context, matching }))
+  app.use(tagRoutes(context))
   app.use(checklistRoutes(context))
   app.use(notFound)
   app.use(handleErrors(context))

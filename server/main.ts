@@ -13,7 +13,7 @@ import { databaseFile, openStore } from './store/openStore.js'
 import { removePhotoFiles } from './store/photoFiles.js'
 import { storageFault } from './store/storageFault.js'
 import { faultsOfTables } from './tables/validate.js'
-import { lanAddress } from './web/pages/jobs/phoneAddress.js'
+import { lanAddress } from './web/parts/phoneAddress.js'
 import { answerUnreadable, longestHeader } from './web/unreadable.js'
 
 function settings(): Config {

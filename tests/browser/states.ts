@@ -133,6 +133,8 @@ export const keptStates: State[] = [
   ['Shelf', 200, '/shelf?country=DE'],
   ['Shelf, nothing found', 200, '/shelf?search=nothing+at+all'],
   ['Every supply for every machine', 200, '/shelf/matrix?country=DE'],
+  ['Tags', 200, '/tags?id={supply}&id={device}'],
+  ['Tags, a label that the sheet has not', 422, '/tags?id={supply}&first=15'],
 ]
 
 const wrong = { passphrase: 'not it' }

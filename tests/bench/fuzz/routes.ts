@@ -230,6 +230,7 @@ const pages: Record<string, Kind> = {
   'get /shelf': {
     query: some({ search, country: boxes.choice('DE', 'us'), supplies: page, devices: page, undo: someId }),
   },
+  'get /tags': { query: some({ sheet: boxes.choice('a4', 'letter', 'x'), first: boxes.number, id: someId }) },
   'get /shelf/matrix': { query: some({ country: boxes.choice('DE', 'us'), row: page, column: page }) },
   ...shelf(supplyRow, '/shelf/supplies'),
   ...shelf(deviceRow, '/shelf/devices'),

@@ -1,5 +1,5 @@
 import type { networkInterfaces } from 'node:os'
-import { isLoopback } from '../../../config.js'
+import { isLoopback } from '../../config.js'
 
 type Interfaces = ReturnType<typeof networkInterfaces>
 
