@@ -101,6 +101,15 @@ describe('a stopped job', () => {
     expect((await form('readings', { key: 'together.lamp-volts', value: '12.3 V' })).status).toBe(303)
   })
 
+  it('is the verdict of its page, which proposes nothing else to do', async () => {
+    const { text } = await page()
+    expect(text).toMatch(/<header class="verdict stop">/)
+    expect(plainly(text)).toContain('Stopped at the bench. Read 14.9 V')
+    expect(text).not.toContain('What to do next')
+    const { id } = (await call().post('/api/jobs').send({ name: 'Label printer', check: matching })).body
+    expect((await call().get(`/jobs/${id}`)).text).toMatch(/<header class="verdict clear">/)
+  })
+
   it('says so first on its page, in an alert with what to do, and on its sheet in place of the verdict', async () => {
     const { text } = await page()
     expect(text.indexOf('role="alert"')).toBeLessThan(text.indexOf('<h1'))

@@ -1,9 +1,11 @@
 import type { Job } from '../../../bench/jobs/job.js'
+import { openStops } from '../../../bench/jobs/stops.js'
 import { answerCheck } from '../../../chain/answer.js'
 import { knownReading } from '../../../chain/case/knownReading.js'
+import type { Outcome } from '../../../chain/finding.js'
 import { boxOf, labelOf } from '../../../facts/boxes.js'
 import { readPlate } from '../../../plate/readPlate.js'
-import type { Words } from '../../../words/phrase.js'
+import { say, type Words } from '../../../words/phrase.js'
 import type { ChainLink } from '../../charts/powerChain.js'
 import { powerChain } from '../../charts/powerChain.js'
 import { markOf, type Values } from '../../jobFacts.js'
@@ -22,7 +24,7 @@ export interface FactsPage {
   page: PageHead
   id: string
   name: string
-  result: { verdict: (typeof verdictWords)[keyof typeof verdictWords]; chain: (ChainLink & { address: string })[] }
+  result: { verdict: { outcome: Outcome }; chain: (ChainLink & { address: string })[] }
   answer: Words
   form: FormState
   at: SectionName
@@ -40,16 +42,21 @@ export const sectionOfBox = (box: string): SectionName | null =>
 
 const addressOf = (id: string, section: SectionName): string => `/jobs/${id}/facts?at=${section}`
 
-/** The verdict and the chain of a job as it would be judged today, each link leading to its facts in the job, and what is next. */
-export function jobAnswer(id: string, { check }: Pick<Job, 'check'>, form: CheckForm | null) {
+/**
+ * The verdict and the chain of a job as it would be judged today, each link leading to its facts in the job, and what is next.
+ * A stop at the bench is its verdict, and its cause is all that is next.
+ */
+export function jobAnswer(id: string, job: Job, form: CheckForm | null) {
+  const { check } = job
   const answered = answerCheck(check)
+  const [stop] = openStops(job)
   return {
-    answer: answered.answer,
+    answer: stop ? say`Stopped at the bench. ${stop.title}` : answered.answer,
     result: {
-      verdict: verdictWords[answered.verdict],
+      verdict: { outcome: stop ? 'stop' : verdictWords[answered.verdict].outcome } as { outcome: Outcome },
       chain: powerChain(check, answered).map((link) => ({ ...link, address: addressOf(id, sectionAt(link.key)) })),
     },
-    next: form ? nextView(answered, form, []) : (null as NextView | null),
+    next: form && !stop ? nextView(answered, form, []) : (null as NextView | null),
     waiting: answered.waiting,
   }
 }
