@@ -17,6 +17,7 @@ import { benchPageRoutes } from './web/pages/bench/route.js'
 import { checkPageRoutes } from './web/pages/check/route.js'
 import { checklistRoutes } from './web/pages/checklist/route.js'
 import { enterRoutes } from './web/pages/enter/route.js'
+import { examineRoutes } from './web/pages/examine/route.js'
 import { firstPowerPageRoutes } from './web/pages/firstPower/route.js'
 import { fusePageRoutes } from './web/pages/fuse/route.js'
 import { jobFactsRoutes } from './web/pages/jobs/factsRoute.js'
@@ -66,6 +67,7 @@ export function createApp(context: Context): Express {
   app.use(jobsPageRoutes(context))
   app.use(jobFactsRoutes(context))
   app.use(benchPageRoutes(context))
+  app.use(examineRoutes(context))
   app.use(recordsPageRoutes(context))
   const matching = shelfMatching(context.store)
   app.use(shelfPageRoutes({ context, matching }))

@@ -46,6 +46,8 @@ export interface NextExamined extends Next {
   expect: Phrase | null
   /** keys of the causes that it tells of, with what each reads as */
   tells: readonly { cause: string; words: Phrase; ifSo: Phrase }[]
+  /** what it reads as where it is none of them; null where each has its own */
+  otherwise: Phrase | null
 }
 
 export interface Examined {
@@ -175,6 +177,7 @@ const plainNext = (what: Phrase, around: Around, mends?: string): NextExamined =
   power: 'none',
   link: linkOf(around),
   expect: null,
+  otherwise: null,
   tells:
     mends === undefined
       ? []
@@ -215,6 +218,7 @@ function proposed({ examination, tells }: Proposal, around: Around): NextExamine
     link: linkOf(around),
     examination: examination.key,
     expect: figureFor(examination.figure, around),
+    otherwise: tells.length === 1 ? often(tells[0]!.cause, prose(tells[0]!.cause.ifNot)) : null,
     tells: tells.map(({ cause }) => ({
       cause: cause.key,
       words: capital(prose(cause.cause)),

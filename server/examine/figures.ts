@@ -94,11 +94,6 @@ const ripple: Worked = (around) => {
   return formula ? say`${formula}. ${frequencies}` : frequencies
 }
 
-const rating: Worked = ofMains(
-  (voltageV) =>
-    say`renewed parts across ${volts(voltageV)} are class X2, from line to earth class Y2, for that AC voltage or more`,
-)
-
 const lampShares = ofMains(
   (voltageV) =>
     say`of ${volts(voltageV)}: over ${volts(seenLimits.lampBrightShare * voltageV, 3)} across the lamp is a short behind it, ${volts(seenLimits.lampHalfShare * voltageV, 3)} to that is half bright, under ${volts(voltageV / 5, 3)} after 1 s is healthy`,
@@ -177,7 +172,6 @@ const worked: Readonly<Record<FigureOf, Worked>> = {
   ripple,
   selector: ofMains((voltageV) => say`it belongs at the position for ${volts(voltageV)}`),
   'volts-per-hertz': flux,
-  'x-rating': rating,
 }
 
 /** The figures to expect, worked out from the case; null where the case does not hold what they need. */

@@ -39,7 +39,6 @@ export const figuresOf = [
   'ripple',
   'selector',
   'volts-per-hertz',
-  'x-rating',
 ] as const
 export type FigureOf = (typeof figuresOf)[number]
 
@@ -56,12 +55,12 @@ export interface Examination extends Sourced {
 /** Looks and measurements that tell causes apart. */
 // biome-ignore format: a row a line
 export const examinations = rows<Examination>()(['key', 'does', 'done', 'trouble', 'figure', 'sources'], [
-  ['look-inside', 'Cover off, look and smell: a cracked filter block, burst disc, domed or wet can, browned resistor, black glue, soft plastic, crust', 'unplugged', 1.5, 'x-rating', [of.practice1]],
+  ['look-inside', 'Cover off, look and smell: a cracked filter block, burst disc, domed or wet can, browned resistor, black glue, soft plastic, crust', 'unplugged', 1.5, null, [of.practice1]],
   ['look-plate', 'Read the plate again and hold it against the mains, the load and the other plates', 'unplugged', 1, 'volts-per-hertz', [of.practice1]],
   ['selector-look', 'Look where the voltage selector stands', 'unplugged', 1, 'selector', [of.practice1]],
   ['fuse-look', 'Take the fuse-link out: resistance end to end, its glass, its print against the holder', 'unplugged', 1, null, [of.practice1]],
   ['pin-to-pin', 'Resistance from plug pin to plug pin with the switch on, the ends of the cord flexed', 'unplugged', 1, 'primary-ohm', [of.practice1]],
-  ['inlet-ohms', 'Resistance across the plug pins, switch off, then on', 'unplugged', 1, 'x-rating', [of.practice1]],
+  ['inlet-ohms', 'Resistance across the plug pins, switch off, then on', 'unplugged', 1, null, [of.practice1]],
   ['cells-look', 'Look at the cells and packs and their contacts', 'unplugged', 1, null, [of.practice1]],
   ['history', 'Ask what happened to it before, and when', 'unplugged', 1, null, [of.practice1]],
   ['leakage-sum', 'Add up the line-to-earth capacitors by their print, of every machine on the device', 'unplugged', 1, 'leakage', [of.practice1]],

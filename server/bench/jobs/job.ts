@@ -1,5 +1,6 @@
 import type { CheckRequest } from '../../chain/case/request.js'
 import type { ToldCheck, ToldFinding, Verdict } from '../../chain/finding.js'
+import type { Found, ReadingSeen } from '../../examine/request.js'
 import type { Step } from '../../plan/firstPowerPlan.js'
 import type { Told as AsTold } from '../../words/tell.js'
 
@@ -140,6 +141,16 @@ export const noObservations: Observations = {
   note: null,
 }
 
+/** What was seen, read and found on the way to a cause. */
+export interface Examined {
+  /** keys of what was seen */
+  seen: string[]
+  /** the last result of each cause */
+  found: Found[]
+  /** read while examining, beside what was read at the steps */
+  readings: ReadingSeen[]
+}
+
 /** One machine on the bench: everything that is kept of it, photos aside. */
 export interface Job {
   name: string
@@ -162,4 +173,6 @@ export interface Job {
   changes?: FactChange[]
   /** stops that nothing in the job tells of any more, as after other words: they hold it like the others */
   held?: Stop[]
+  /** absent where nothing was examined */
+  examined?: Examined
 }

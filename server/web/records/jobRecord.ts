@@ -68,6 +68,7 @@ export function jobRecord(kept: Kept<Job>, photos: readonly Photo[]) {
     parts: body.parts.map(partJson),
     log: body.log.map(logJson),
     changes: (body.changes ?? []).map(changeJson),
+    ...(body.examined && { examined: body.examined }),
     photos: photos.map(photoJson),
     standing: standingJson(state, waits, since),
   }

@@ -385,6 +385,7 @@ export const examineAnswer = z.object({
         link: z.enum(linkOrder),
         examination: text.optional(),
         expect: text.nullable().describe('figures worked out from the case'),
+        otherwise: text.nullable().describe('what it reads as where it is none of what it tells of'),
         tells: z
           .array(z.object({ cause: text, words: text, ifSo: text }))
           .describe('keys for found, with what each reads as'),

@@ -4,6 +4,7 @@ import { outcomes } from '../../chain/finding.js'
 import { topicNames } from '../../chain/index.js'
 import { checkSchema } from '../../facts/check.js'
 import { atHandSchema } from './atHand.js'
+import { foundSchema, readingSchema, seenKey } from './examine.js'
 import { planSchema } from './jobs.js'
 import { line, nameSchema, versionSchema, words } from './record.js'
 import { shelfDeviceSchema, shelfSupplySchema } from './shelf.js'
@@ -163,6 +164,13 @@ const jobBody = {
   ticks: z
     .array(z.strictObject({ ...step, as: z.enum(tickAnswers), words: words(2000).nullable(), ...found }))
     .max(2000)
+    .optional(),
+  examined: z
+    .strictObject({
+      seen: z.array(seenKey).max(20),
+      found: z.array(foundSchema).max(400),
+      readings: z.array(readingSchema).max(400),
+    })
     .optional(),
   causes: z
     .array(z.strictObject({ id: idSchema, at: time, of: line(64).min(1), text: words(2000).min(1) }))

@@ -130,6 +130,16 @@ const observed = some({
   seen: boxes.text('place'),
 })
 
+const examined = {
+  seen: boxes.choice('lamp-bright', 'bang-smoke,tingle', 'nothing-known', ','),
+  yes: boxes.choice('bridge-shorted', 'x-cracked', '__proto__'),
+  no: boxes.choice('chopper-shorted,bridge-shorted', 'x'),
+  done: boxes.choice('bridge-shorted', 'constructor'),
+  read: boxes.choice('lamp:210:V', 'output-1:8.5:V:loaded', 'ripple-1:1e999:V', '::::'),
+  what: boxes.choice('lamp:V', 'output-1:V:warm', 'nothing'),
+  value: boxes.number,
+}
+
 const tables = groups.flatMap(({ tables: of }) => of.map(({ name }) => name))
 
 /** What each page can be sent; a test holds this list against the routes of the app. */
@@ -165,6 +175,9 @@ const pages: Record<string, Kind> = {
   'get /fuse': { query: few(boxesOf(fuseFields), 10) },
   'get /first-power': { query: firstPower },
   'get /checklist': { query: firstPower },
+  'get /examine': { query: few({ ...boxesOf(checkNames), ...examined }, 12) },
+  'get /jobs/:id/examine': {},
+  'post /jobs/:id/examine': { form: some({ ...examined, back: boxes.choice('bridge-shorted', 'x'), once }) },
   'get /reference': { query: some({ q: search }) },
   'get /reference/:name': { query: some({ q: search }) },
   'get /reference/:name.csv': {},

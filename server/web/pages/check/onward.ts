@@ -12,6 +12,8 @@ export interface Onward {
   fuse: string
   firstPower: string
   checklist: string
+  /** where something was seen, or went wrong */
+  examine: string
   /** the check's own query string, to be kept with a job */
   check: string
 }
@@ -40,5 +42,6 @@ export const onward = (request: CheckRequest, response: CheckResponse, address: 
   fuse: fuseAddress(request, response),
   firstPower: `/first-power?${address}`,
   checklist: `/checklist?${address}`,
+  examine: `/examine?${address}`,
   check: address,
 })

@@ -102,6 +102,8 @@ interface FirstPowerResult {
   checkAddress: string
   /** null where no check was entered */
   checklistAddress: string | null
+  /** where something was seen at it */
+  examineAddress: string
   /** the query string to be kept with a job; null where no check was entered */
   keep: string | null
   lamps: Phrase
@@ -493,6 +495,7 @@ function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check
     caseName: caseName(check),
     verdict: verdictWords[assessment.verdict],
     checkAddress: `/?${addressOf(form.state.values)}`,
+    examineAddress: `/examine?${addressOf(form.state.values)}`,
     checklistAddress: form.check.request && `/checklist?${query}`,
     keep: form.check.request && query,
     lamps: joined(plan.lamps.map(lampText), say`; then `),

@@ -1,0 +1,88 @@
+import type { Found, ReadingSeen } from '../../../examine/request.js'
+import { mendedKey } from '../../../examine/request.js'
+import type { FormFault } from '../../parts/formState.js'
+import { foundSchema, readingSchema, seenKey } from '../../schemas/examine.js'
+
+/** What was seen, read and found, as the address holds it. */
+export interface ExamineState {
+  seen: readonly string[]
+  found: readonly Found[]
+  readings: readonly ReadingSeen[]
+}
+
+/** Names in the address beside those of a check. */
+export const examineNames = ['seen', 'yes', 'no', 'done', 'read'] as const
+
+type Sent = Readonly<Record<string, unknown>>
+
+/** A list that was sent once, with commas, or several times, as ticks are. */
+const list = (sent: unknown): string[] => {
+  const all = Array.isArray(sent) ? sent : [sent]
+  return [...new Set(all.flatMap((one) => (typeof one === 'string' ? one.split(',') : [])))].filter((one) => one !== '')
+}
+
+/** "output-1:8.5:V:loaded" */
+function readingOf(text: string): ReadingSeen | null {
+  const [key, value = '', unit, state] = text.split(':')
+  const read = readingSchema.safeParse({
+    key,
+    value: value === '' ? null : Number(value),
+    unit,
+    ...(state && { state }),
+  })
+  return read.success ? read.data : null
+}
+
+const readingText = ({ key, value, unit, state }: ReadingSeen): string =>
+  [key, String(value), unit, ...(state ? [state] : [])].join(':')
+
+/** The most that an address may hold of a list. */
+const mostListed = { seen: 20, found: 200, read: 40 }
+
+/** What an address says; what it holds that nothing is known of is left out and told. */
+export function stateOf(sent: Sent): { state: ExamineState; faults: FormFault[] } {
+  const faults: FormFault[] = []
+  const known = <Value>(name: string, most: number, read: (text: string) => Value | null): Value[] =>
+    list(sent[name])
+      .slice(0, most)
+      .flatMap((text) => {
+        const value = read(text)
+        if (value !== null) return [value]
+        faults.push({
+          name,
+          message: `“${text.slice(0, 40)}” is nothing that is known here; take it out of the address.`,
+        })
+        return []
+      })
+  const found = (name: string, of: (cause: string) => Found): Found[] =>
+    known(name, mostListed.found, (text) => {
+      const read = foundSchema.safeParse(of(text))
+      return read.success ? read.data : null
+    })
+  const state = {
+    seen: known('seen', mostListed.seen, (text) => (seenKey.safeParse(text).success ? text : null)),
+    found: [
+      ...found('no', (cause) => ({ cause, result: 'excluded' })),
+      ...found('yes', (cause) => ({ cause, result: 'confirmed' })),
+      ...found('done', (cause) => ({ cause: mendedKey(cause), result: 'confirmed' })),
+    ],
+    readings: known('read', mostListed.read, readingOf),
+  }
+  return { state, faults }
+}
+
+/** The same as parameters of an address, empty ones left out. */
+export function stateQuery({ seen, found, readings }: ExamineState): [name: string, value: string][] {
+  const last = new Map(found.map((one) => [one.cause, one.result]))
+  const mended = new Set([...last.keys()].filter((key) => key.endsWith(mendedKey(''))))
+  const of = (result: Found['result']): string =>
+    [...last].flatMap(([key, one]) => (one === result && !mended.has(key) ? key : [])).join(',')
+  const all: [string, string][] = [
+    ['seen', seen.join(',')],
+    ['yes', of('confirmed')],
+    ['no', of('excluded')],
+    ['done', [...mended].map((key) => key.slice(0, -mendedKey('').length)).join(',')],
+    ['read', readings.map(readingText).join(',')],
+  ]
+  return all.filter(([, value]) => value !== '')
+}

@@ -1,0 +1,136 @@
+import request from 'supertest'
+import { describe, expect, it } from 'vitest'
+import { testApp } from './testApp.js'
+
+const check = 'country=DE&have=built-in&owntype=switch-mode'
+const plain = (html: string): string => html.replaceAll('\u00a0', ' ')
+
+describe('the page of what to examine', () => {
+  it('asks what was seen, with every observation, where nothing was said', async () => {
+    const { text, status } = await request(testApp().app).get('/examine')
+    expect(status).toBe(200)
+    expect(text).toContain('The lamp stays at full brightness')
+    expect(text).not.toContain('id="next"')
+  })
+
+  it('puts several ticks into one address', async () => {
+    const { status, headers } = await request(testApp().app).get(
+      `/examine?${check}&seen=&seen=lamp-bright&seen=bang-smoke`,
+    )
+    expect(status).toBe(303)
+    expect(decodeURIComponent(headers.location ?? '')).toContain('seen=lamp-bright,bang-smoke')
+  })
+
+  it('shows one examination on top, with a link for each finding', async () => {
+    const { text } = await request(testApp().app).get(`/examine?${check}&seen=lamp-bright`)
+    expect(plain(text)).toContain('diode test on the mains rectifier bridge')
+    expect(text).toContain('seen=lamp-bright&amp;yes=bridge-shorted')
+    expect(text).toContain('seen=lamp-bright&amp;no=bridge-shorted')
+    expect(plain(text)).toContain('√2 · 230 V = 325 V')
+  })
+
+  it('adds a reading to the address, and says beside the box what cannot be read', async () => {
+    const good = await request(testApp().app).get(`/examine?${check}&seen=lamp-half&what=lamp:V&value=215`)
+    expect(good.status).toBe(303)
+    expect(decodeURIComponent(good.headers.location ?? '')).toContain('read=lamp:215:V')
+    const bad = await request(testApp().app).get(`/examine?${check}&seen=lamp-half&what=lamp:V&value=much`)
+    expect(bad.status).toBe(422)
+    expect(bad.text).toContain('id="value-error"')
+  })
+
+  it('names the part with its rating, once its cause is confirmed', async () => {
+    const { text } = await request(testApp().app).get(`/examine?${check}&seen=bang-smoke&yes=x-cracked`)
+    expect(plain(text)).toContain('class X2, for 230 V AC or more')
+    expect(text).toContain('id="parts"')
+  })
+
+  it('says what of an address is not known', async () => {
+    const { status, text } = await request(testApp().app).get('/examine?seen=sparkles')
+    expect(status).toBe(422)
+    expect(text).toContain('sparkles')
+  })
+})
+
+describe('examining in a job', () => {
+  const begun = async () => {
+    const { app } = testApp()
+    const { body } = await request(app)
+      .post('/api/jobs')
+      .send({
+        name: 'Label printer',
+        check: {
+          arrangement: 'built-in',
+          site: { country: 'DE' },
+          supply: {},
+          device: { mains: { technology: 'switch-mode' } },
+        },
+      })
+    const send = (fields: Record<string, string>) =>
+      request(app)
+        .post(`/jobs/${body.id}/examine`)
+        .type('form')
+        .send({ once: crypto.randomUUID(), ...fields })
+    const job = async () => (await request(app).get(`/api/jobs/${body.id}`)).body
+    return { app, id: body.id as string, send, job }
+  }
+
+  it('keeps what was seen and found, in the log too', async () => {
+    const { send, job } = await begun()
+    expect((await send({ seen: 'lamp-bright' })).status).toBe(303)
+    await send({ no: 'bridge-shorted' })
+    const { examined, log } = await job()
+    expect(examined).toMatchObject({ seen: ['lamp-bright'], found: [{ cause: 'bridge-shorted', result: 'excluded' }] })
+    expect(log.map(({ text }: { text: string }) => text)).toEqual([
+      'Seen: The lamp stays at full brightness.',
+      'Examined, excluded: a mains rectifier diode is shorted.',
+    ])
+  })
+
+  it('puts a part that was found bad on the list once, and leaves it there when the result is taken back', async () => {
+    const { send, job } = await begun()
+    await send({ seen: 'bang-smoke' })
+    await send({ yes: 'x-cracked' })
+    await send({ back: 'x-cracked' })
+    await send({ yes: 'x-cracked' })
+    const { parts, examined } = await job()
+    expect(parts.map(({ name, state }: { name: string; state: string }) => [name, state])).toEqual([
+      ['X capacitor', 'wanted'],
+    ])
+    expect(plain(parts[0].note)).toContain('class X2, for 230 V AC or more')
+    expect(examined.found).toHaveLength(1)
+  })
+
+  it('does once what is sent twice', async () => {
+    const { send, job } = await begun()
+    const once = { once: '0123456789abcdef', seen: 'tingle' }
+    await send(once)
+    await send({ seen: 'lamp-dark' })
+    await send(once)
+    expect((await job()).examined.seen).toEqual(['lamp-dark'])
+  })
+
+  it('takes the readings at its steps as seen', async () => {
+    const { app, id } = await begun()
+    await request(app).post(`/api/jobs/${id}/readings`).send({ key: 'inside-whole.lamp-volts', value: 222, unit: 'V' })
+    const { text } = await request(app).get(`/jobs/${id}/examine`)
+    expect(plain(text)).toContain('222 V across the lamp of 230 V')
+    expect(plain(text)).toContain('diode test on the mains rectifier bridge')
+  })
+
+  it('goes out and in again with what was examined', async () => {
+    const { app, send, id } = await begun()
+    await send({ seen: 'lamp-bright' })
+    await send({ yes: 'chopper-shorted' })
+    const { body: file } = await request(app).get('/api/export')
+    const other = testApp().app
+    const answer = await request(other).post('/api/import?apply=1').send(file)
+    expect(answer.status, JSON.stringify(answer.body)).toBe(200)
+    const { body } = await request(other).get(`/api/jobs/${id}`)
+    expect(body.examined.found).toEqual([{ cause: 'chopper-shorted', result: 'confirmed' }])
+  })
+
+  it('refuses a cause that nobody listed', async () => {
+    const { send } = await begun()
+    expect((await send({ yes: 'gremlin' })).status).toBe(422)
+  })
+})
