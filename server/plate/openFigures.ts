@@ -22,6 +22,24 @@ export function hasDutyMark(piece: string): boolean {
 /** How near a figure must be to one that was read to be the same [1]. */
 const same = 0.02
 
+/** A range of volts: bounds between which an output can be set. */
+const range = /(?<![\p{L}\d.,/])(\d+(?:[.,]\d+)?)\s?V?\s?[-–~…÷]\s?(\d+(?:[.,]\d+)?)\s?(?:VOLTS?|V|В)(?![\p{L}\d])/gu
+/** How far the bounds of an output may lie from its voltage and still be its tolerance [1]. */
+const withinTolerance = 0.1
+
+/** Whether an unread piece has bounds to which an output may be set, beyond a tolerance of what was read. */
+export const hasOpenRange = (piece: string, { input, outputs }: LabelReading): boolean =>
+  outputs.length > 0 &&
+  [...foldWord(piece).matchAll(range)].some(([, ...ends]) =>
+    ends
+      .map((digits) => Number((digits ?? '').replace(',', '.')))
+      .some(
+        (value) =>
+          !(input?.voltages ?? []).some(({ min, max }) => value >= min * (1 - same) && value <= max * (1 + same)) &&
+          !outputs.some(({ voltageV }) => Math.abs(value - Math.abs(voltageV)) <= withinTolerance * Math.abs(voltageV)),
+      ),
+  )
+
 /**
  * Whether an unread piece has a figure that what was read does not explain: volts, amperes or hertz that stand nowhere in the reading, watts
  * that are less than the outputs give together or more than a machine takes, a time.

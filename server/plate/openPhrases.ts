@@ -4,7 +4,7 @@ import { foldWord } from './fold.js'
 import { hazardText } from './hazardText.js'
 import type { LabelReading } from './labelReading.js'
 import { lexicon } from './lexicon.js'
-import { hasDutyMark, hasOpenFigure } from './openFigures.js'
+import { hasDutyMark, hasOpenFigure, hasOpenRange } from './openFigures.js'
 import { tellingOf } from './tellingPieces.js'
 import { WordTree } from './wordTree.js'
 
@@ -61,7 +61,8 @@ export function openPhrases(
         (protectionClass === 'II' && /[⏚⏛]/u.test(piece)) ||
         isKind(piece) ||
         tells(piece, reading) ||
-        hasOpenFigure(piece, reading)),
+        hasOpenFigure(piece, reading) ||
+        hasOpenRange(piece, reading)),
   )
 }
 

@@ -453,20 +453,35 @@ class Reader {
       case '-': {
         if (follows.sign) return null
         const volts = Number(last.digits)
-        // "OUTPUT 3 -12V": the number of the output
-        const counts = this.tokens[at - 2]?.type === 'word' && before.length === 1 && !last.unit && ahead === 'V'
-        if (counts && token.spaceBefore && !token.spaceAfter && volts < plateLimits.leastMainsV.value) return null
+        if (this.#countsOutput(at, before, ahead)) return null
         // "5V -12V" and "+5V 1A -12V": a dash set off before and joined after is a minus
         if (token.spaceBefore && !token.spaceAfter && last.unit && volts < plateLimits.leastMainsV.value) return null
         return done('range')
       }
       case '~':
+        // "OUTPUT 6 ~12V" may be set from one to the other
+        if (this.#countsOutput(at, before, ahead) && /^[1-4]$/.test(last.digits ?? '')) return null
         return follows.sign || !this.#isRangeTilde(token, before, follows.number, follows.next, ahead)
           ? null
           : done('range')
       default:
         return null
     }
+  }
+
+  /** "OUTPUT 3 -12V", "OUTPUT 1 ~9V": a figure behind a word, and a sign that is set off from it and joined to the volts. */
+  #countsOutput(at: number, before: readonly NumberToken[], ahead: UnitDimension | undefined): boolean {
+    const sign = this.tokens[at]!
+    const [count, more] = before
+    return (
+      this.tokens[at - 2]?.type === 'word' &&
+      !more &&
+      !count?.unit &&
+      ahead === 'V' &&
+      sign.spaceBefore &&
+      !sign.spaceAfter &&
+      Number(count?.digits) < plateLimits.leastMainsV.value
+    )
   }
 
   #sameUnit(

@@ -657,14 +657,24 @@ class StatementReader {
     }
   }
 
+  /** Bounds stand behind the rated voltage or behind its amperes and watts, with a word such as "ADJ" before them or none. */
   #bindBounds(index: number, nominal: QuantityStatement): void {
-    const [open, bounds] = [this.#list[index + 1], this.#list[index + 2]]
-    if (open?.type !== 'open' || bounds?.type !== 'quantity' || bounds.quantity.dimension !== 'V') return
+    const open = this.#firstFrom(index + 1, (one) => one.type === 'quantity' && one.quantity.dimension !== 'V')
+    if (this.#list[open]?.type !== 'open') return
+    const bounds = this.#list[this.#firstFrom(open + 1, ({ type }) => type === 'other' || type === 'qualifier')]
+    if (bounds?.type !== 'quantity' || bounds.quantity.dimension !== 'V') return
     const { elements, joints } = bounds.quantity
     const [value] = nominal.quantity.elements
     const closes = this.tokens[bounds.quantity.last]
     if (joints[0] !== 'range' || closes?.type !== 'sign' || closes.sign !== ')') return
     if (elements[0]!.value <= value!.value && elements[1]!.value >= value!.value) bounds.excluded = 'part'
+  }
+
+  /** The index of the first statement from one on that is not passed over, of a few. */
+  #firstFrom(index: number, passes: (statement: Statement) => boolean): number {
+    let at = index
+    while (at < index + 3 && this.#list[at] && passes(this.#list[at]!)) at += 1
+    return at
   }
 
   /** Voltages joined by "&" or a word for "and", and the index of the statement after them. */

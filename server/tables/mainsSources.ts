@@ -1,4 +1,4 @@
-import { commonPractice, published } from './source.js'
+import { commonPractice, fromMemory, published } from './source.js'
 import type { Sourced } from './sourced.js'
 import { rows, table } from './table.js'
 
@@ -21,7 +21,14 @@ export interface MainsSourceRow extends Sourced {
   readonly says: string
   readonly wrong: string
   readonly wants: string
+  /** whether both conductors stand at a voltage to earth: a single-pole switch, fuse-link or lamp leaves one of them on the inside */
+  readonly bothLive: (typeof bothLiveWords)[number]
+  /** whether a residual-current device before it opens for a fault to earth behind it */
+  readonly residual: (typeof residualWords)[number]
 }
+
+const bothLiveWords = ['no', 'perhaps', 'yes'] as const
+const residualWords = ['acts', 'may not act', 'does not act'] as const
 
 const twoConductors = published(
   'Forum answers of electricians on European appliances at 240 V outlets of North America',
@@ -52,16 +59,21 @@ const practice = commonPractice(
   'transformers and motors run hotter on them, capacitor droppers overheat, a rectifier sees a lower crest',
 )
 
+const floating = fromMemory(
+  'Inverters and their earth',
+  'the outlet of many small ones is joined to no earth, that of others to the middle or to one side: its manual says which',
+)
+
 /** Sources other than a live conductor and a neutral of the wall: what goes wrong, and what they want. */
 // biome-ignore format: a row a line
-export const mainsSourceRows = rows<MainsSourceRow>()(['source', 'says', 'wrong', 'wants', 'sources'], [
-  ['two-live', 'two live conductors', 'What a neutral would be stands at half the voltage to earth: a single-pole switch or fuse-link leaves one live conductor on the whole inside.', 'A switch and an overcurrent device in both conductors; the plug pulled, not only the switch.', [twoConductors]],
-  ['isolating-transformer', 'an isolating transformer', 'A residual-current device before it sees nothing behind it. The first fault only makes it an earthed supply again; the second can kill. It takes away neither the shock across its two conductors nor stored charge.', 'One machine alone on it, its case joined to nothing else.', [isolating]],
-  ['site-transformer', 'a site transformer with its middle earthed', 'Both conductors are live, half the voltage to earth: a single-pole switch or fuse-link of the machine leaves the other on the inside. Many are rated for minutes.', 'A switch and an overcurrent device in both conductors; for hours no more than half of its rating. Nobody joins one end to earth to make a neutral: that shorts half of the winding.', [siteTransformers]],
-  ['shaver-outlet', 'a shaver outlet', 'It gives 20 VA to 50 VA, up to 275 V with nothing connected, and opens when it is warm; some have no transformer at all.', 'Another outlet: this one is for shavers alone.', [shavers]],
-  ['inverter-stepped', 'an inverter that gives steps instead of a sine', 'Transformers and motors run hotter and hum, clocks and dimmers go wrong, and a rectifier gets a lower crest.', 'An inverter with a sine for anything with a transformer, a motor or a clock.', [stepped, practice]],
-  ['inverter-sine', 'an inverter with a sine', 'It switches off within milliseconds where a start asks for more than its peak rating.', 'A peak rating of at least what the machine asks for at its start.', [stepped]],
-  ['generator', 'a generator', 'Voltage and frequency sag under load and run away without; its windings may float, so that both conductors are live and a residual-current device may not act.', 'Voltage and frequency measured with another load on it before the machine is plugged in, and its bond and earth as its maker says.', [generators]],
+export const mainsSourceRows = rows<MainsSourceRow>()(['source', 'says', 'wrong', 'wants', 'bothLive', 'residual', 'sources'], [
+  ['two-live', 'two live conductors', 'What a neutral would be stands at half the voltage to earth: a single-pole switch or fuse-link leaves one live conductor on the whole inside.', 'A switch and an overcurrent device in both conductors; the plug pulled, not only the switch.', 'yes', 'acts', [twoConductors]],
+  ['isolating-transformer', 'an isolating transformer', 'A residual-current device before it sees nothing behind it. The first fault only makes it an earthed supply again; the second can kill. It takes away neither the shock across its two conductors nor stored charge.', 'One machine alone on it, its case joined to nothing else.', 'perhaps', 'does not act', [isolating]],
+  ['site-transformer', 'a site transformer with its middle earthed', 'Both conductors are live, half the voltage to earth: a single-pole switch or fuse-link of the machine leaves the other on the inside. Many are rated for minutes.', 'A switch and an overcurrent device in both conductors; for hours no more than half of its rating. Nobody joins one end to earth to make a neutral: that shorts half of the winding.', 'yes', 'does not act', [siteTransformers]],
+  ['shaver-outlet', 'a shaver outlet', 'It gives 20 VA to 50 VA, up to 275 V with nothing connected, and opens when it is warm; some have no transformer at all.', 'Another outlet: this one is for shavers alone.', 'perhaps', 'does not act', [shavers]],
+  ['inverter-stepped', 'an inverter that gives steps instead of a sine', 'Transformers and motors run hotter and hum, clocks and dimmers go wrong, and a rectifier gets a lower crest.', 'An inverter with a sine for anything with a transformer, a motor or a clock.', 'perhaps', 'may not act', [stepped, practice, floating]],
+  ['inverter-sine', 'an inverter with a sine', 'It switches off within milliseconds where a start asks for more than its peak rating.', 'A peak rating of at least what the machine asks for at its start.', 'perhaps', 'may not act', [stepped, floating]],
+  ['generator', 'a generator', 'Voltage and frequency sag under load and run away without; its windings may float, so that both conductors are live and a residual-current device may not act.', 'Voltage and frequency measured with another load on it before the machine is plugged in, and its bond and earth as its maker says.', 'perhaps', 'may not act', [generators]],
 ])
 
 export const mainsSourcesTable = table({
@@ -75,5 +87,7 @@ export const mainsSourcesTable = table({
     { key: 'says', title: 'In words' },
     { key: 'wrong', title: 'What goes wrong' },
     { key: 'wants', title: 'What it wants' },
+    { key: 'bothLive', title: 'Both conductors live', oneOf: bothLiveWords },
+    { key: 'residual', title: 'Residual-current device before it', oneOf: residualWords },
   ],
 })

@@ -101,3 +101,21 @@ describe('converter', () => {
     ).toEqual([])
   })
 })
+
+describe('a converter and the flux of a transformer behind it', () => {
+  // the converter keeps the 50 Hz of the place: r = (V / 50) / (120 / 60) = V / 100
+  it.each([
+    [100, 'clear', /1 times the plate’s flux/],
+    [110, 'caution', /1\.1 times the plate’s flux/],
+    [120, 'stop', /1\.2 times the plate’s flux/],
+  ] as const)('%d V of it, for 120 V 60 Hz: %s', (outputV, outcome, title) => {
+    const request = changed({
+      supply: { technology: 'transformer', input: { voltages: [{ min: 120, max: 120 }], frequenciesHz: [60] } },
+      converter: { kind: 'isolating', outputV, ratedVA: 300 },
+    })
+    const finding = onlyFinding('mains-frequency', request)
+    expect(finding.outcome).toBe(outcome)
+    expect(finding.title).toMatch(title)
+    expect(finding.working.join()).toMatch(/r = 1 at .* = 100/)
+  })
+})

@@ -58,6 +58,7 @@ describe('phrases that matter unread', () => {
     ['OUTPUT 12V⎓ 1A\nНЕ ДЛЯ РАДИО', 'НЕ ДЛЯ РАДИО'],
     ['OUTPUT 12V⎓ 1A\n禁止改造', '禁止改造'],
     ['OUTPUT 12V⎓ 2A\n18W', '18W'],
+    ['OUTPUT 24V⎓ 2A (20-28V)', '20-28V'],
     ['OUTPUT 12V⎓ 1A\n(5 SEC)', '5 SEC'],
     ['OUTPUT 12V⎓ 1A\nCOMMON', 'COMMON'],
     ['OUTPUT 12V⎓ 1A\nHOT', 'HOT'],
@@ -76,6 +77,7 @@ describe('phrases that matter unread', () => {
   it.each([
     // what was read explains it
     ['INPUT 230V~ 50Hz OUTPUT 12V⎓ 2A\nPOWER ADAPTER 12V 24W'],
+    ['OUTPUT 12V⎓ 3A (11.4-12.6V)'],
     ['OUTPUT 12V⎓ 1A\nSERIAL NO 4007'],
     ['OUTPUT 12V⎓ 1A\nMODEL NO. AX 7'],
     ['OUTPUT 12V⎓ 1A\nDO NOT DISPOSE'],

@@ -36,6 +36,16 @@ describe('how far a word or a sign reaches', () => {
       { out: '-12 dc 0.3A, 12 1A' },
     ],
     ['a hyphen alone is no minus', '- 12V 0.3A', { out: '12 0.3A' }],
+    // the figure behind the word counts the outputs, where the tilde belongs to the volts
+    ['a tilde joined to the volts behind the number of an output', 'OUTPUT 1 ~9V 1A', { out: '9 ac 1A' }],
+    [
+      'the same with a second output behind it',
+      'INPUT 230V~ 50Hz OUTPUT 1 ~9V 1A OUTPUT 2 12V DC 2A',
+      { out: '9 ac 1A, 12 dc 2A' },
+    ],
+    ['the same in another language', 'AUSGANG 1 ~9V 1A', { out: '9 ac 1A' }],
+    ['a tilde joined to both sides is a range', 'OUTPUT 3~9V 1A', { out: '3..9 1A' }],
+    ['so is one behind more than there are outputs', 'OUTPUT 6 ~12V 1A', { out: '6..12 1A' }],
     ['an equals sign behind the number of an output says nothing of its kind', 'OUTPUT 1=9V~ 1A', { out: '9 ac 1A' }],
   ])('%s', (_name, text, expected) => {
     expect(figures(text)).toMatchObject(expected)
@@ -46,6 +56,12 @@ describe('figures that repeat or bound others', () => {
   it.each([
     ['watts of two outputs together name no third and fourth', '5V 3A\n12V 2A\n5/12V 30W', '5 3A, 12 2A'],
     ['bounds in brackets', '24V (22-28V) 2A', '24 2A'],
+    ['bounds in brackets behind its amperes', 'OUTPUT 24V 2A (22-28V)', '24 2A'],
+    ['bounds behind amperes, with the unit twice', 'OUTPUT 13.8V 3A (13.2V-14.2V)', '13.8 3A'],
+    ['bounds behind amperes, with a word', 'OUTPUT 24V 2A (ADJ 22-28V)', '24 2A'],
+    ['bounds behind watts', 'OUTPUT 24V 48W (22-28V)', '24'],
+    ['bounds of the second of two outputs', 'OUTPUT 12V 2A 24V 1A (22-28V)', '12 2A, 24 1A'],
+    ['another voltage behind amperes is another output', 'OUTPUT 12V 2A (5V 1A)', '12 2A, 5 1A'],
     ['bounds with the middle between them', '24V (22-24-28V) 2A', '24 2A'],
     ['bounds round two rated voltages', '24V/48V (22-56V)', '24, 48'],
     ['a plus beside either kind says neither', '+12V AC/DC 1A', '12 1A'],

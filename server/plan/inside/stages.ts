@@ -9,8 +9,9 @@ import { joined, type Phrase, say } from '../../words/phrase.js'
 import { amperes, decimal, duration, volts, watts } from '../../words/quantity.js'
 import type { Figure, FirstPowerStage, StageName, Step } from '../firstPowerPlan.js'
 import { type BehindLamp, behindLamp, idleBehind, lampBand, lampText, onLamps, seenAs } from '../stages/behindLamp.js'
-import { lampWiring, noConverter, noIsolation, storedCharge, withoutLamp } from '../stages/cautions.js'
+import { noConverter, noIsolation, storedCharge, withoutLamp } from '../stages/cautions.js'
 import { type LampUse, type PlanFacts, standing } from '../stages/facts.js'
+import { lampCircuit, sourceStep } from '../stages/fedBy.js'
 import { meterOnLamp } from '../stages/meterOnLamp.js'
 import { outletOf } from '../stages/outlet.js'
 import { beforeReach, figure, stepOn } from '../stages/step.js'
@@ -167,17 +168,8 @@ function strippedSteps(facts: PlanFacts, lamp: LampUse | null, idle: BehindLamp 
         caution: noConverter,
       },
     ),
-    step(
-      'inside-stripped.lamp-circuit',
-      say`Have the lamp circuit ready, its switch and lamp in the line conductor: ${lampText(lamp)}.`,
-      {
-        expect: say`a circuit built and checked under local codes, with earth straight through`,
-        stopIf: say`it is not certain which conductor is the line`,
-        link: 'source',
-        who: 'qualified',
-        caution: lampWiring,
-      },
-    ),
+    lampCircuit('inside-stripped', facts, lamp),
+    ...sourceStep('inside-stripped', facts),
     meterOnLamp('inside-stripped', facts),
     step(
       'inside-stripped.switch-on',
@@ -278,6 +270,7 @@ function wholeSteps(facts: PlanFacts, lamp: LampUse | null, found: BehindLamp | 
         who: 'qualified',
       },
     ),
+    ...sourceStep('inside-whole', facts),
     step('inside-whole.switch-on', say`Behind ${lampText(lamp)}: plug in, switch on, hands off, watch for ${wait}.`, {
       expect: found ? say`${seenAs(found.glow)} at most, once what turns has started` : say`dimming`,
       stopIf: say`bright and still after ${wait}, brighter, or a smell: unplug, and take the last part off again`,
@@ -340,6 +333,7 @@ function fullSteps(facts: PlanFacts, currentA: number | null): Step[] {
         lampOut: true,
       },
     ),
+    ...sourceStep('inside-full', facts),
     step(
       'inside-full.on',
       say`Plug in, stand at the plug, and watch for ${duration(settleTimes.aloneS)}; then ${joined(

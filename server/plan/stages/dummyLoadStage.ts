@@ -7,6 +7,7 @@ import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { type BehindLamp, behindLamp, lampText } from './behindLamp.js'
 import { hotLoad, noIsolation, storedCharge, withoutLamp } from './cautions.js'
 import type { PlanFacts } from './facts.js'
+import { sourceStep } from './fedBy.js'
 import { outletOf } from './outlet.js'
 import type { RailPlan } from './rails.js'
 import { figure, step } from './step.js'
@@ -112,6 +113,7 @@ function steps(facts: PlanFacts, loaded: readonly Loaded[]): Step[] {
         stopIf: say`a lead could slip and bridge two contacts`,
       },
     ),
+    ...sourceStep('dummy-load', facts),
     ...loadPoints.fractions.flatMap((share, index) => pointSteps(facts, loaded, share, index, several)),
     step(
       'dummy-load.off',

@@ -49,6 +49,8 @@ export interface PlanFacts {
   options: FirstPowerOptions
   supply: PreparedSupply
   device: PreparedDevice
+  /** what stands behind the socket; null: not stated, taken as the wall */
+  source: PreparedSite['source']
   /** what reaches the supply; null where it is not known or not one system */
   reach: (Reach & { voltageV: number; frequencyHz: number }) | null
   technology: 'switch-mode' | 'transformer' | null
@@ -121,6 +123,7 @@ export function factsOf(of: Case, assessment: CheckResponse, options: FirstPower
     options,
     supply,
     device,
+    source: of.site.source,
     reach,
     technology,
     regulated,

@@ -5,9 +5,10 @@ import { fallenShare, flashOver, settleTimes } from '../../tables/firstPower.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
 import { duration, volts } from '../../words/quantity.js'
 import type { Step } from '../firstPowerPlan.js'
-import { type BehindLamp, lampBand, lampText, seenAs } from './behindLamp.js'
-import { behindIsolating, lampWiring, noConverter, noIsolation, storedCharge } from './cautions.js'
+import { type BehindLamp, lampBand, seenAs } from './behindLamp.js'
+import { behindIsolating, noConverter, noIsolation, storedCharge } from './cautions.js'
 import { type LampUse, mainsBand, type PlanFacts } from './facts.js'
+import { lampCircuit, sourceStep } from './fedBy.js'
 import { leastLoads } from './leastLoads.js'
 import { meterOnLamp } from './meterOnLamp.js'
 import type { RailPlan } from './rails.js'
@@ -50,17 +51,8 @@ function beforePower(facts: PlanFacts, lamp: LampUse | null, loaded: boolean): S
           ),
         ]
       : []),
-    step(
-      'supply-alone.lamp-circuit',
-      say`Have the lamp circuit ready, its switch and lamp in the line conductor: ${lampText(lamp)}.`,
-      {
-        expect: say`a circuit built and checked under local codes, with earth straight through`,
-        stopIf: say`it is not certain which conductor is the line`,
-        link: 'source',
-        who: 'qualified',
-        caution: lampWiring,
-      },
-    ),
+    lampCircuit('supply-alone', facts, lamp),
+    ...sourceStep('supply-alone', facts),
     ...(facts.classI === false
       ? []
       : [

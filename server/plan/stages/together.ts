@@ -13,6 +13,7 @@ import { type BehindLamp, behindLamp, lampBand, lampText, onLamps, seenAs } from
 import { readsShort } from './benchStage.js'
 import { noIsolation, oldBatteries, reversed, storedCharge } from './cautions.js'
 import { type PlanFacts, standing } from './facts.js'
+import { sourceStep } from './fedBy.js'
 import { meterOnLamp } from './meterOnLamp.js'
 import { type RailPlan, toleranceOf } from './rails.js'
 import { beforeReach, figure, stepOn } from './step.js'
@@ -188,6 +189,7 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
       caution: dc ? reversed : null,
     }),
     meterOnLamp('together', facts),
+    ...sourceStep('together', facts),
     step(
       'together.switch-on',
       say`Plug in, switch on, hands off, watch lamp and machine for ${wait}: behind ${lampText(facts.loadLamp)}.`,
