@@ -103,7 +103,7 @@ export function jobFactsRoutes({ store, now }: Context): Router {
       return page(request, response, { at: asked ?? named ?? 'supply', typed, ...rest })
     }
     try {
-      response.redirect(303, onwards(await change(request, next), seen === null ? 'next' : 'check'))
+      response.redirect(303, onwards(await change(request, next), seen === null ? 'next' : 'answer'))
     } catch (error) {
       if (error instanceof Meanwhile) return again({ meanwhile: error.boxes, status: 409 })
       if (error instanceof StorageFault) return again({ notSaved: error.message, status: error.status })
@@ -115,7 +115,7 @@ export function jobFactsRoutes({ store, now }: Context): Router {
   router.post('/jobs/:id/changes/:changeId/undo', async (request, response) => {
     const changeId = String(request.params.changeId)
     const mark = { id: entryId(onceField(request), idOf(request), 'undo', changeId), at: now() }
-    response.redirect(303, onwards(await change(request, (job) => undone(job, changeId, mark)), 'check'))
+    response.redirect(303, onwards(await change(request, (job) => undone(job, changeId, mark)), 'answer'))
   })
   return router
 }

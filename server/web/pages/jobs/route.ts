@@ -508,7 +508,7 @@ export function jobsPageRoutes(context: Context): Router {
       await rejudgePage(request, response, true)
       return
     }
-    response.redirect(303, `/jobs/${id(request)}#check`)
+    response.redirect(303, `/jobs/${id(request)}#answer`)
   })
 
   router.post('/jobs/:id/delete', async (request, response) => {
