@@ -1,4 +1,5 @@
 import type { Hands, Power } from '../chain/action.js'
+import type { Link } from '../facts/fact.js'
 import type { FirstPowerPlan, Step, ToldPlan } from './firstPowerPlan.js'
 
 /** Who did what a step says, as it was written before hands were a field of their own. */
@@ -18,6 +19,13 @@ const oldPower: readonly (readonly [RegExp, Power])[] = [
 export const powerAt = (key: string): Power | undefined =>
   oldPower.find(([keys]) => keys.test(key))?.[1] ?? (known.test(key) ? 'none' : undefined)
 
+/** The part of the chain that a step is about, by its key: for steps that were kept before that was a field. */
+export function linkAt(key: string): Link {
+  if (key.includes('earth')) return 'cord'
+  if (/mains|lamp|selector/.test(key)) return 'source'
+  return key.startsWith('bench-supply.') ? 'machine' : 'supply'
+}
+
 /** Keys of the plans and lists of this program. */
 const known = /^(before|look|gate|supply-alone|dummy-load|bench-supply|together|full|done)\./
 
@@ -26,7 +34,7 @@ type OldStep = Omit<ToldStep, 'link' | 'power' | 'who'> & Partial<Pick<Step, 'li
 
 const broughtUp = (step: OldStep): ToldStep => ({
   ...step,
-  link: step.link ?? (step.key.startsWith('bench-supply.') ? 'machine' : 'supply'),
+  link: step.link ?? linkAt(step.key),
   who: oldHands[step.who] ?? (step.who === 'qualified' ? 'qualified' : 'you'),
   power: step.power ?? powerAt(step.key) ?? 'none',
 })

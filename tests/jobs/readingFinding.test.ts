@@ -2,23 +2,27 @@ import { describe, expect, it } from 'vitest'
 import type { ReadingLimits } from '../../server/bench/jobs/job.js'
 import { inUnit, readingFinding } from '../../server/bench/jobs/readingFinding.js'
 import type { TopicName } from '../../server/chain/finding.js'
+import type { Link } from '../../server/facts/fact.js'
 
 const limits = (unit: string, low: number | null, high: number | null, stopIf: string | null = null): ReadingLimits =>
   ({ text: 'Measure.', unit, low, high, stopIf }) as ReadingLimits
 
 describe('a reading of the bench', () => {
-  it.each<[key: string, unit: string, topic: TopicName]>([
-    ['supply-alone.earth', 'Ω', 'earthing'],
-    ['first-look.earth-continuity', 'mΩ', 'earthing'],
-    ['machine.input-resistance', 'Ω', 'output-current'],
-    ['machine.input-resistance', 'kohm', 'output-current'],
-    ['machine.current', 'mA', 'output-current'],
-    ['machine.power', 'W', 'output-current'],
-    ['supply-alone.mains', 'V', 'mains-voltage'],
-    ['supply-alone.off-load-1', 'V', 'output-voltage'],
-    ['supply-alone.ripple-1', 'mV', 'output-voltage'],
-  ])('%s in %s is about %s', (key, unit, topic) => {
-    expect(readingFinding({ key, value: 1, unit }, null).topic).toBe(topic)
+  it.each<[link: Link, unit: string, topic: TopicName]>([
+    ['cord', 'Ω', 'earthing'],
+    ['cord', 'mΩ', 'earthing'],
+    ['inlet', 'MΩ', 'isolation'],
+    ['machine', 'Ω', 'output-current'],
+    ['machine', 'kohm', 'output-current'],
+    ['machine', 'mA', 'output-current'],
+    ['machine', 'W', 'output-current'],
+    ['source', 'V', 'mains-voltage'],
+    ['supply', 'V', 'output-voltage'],
+    ['supply', 'mV', 'output-voltage'],
+    ['plug', 'mm', 'dc-plug'],
+  ])('of the %s in %s is about %s', (link, unit, topic) => {
+    const step = { ...limits(unit, 0, 2), link }
+    expect(readingFinding({ key: 'x', value: 1, unit }, step).topic).toBe(topic)
   })
 
   it.each([

@@ -13,7 +13,7 @@ export interface Assessment extends ToldCheck {
 
 /** What a reading is held against: a step of the plan, as far as readings need it. */
 export type ReadingLimits = Pick<AsTold<Step>, 'key' | 'text' | 'unit' | 'low' | 'high' | 'stopIf'> &
-  Partial<Pick<AsTold<Step>, 'strict' | 'notAbove' | 'power'>>
+  Partial<Pick<AsTold<Step>, 'strict' | 'notAbove' | 'power' | 'link'>>
 
 /** Taken back by a person, who says why; it stays where it stands, and counts no more. */
 export interface Withdrawn {

@@ -128,7 +128,7 @@ export function addTick(job: Job, { key, as, words }: Pick<Tick, 'key' | 'as' | 
   if (holds(ticks, id)) return job
   refuseFull(ticks, 'steps', 'key')
   const limits = limitsFor(job, key)
-  const tick: Tick = { id, key, as, words, ...stamped(mark), finding: seenFinding({ key, as, words }, limits) }
+  const tick: Tick = { id, key, as, words, ...stamped(mark), finding: seenFinding({ as, words }, limits) }
   if (as === 'as-expected') {
     if (limits) refuseUnread(limits)
     if (key === testedBy && !words?.trim())

@@ -1,4 +1,4 @@
-import { powerAt } from '../../plan/keptPlan.js'
+import { linkAt, powerAt } from '../../plan/keptPlan.js'
 import { plugPinLimit } from '../../tables/capacitors.js'
 import type { Job, ReadingLimits } from './job.js'
 
@@ -18,10 +18,10 @@ const isOpen = ({ low, high }: ReadingLimits): boolean => low === null && high =
 function broughtUp(row: ReadingLimits): ReadingLimits {
   const { key, unit } = row
   const power = row.power ?? powerAt(key)
-  const powered = power === undefined ? {} : { power }
+  const held = { link: row.link ?? linkAt(key), ...(power !== undefined && { power }) }
   const added = row.power === undefined ? later.find(([keys]) => keys.test(key))?.[1](key) : undefined
-  if (!added || unit === null || (added.low !== undefined && !isOpen(row))) return { ...row, ...powered }
-  return { ...row, ...added, stopIf: row.stopIf ?? added.stopIf ?? null, ...powered }
+  if (!added || unit === null || (added.low !== undefined && !isOpen(row))) return { ...row, ...held }
+  return { ...row, ...added, stopIf: row.stopIf ?? added.stopIf ?? null, ...held }
 }
 
 /** The limits of a job's steps, of a job of any version of the program. */

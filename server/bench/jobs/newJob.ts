@@ -1,5 +1,6 @@
 import type { Power } from '../../chain/action.js'
 import type { CheckRequest } from '../../chain/case/request.js'
+import type { Link } from '../../facts/fact.js'
 import type { ToldPlan } from '../../plan/firstPowerPlan.js'
 import { type Assessment, type Job, noObservations, type ReadingLimits } from './job.js'
 
@@ -19,6 +20,7 @@ export interface SentPlan {
               strict?: true | null | undefined
               notAbove?: string | null | undefined
               power?: Power | null | undefined
+              link?: Link | null | undefined
             }[]
           | null
           | undefined
@@ -30,7 +32,7 @@ export interface SentPlan {
 /** What readings are held against: the steps of every stage that is not left out; of a key met twice, its first step. */
 export function limitsOf(plan: SentPlan | ToldPlan | null): ReadingLimits[] {
   const steps = (plan?.stages ?? []).filter(({ leftOut }) => leftOut == null).flatMap((stage) => stage.steps ?? [])
-  const limits = steps.map(({ key, text, unit, low, high, stopIf, strict, notAbove, power }) => ({
+  const limits = steps.map(({ key, text, unit, low, high, stopIf, strict, notAbove, power, link }) => ({
     key,
     text: text ?? key,
     unit: unit ?? null,
@@ -40,6 +42,7 @@ export function limitsOf(plan: SentPlan | ToldPlan | null): ReadingLimits[] {
     ...(strict && { strict }),
     ...(notAbove != null && { notAbove }),
     ...(power != null && { power }),
+    ...(link != null && { link }),
   }))
   return [...new Map(limits.toReversed().map((row) => [row.key, row])).values()].reverse()
 }

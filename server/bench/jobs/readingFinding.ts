@@ -1,10 +1,11 @@
-import type { Finding, ToldFinding, TopicName } from '../../chain/finding.js'
+import type { Finding, ToldFinding } from '../../chain/finding.js'
 import { heldAgainst, type Limits } from '../../plan/limits.js'
 import { commonPractice } from '../../tables/source.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { plain, quantity, quantityRange } from '../../words/quantity.js'
 import { tell } from '../../words/tell.js'
 import type { ReadingLimits } from './job.js'
+import { topicAt } from './topicAt.js'
 
 const prefixes: Record<string, number> = { '': 1, n: 1e-9, µ: 1e-6, μ: 1e-6, u: 1e-6, m: 1e-3, k: 1e3, M: 1e6, G: 1e9 }
 
@@ -34,17 +35,6 @@ export function inUnit(value: number, given: string, wanted: string): number | n
     if (factor !== undefined) return (value * factor) / toFactor
   }
   return null
-}
-
-/**
- * The link of the power chain that a reading tells about: volts of the mains or the lamp, ohms of an earth, amperes,
- * watts and ohms across the machine's input, else the voltage of a rail.
- */
-function topicOf(key: string, unit: string): TopicName {
-  const measures = spelling(unit)
-  if (measures.endsWith('Ω')) return /earth/.test(key) ? 'earthing' : 'output-current'
-  if (/(A|W)$/.test(measures)) return 'output-current'
-  return measures.endsWith('V') && /mains|lamp|selector/.test(key) ? 'mains-voltage' : 'output-voltage'
 }
 
 const limitsSource = commonPractice(
@@ -113,7 +103,7 @@ const broken: Record<'too low' | 'too high' | 'risen', Phrase> = {
  */
 export function readingFinding(given: Given, limits: ReadingLimits | null, before: number | null = null): ToldFinding {
   const { key, unit } = given
-  const topic = topicOf(key, unit)
+  const topic = topicAt(limits?.link, spelling(unit))
   const read = readText(given)
   const rest = { topic, actions: [], sources: [limitsSource] }
   if (limits === null)

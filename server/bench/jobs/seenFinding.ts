@@ -1,31 +1,30 @@
-import type { ToldFinding, TopicName } from '../../chain/finding.js'
+import type { ToldFinding } from '../../chain/finding.js'
 import { alarmIn } from '../../plan/alarm.js'
 import { commonPractice } from '../../tables/source.js'
 import { say } from '../../words/phrase.js'
 import { tell } from '../../words/tell.js'
 import type { ReadingLimits, Tick } from './job.js'
 import { firstOfAll } from './readingFinding.js'
+import { topicAt } from './topicAt.js'
 
 const seenSource = commonPractice(
   'What is seen, heard and smelt at the bench',
   'a word that tells of burning, arcing, bursting, leaking or a shock is a stop until its cause is known; see the table of such words',
 )
 
-/** The link a step without a number tells about. */
-const topicOf = (key: string): TopicName =>
-  /earth/.test(key) ? 'earthing' : /polarity|order/.test(key) ? 'polarity' : 'output-current'
-
 /**
  * What a step without a number means, once it was done: as it should be, or a stop, by what was answered or by what was written.
  *
  * @param step  null where the plan has no such step
  */
-export function seenFinding(
-  { key, as, words }: Pick<Tick, 'key' | 'as' | 'words'>,
-  step: ReadingLimits | null,
-): ToldFinding {
+export function seenFinding({ as, words }: Pick<Tick, 'as' | 'words'>, step: ReadingLimits | null): ToldFinding {
   const alarm = words === null ? null : alarmIn(words)
-  const rest = { topic: topicOf(key), actions: [], sources: [seenSource], working: step ? [step.text] : [] }
+  const rest = {
+    topic: topicAt(step?.link, null),
+    actions: [],
+    sources: [seenSource],
+    working: step ? [step.text] : [],
+  }
   if (as === 'as-expected' && alarm === null)
     return tell({
       ...rest,

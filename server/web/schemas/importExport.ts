@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { partStates, tickAnswers } from '../../bench/jobs/job.js'
+import { linkOrder } from '../../chain/chainLinks.js'
 import { outcomes } from '../../chain/finding.js'
 import { topicNames } from '../../chain/index.js'
 import { checkSchema } from '../../facts/check.js'
@@ -85,6 +86,7 @@ const jobBody = {
         strict: z.literal(true).optional(),
         notAbove: line(120).optional(),
         power: z.enum(['none', 'low-voltage', 'mains']).optional(),
+        link: z.enum(linkOrder).optional(),
       }),
     )
     .max(4000),

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { partStates, tickAnswers } from '../../bench/jobs/job.js'
 import { standingStates } from '../../bench/jobs/standing.js'
+import { linkOrder } from '../../chain/chainLinks.js'
 import { checkSchema } from '../../facts/check.js'
 import { line, listQuerySchema, nameSchema, noteSchema, versionSchema, words } from './record.js'
 
@@ -17,6 +18,7 @@ const stepSchema = z.looseObject({
   strict: z.literal(true).nullish(),
   notAbove: line(120).nullish(),
   power: z.enum(['none', 'low-voltage', 'mains']).nullish(),
+  link: z.enum(linkOrder).nullish(),
 })
 
 /** A plan as the first-power calls answer it, or a part of one. */

@@ -70,8 +70,8 @@ const empty: FormState = { values: {}, errors: {}, shown: {}, read: {} }
 
 /** What the phone needs of a step to judge it, with what was read last at the step that it may not exceed. */
 function judgedBy(job: Job, line: NumberedLine): ReadingLimits & { before: number | null } {
-  const { key, unit, low, high, strict, notAbove, power } = line
-  const limits = limitsFor(job, key) ?? { key, text: '', unit, low, high, stopIf: null, strict, notAbove, power }
+  const { key, unit, low, high, strict, notAbove, power, link } = line
+  const limits = limitsFor(job, key) ?? { key, text: '', unit, low, high, stopIf: null, strict, notAbove, power, link }
   const last = latestReadings(job.readings).find((reading) => reading.key === limits.notAbove)
   const before = last?.value == null || limits.unit === null ? null : inUnit(last.value, last.unit, limits.unit)
   return { ...limits, before }
