@@ -7,6 +7,7 @@ import { handleErrors, notFound } from './web/errorPages.js'
 import { passphraseAccess, requirePassphrase } from './web/guards/access.js'
 import { contentPolicy } from './web/guards/contentPolicy.js'
 import { knownHost } from './web/guards/knownHost.js'
+import { oneAddress } from './web/guards/oneAddress.js'
 import { rateLimits } from './web/guards/rateLimits.js'
 import { refusePrototypeKeys } from './web/guards/refusePrototypeKeys.js'
 import { sameOrigin } from './web/guards/sameOrigin.js'
@@ -43,6 +44,7 @@ export function createApp(context: Context): Express {
   app.use(requestLog(context.logger))
   app.use(contentPolicy())
   app.use(knownHost(context.config))
+  app.use(oneAddress)
   app.use(compression())
   app.get('/static/judge.js', judgeScriptFile())
   app.use('/static', staticFiles())

@@ -195,7 +195,7 @@
 
   /** keeps page, script and style for when there is no network */
   const remember = async () => {
-    if (!('serviceWorker' in navigator) || !navigator.onLine) return
+    if (!('serviceWorker' in navigator) || !navigator.onLine || document.documentElement.dataset.address) return
     const files = [...document.querySelectorAll('link[href^="/static/"], script[src^="/static/"]')].map(
       ({ href, src }) => href || src,
     )
@@ -290,7 +290,9 @@
   document.addEventListener('click', pressed)
   document.addEventListener('click', writing)
   document.addEventListener('submit', ({ target }) => {
-    if (target.closest('#bench') && target.dataset.keep !== 'photo') draw(null, target.dataset.keep === 'reading')
+    if (!target.closest('#bench') || target.dataset.keep === 'photo') return
+    draw(null, target.dataset.keep === 'reading')
+    if (target.dataset.keep === 'cause') scrollTo(0, 0)
   })
   document.addEventListener('change', ({ target }) => {
     if (target.matches('#photo-here [type=file]') && target.files[0]) target.form.requestSubmit()
@@ -305,6 +307,8 @@
     held = undefined
     draw()
     remember()
+    // the place of the step is its top
+    if (!document.querySelector('#stopped')) scrollTo(0, 0)
     if (!typed || !stop) return
     // what was being written goes on in the form of the stop as the server knows it
     const box = stop.querySelector('textarea')

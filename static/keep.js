@@ -116,6 +116,11 @@
       {},
       part('h2', {}, title),
       part('p', {}, ...why),
+      part(
+        'p',
+        {},
+        `It waits in this browser under ${location.host}: it is sent only where a page is open under that address.`,
+      ),
       part('ul', {}, ...keys.map(lineOf)),
       button('Send now', () => send(true)),
     )
@@ -345,5 +350,9 @@
     addEventListener('pageshow', () => send())
     setInterval(() => document.hidden || send(), 30_000)
     restore()
+    // one address of two for the same machine: what is typed from here on waits under that one alone
+    const { address } = document.documentElement.dataset
+    const stored = Object.keys(localStorage).some((key) => /^(waits|typed) /.test(key))
+    if (address && !stored) location.replace(`${address}${location.pathname}${location.search}${location.hash}`)
   }
 }

@@ -140,4 +140,16 @@ describe.skipIf(withoutBrowser)('at the machine, with one hand and a server that
     expect(Math.abs(Date.parse(readings[0]?.typedAt ?? '') - typedAt)).toBeLessThan(1500)
     expect(Date.parse(readings[0]?.at ?? '') - typedAt).toBeGreaterThan(2000)
   }, 120_000)
+
+  it('has one address for what waits: localhost leads on to 127.0.0.1, unless something waits under that name', async () => {
+    const named = await phone.newPage()
+    const path = `/jobs/${id}/bench?step=look.case`
+    await named.goto(`http://localhost:${port}${path}`)
+    await named.waitForURL(`http://127.0.0.1:${port}${path}`)
+    await named.addInitScript("if (location.hostname === 'localhost') localStorage.setItem('typed /jobs/x/log', '{}')")
+    await named.goto(`http://localhost:${port}${path}`)
+    await named.waitForSelector('.step:not([hidden]) .timers, .step:not([hidden]) [data-photo]:not([hidden])')
+    expect(new URL(named.url()).hostname).toBe('localhost')
+    await named.close()
+  })
 })
