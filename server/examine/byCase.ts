@@ -1,6 +1,6 @@
 import { fluxClear, fluxStopAbove } from '../tables/thresholds.js'
-import { type Phrase, say } from '../words/phrase.js'
-import { amperes, decimal, volts } from '../words/quantity.js'
+import { listed, or, type Phrase, say } from '../words/phrase.js'
+import { amperes, decimal, hertz, volts } from '../words/quantity.js'
 import { type Around, fluxOverPlate, overPlate } from './around.js'
 
 /** What the facts of a case say of a cause, before anything is examined. */
@@ -25,6 +25,24 @@ const flux: Says = (around) => {
   if (ratio > fluxStopAbove.value)
     return inFavour(say`the core is driven at ${decimal(ratio, 3)} times the flux of its plate`)
   return ratio <= fluxClear.value ? against(say`the core is driven at the flux of its plate`) : null
+}
+
+const lowerFrequency: Says = ({ mains, plate }) => {
+  const metHz = mains?.frequencyHz ?? null
+  if (metHz === null || !plate || plate.frequenciesHz.length === 0) return null
+  const printedHz = Math.min(...plate.frequenciesHz)
+  const words = say`the plate says ${hertz(printedHz)}, the mains is ${hertz(metHz)}`
+  return metHz < printedHz ? inFavour(words) : against(words)
+}
+
+const otherFrequency: Says = ({ mains, plate }) => {
+  const metHz = mains?.frequencyHz ?? null
+  if (metHz === null || !plate || plate.frequenciesHz.length === 0) return null
+  const words = say`the plate says ${listed(
+    plate.frequenciesHz.map((one) => hertz(one)),
+    or,
+  )}, the mains is ${hertz(metHz)}`
+  return plate.frequenciesHz.includes(metHz) ? against(words) : inFavour(words)
 }
 
 const mainsOver: Says = (around) => {
@@ -88,6 +106,8 @@ const judged: Readonly<Record<string, Says>> = {
   'unregulated-open': regulation,
   'unregulated-ripple': regulation,
   'flux-too-high': flux,
+  'sixty-on-fifty': lowerFrequency,
+  'ferro-frequency': otherFrequency,
   'mains-over-plate': mainsOver,
   'selector-low': selector('low'),
   'selector-high': selector('high'),

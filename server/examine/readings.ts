@@ -158,14 +158,21 @@ function rippleSeen(rippleV: number, rail: Rail, { mains }: Around): Read {
 function frequencySeen(rippleHz: number, mainsHz: number): Read {
   const because = say`ripple of ${hertz(rippleHz)} on a mains of ${hertz(mainsHz)}`
   const near = (times: number): boolean => Math.abs(rippleHz - times * mainsHz) < 0.1 * mainsHz
-  if (near(1)) return sign('ripple-high', because, { speaksFor: ['diode-open'], excludes: ['output-capacitor-esr'] })
+  if (near(1))
+    return sign('ripple-high', because, {
+      speaksFor: ['diode-open'],
+      excludes: ['output-capacitor-esr', 'output-ripple'],
+    })
   if (near(2))
     return sign('ripple-high', because, {
       speaksFor: ['reservoir-dry'],
-      excludes: ['diode-open', 'output-capacitor-esr'],
+      excludes: ['diode-open', 'output-capacitor-esr', 'output-ripple'],
     })
   return rippleHz > 10 * mainsHz
-    ? sign('ripple-high', because, { speaksFor: ['output-capacitor-esr'], excludes: ['diode-open', 'reservoir-dry'] })
+    ? sign('ripple-high', because, {
+        speaksFor: ['output-ripple', 'output-capacitor-esr'],
+        excludes: ['diode-open', 'reservoir-dry'],
+      })
     : none(because)
 }
 

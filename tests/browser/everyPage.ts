@@ -86,8 +86,11 @@ export const pagesOfRecords = (chosen: (state: State) => boolean) =>
       it.each(sharedStates.filter(chosen))(claim, (...state) => looksRight(at, state))
     })
 
-    describe('with records out of order', () => {
-      const at = opened({}, outOfOrder)
-      it.each(brokenStates.filter(chosen))(claim, (...state) => looksRight(at, state))
-    })
+    const broken = brokenStates.filter(chosen)
+    // a suite without a test is a failure
+    if (broken.length > 0)
+      describe('with records out of order', () => {
+        const at = opened({}, outOfOrder)
+        it.each(broken)(claim, (...state) => looksRight(at, state))
+      })
   })

@@ -47,7 +47,7 @@ export const worked: readonly Worked[] = [
     seen: ['rail-missing'],
     check: { supply: { ...linear, outputs: [dc(12, 3), dc(5, 10)] } },
     turnedOut: ['rail-shorted-machine'],
-    foundBy: ['rail-with-without'],
+    foundBy: ['outputs-ohms'],
     source: 'cholla.mmto.arizona.edu/computers/multibus/callan/evil.html',
   },
   {
@@ -56,7 +56,7 @@ export const worked: readonly Worked[] = [
     seen: ['rail-missing'],
     check: { arrangement: 'built-in', device: { mains: linear } },
     turnedOut: ['feed-resistor', 'rail-shorted-machine'],
-    foundBy: ['rail-with-without', 'look-inside'],
+    foundBy: ['outputs-ohms', 'look-inside'],
     source: 'groups.io/g/TekScopes/message/125737',
   },
   {
@@ -186,7 +186,7 @@ export const worked: readonly Worked[] = [
     story: 'The 12 V of a disk drive is low and its motors stand: a shorted tantalum.',
     seen: ['output-low'],
     check: { arrangement: 'built-in', device: { mains: linear } },
-    turnedOut: ['output-short-beyond'],
+    turnedOut: ['overload-pulls'],
     foundBy: ['unload', 'regulator-in-out'],
     source: 'disk-drive repair notes, fix1541.txt',
   },
@@ -264,7 +264,7 @@ export const worked: readonly Worked[] = [
     seen: ['lamp-bright'],
     check: { arrangement: 'built-in', device: { mains: { ...linear, pictureTube: false } } },
     turnedOut: ['output-short-beyond', 'secondary-diode-shorted'],
-    foundBy: ['secondary-diodes'],
+    foundBy: ['secondary-diodes', 'outputs-ohms'],
     source: 'diyaudio.com/community/threads/failed-the-series-light-bulb-test.419282/post-7837515',
   },
   {

@@ -10,9 +10,6 @@ export interface ExamineState {
   readings: readonly ReadingSeen[]
 }
 
-/** Names in the address beside those of a check. */
-export const examineNames = ['seen', 'yes', 'no', 'done', 'read'] as const
-
 type Sent = Readonly<Record<string, unknown>>
 
 /** A list that was sent once, with commas, or several times, as ticks are. */
