@@ -79,7 +79,10 @@ describe('examining in a job', () => {
     expect((await send({ seen: 'lamp-bright' })).status).toBe(303)
     await send({ no: 'bridge-shorted' })
     const { examined, log } = await job()
-    expect(examined).toMatchObject({ seen: ['lamp-bright'], found: [{ cause: 'bridge-shorted', result: 'excluded' }] })
+    expect(examined).toMatchObject({
+      seen: ['lamp-bright'],
+      found: [{ cause: 'bridge-shorted', result: 'excluded', at: expect.any(String) }],
+    })
     expect(log.map(({ text }: { text: string }) => text)).toEqual([
       'Seen: The lamp stays at full brightness.',
       'Examined, excluded: a mains rectifier diode is shorted.',
@@ -126,7 +129,30 @@ describe('examining in a job', () => {
     const answer = await request(other).post('/api/import?apply=1').send(file)
     expect(answer.status, JSON.stringify(answer.body)).toBe(200)
     const { body } = await request(other).get(`/api/jobs/${id}`)
-    expect(body.examined.found).toEqual([{ cause: 'chopper-shorted', result: 'confirmed' }])
+    expect(body.examined.found).toMatchObject([{ cause: 'chopper-shorted', result: 'confirmed' }])
+  })
+
+  it('holds the job from a confirmed cause until it is mended', async () => {
+    const { app, send, job, id } = await begun()
+    const read = () =>
+      request(app).post(`/api/jobs/${id}/readings`).send({ key: 'inside-whole.lamp-volts', value: 20, unit: 'V' })
+    await send({ seen: 'lamp-bright' })
+    await send({ yes: 'bridge-shorted' })
+    const held = await job()
+    expect(held.stops).toMatchObject([{ title: 'Confirmed: a mains rectifier diode is shorted.' }])
+    expect(held.stops[0].action).toContain('inrush thermistor')
+    expect(held.standing.canGoOn).toBe(false)
+    expect((await read()).status).toBe(422)
+    await send({ done: 'bridge-shorted' })
+    expect((await job()).stops).toEqual([])
+    expect((await read()).status).toBe(201)
+  })
+
+  it('does not hold it for what is no fault', async () => {
+    const { send, job } = await begun()
+    await send({ seen: 'lamp-flash' })
+    await send({ yes: 'normal-charge' })
+    expect((await job()).stops).toEqual([])
   })
 
   it('refuses a cause that nobody listed', async () => {

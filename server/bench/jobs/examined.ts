@@ -46,7 +46,7 @@ export interface Result {
 export function keepFound(job: Job, { found, words, part }: Result, mark: Mark & { version: number }): Job {
   const told = new Set(found.map(({ cause }) => cause))
   const before = (job.examined ?? nothing).found.filter(({ cause }) => !told.has(cause))
-  const kept = changed(job, { found: [...before, ...found] }, words, mark)
+  const kept = changed(job, { found: [...before, ...found.map((one) => ({ ...one, at: mark.at }))] }, words, mark)
   if (kept === job) return job
   const listed = part === null || kept.parts.some(({ name, state }) => name === part.name && state !== 'fitted')
   return listed ? kept : addPart(kept, { ...part, state: 'wanted' }, mark)

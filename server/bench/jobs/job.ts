@@ -145,8 +145,8 @@ export const noObservations: Observations = {
 export interface Examined {
   /** keys of what was seen */
   seen: string[]
-  /** the last result of each cause */
-  found: Found[]
+  /** the last result of each cause, and when it was told */
+  found: (Found & { at: number })[]
   /** read while examining, beside what was read at the steps */
   readings: ReadingSeen[]
 }

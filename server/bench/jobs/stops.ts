@@ -3,11 +3,12 @@ import { alarmIn } from '../../plan/alarm.js'
 import { say } from '../../words/phrase.js'
 import { amperes } from '../../words/quantity.js'
 import { tell } from '../../words/tell.js'
+import { examinedStops } from './examinedStops.js'
 import type { Job, Observations, Stop } from './job.js'
 import { limitsFor, limitsOfJob } from './laterLimits.js'
 import { inTime } from './when.js'
 
-type Held = Pick<Job, 'limits' | 'readings' | 'ticks' | 'causes' | 'observations' | 'assessment' | 'held'>
+type Held = Pick<Job, 'limits' | 'readings' | 'ticks' | 'causes' | 'observations' | 'assessment' | 'held' | 'examined'>
 
 const observedBoxes = {
   lamps: 'Lamps',
@@ -72,7 +73,7 @@ function allStops(job: Held): Stop[] {
         action: finding.action ?? switchOff,
       }),
     )
-  const told = [...entries, ...observedStops(job)]
+  const told = [...entries, ...observedStops(job), ...examinedStops(job)]
   return [...told, ...(job.held ?? []).filter(({ of }) => !told.some((one) => one.of === of))]
 }
 

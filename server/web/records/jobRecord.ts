@@ -1,4 +1,14 @@
-import type { Assessment, Cause, FactChange, Job, LogEntry, Part, Reading, Tick } from '../../bench/jobs/job.js'
+import type {
+  Assessment,
+  Cause,
+  Examined,
+  FactChange,
+  Job,
+  LogEntry,
+  Part,
+  Reading,
+  Tick,
+} from '../../bench/jobs/job.js'
 import type { JobSummary } from '../../bench/jobs/jobDraft.js'
 import { goesOn, type StandingState, standing, type Wait } from '../../bench/jobs/standing.js'
 import { openStops } from '../../bench/jobs/stops.js'
@@ -39,6 +49,11 @@ export const partJson = ({ since, ...part }: Part) => ({ ...part, since: isoTime
 
 export const logJson = ({ at, ...entry }: LogEntry) => ({ ...entry, at: isoTime(at) })
 
+const examinedJson = ({ found, ...rest }: Examined) => ({
+  ...rest,
+  found: found.map(({ at, ...one }) => ({ ...one, at: isoTime(at) })),
+})
+
 const changeJson = ({ at, ...change }: FactChange) => ({ ...change, at: isoTime(at) })
 
 export const photoJson = ({ createdAt, owner, ...photo }: Photo) => ({
@@ -68,7 +83,7 @@ export function jobRecord(kept: Kept<Job>, photos: readonly Photo[]) {
     parts: body.parts.map(partJson),
     log: body.log.map(logJson),
     changes: (body.changes ?? []).map(changeJson),
-    ...(body.examined && { examined: body.examined }),
+    ...(body.examined && { examined: examinedJson(body.examined) }),
     photos: photos.map(photoJson),
     standing: standingJson(state, waits, since),
   }

@@ -518,6 +518,14 @@ export const jobAnswer = z
         undoes: text.optional(),
       }),
     ),
+    examined: z
+      .object({
+        seen: lines,
+        found: z.array(z.object({ cause: text, result: z.enum(['confirmed', 'excluded']), at: text })),
+        readings: z.array(z.object({ key: text, value: number, unit: text })),
+      })
+      .optional()
+      .describe('what was seen, found and read on the way to a cause; absent where nothing was'),
     standing: z.object({ state: text, waitsFor: z.array(z.unknown()), canGoOn: z.boolean() }),
   })
   .meta({ id: 'Job' })

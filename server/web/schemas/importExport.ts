@@ -170,7 +170,7 @@ const jobBody = {
   examined: z
     .strictObject({
       seen: z.array(seenKey).max(20),
-      found: z.array(foundSchema).max(400),
+      found: z.array(foundSchema.extend({ at: time })).max(400),
       readings: z.array(readingSchema).max(400),
     })
     .optional(),
