@@ -115,6 +115,26 @@ const deeds: fc.Arbitrary<Deed> = fc.oneof(
 )
 
 describe('a stop', () => {
+  it('that was seen is not taken for an older one of the same box', () => {
+    const seen = (of: Job, smells: string | null, id: string) => patchJob(of, { observations: { smells } }, { id, at })
+    const twice = ['smoke', null, 'burnt tar', null].reduce((of, smells, index) => seen(of, smells, `p${index}`), job())
+    expect(openStops(twice).map(({ title }) => title)).toEqual([
+      expect.stringContaining('smoke'),
+      expect.stringContaining('burnt tar'),
+    ])
+  })
+
+  it('holds back what was read under power after the first of several, in the order in which they were found', () => {
+    const key = 'supply-alone.off-load-1'
+    const late = addReading(job(), { key, value: 14.9, unit: 'V' }, { id: 'a', at: at + 50 })
+    const { limits } = late
+    const before = { ...late, held: [{ ...openStops(late)[0]!, of: 'held', at: at + 10 }], limits }
+    const read = (typedAt: number) =>
+      addReading(before, { key, value: 12, unit: 'V' }, { id: 'b', at: at + 90, typedAt })
+    expect(() => read(at + 30)).toThrow(Unfit)
+    expect(read(at + 5).readings).toHaveLength(2)
+  })
+
   it('is lost by no change of facts, no way back, no good reading and no other words', () => {
     fc.assert(
       fc.property(fc.array(deeds, { minLength: 2, maxLength: 8 }), (list) => {
@@ -129,9 +149,15 @@ describe('a stop', () => {
           }
           const after = openStops(of)
           for (const stop of before)
-            expect(after.some((one) => one.of === stop.of || (stop.key === null && one.where === stop.where))).toBe(
-              true,
-            )
+            expect(
+              after.some(
+                (one) =>
+                  one.of === stop.of ||
+                  // other words of the same box, which were not there before
+                  (stop.key === null && one.where === stop.where && !before.some(({ of }) => of === one.of)),
+              ),
+            ).toBe(true)
+          expect(after.map(({ at }) => at)).toEqual(after.map(({ at }) => at).toSorted((one, other) => one - other))
         }
       }),
       { numRuns: runs(80), seed: 17 },

@@ -150,7 +150,7 @@ describe('the page of a job', () => {
     const page = await words(`/jobs/${id}`)
     expect(page).toContain('Read 231.5 V, within the expected 207 V to 253 V.')
     await post(`/jobs/${id}/readings`, { key: 'before.mains-volts', value: '190' })
-    expect(await words(`/jobs/${id}`)).toContain('Stopped by a reading')
+    expect(await words(`/jobs/${id}`)).toContain('Stopped at the bench')
   })
 
   it('takes a reading of something that is no step', async () => {

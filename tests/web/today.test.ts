@@ -55,7 +55,7 @@ describe('the list of jobs', () => {
       'Belt: expected 2026-01-03, 2 days late',
       'Can begin',
       'Drive wheel arrived: fit it',
-      'Stopped by a reading',
+      'Stopped at the bench',
       'Find out first',
       'Waits for parts',
     ].map((part) => page.indexOf(part))

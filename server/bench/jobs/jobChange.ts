@@ -54,13 +54,14 @@ const stepKey = /^\S+\.\S+$/
 /**
  * Nothing that needs power is taken while the job is stopped, by what was found at the bench or by its check. A step
  * that says nothing of its power, and one that the plan does not have, may need it; what is named in a person's own words is
- * a measurement on the way to the cause. What is a stop itself is taken, and what was read before the first of them.
+ * a measurement on the way to the cause. What is a stop itself is taken, and what was read before all of them; of what was
+ * observed besides, nobody knows when.
  */
 function refuseStopped(job: Job, key: string, entry: Pick<Reading, 'finding' | 'at' | 'typedAt'>, path: string): void {
   const step = limitsFor(job, key)
   if (entry.finding.outcome === 'stop' || (step ? step.power === 'none' : !stepKey.test(key))) return
-  const [stop] = openStops(job)
-  if (stop && !(whenRead(entry) < stop.at))
+  const stop = openStops(job).find((one) => one.key === null || !(whenRead(entry) < one.at))
+  if (stop)
     throw new Unfit(
       path,
       `This job is stopped: ${stop.title} ${stop.action} This step needs power, so nothing is kept of it before the cause of the stop is written down.`,

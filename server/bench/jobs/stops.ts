@@ -62,7 +62,6 @@ function observedStops(job: Held): Stop[] {
 function allStops(job: Held): Stop[] {
   const entries = inTime([...job.readings, ...(job.ticks ?? [])])
     .filter(({ finding, withdrawn }) => finding.outcome === 'stop' && !withdrawn)
-
     .map(
       ({ id, key, at, typedAt, finding }): Stop => ({
         of: id,
@@ -74,7 +73,8 @@ function allStops(job: Held): Stop[] {
       }),
     )
   const told = [...entries, ...observedStops(job), ...examinedStops(job)]
-  return [...told, ...(job.held ?? []).filter(({ of }) => !told.some((one) => one.of === of))]
+  const held = (job.held ?? []).filter(({ of }) => !told.some((one) => one.of === of))
+  return [...told, ...held].toSorted((one, other) => one.at - other.at)
 }
 
 /** The stops that hold a job: those without a cause. A good reading after one changes nothing. */
@@ -85,12 +85,14 @@ export function openStops(job: Held): Stop[] {
 
 /**
  * A job after a change, with the stops that held it before: no change of facts, limits or words ends one, only its cause
- * does. Other words of the same box that are a stop themselves stand in its place.
+ * does. Other words of the same box that are a stop themselves stand in its place, and none that was held already does.
  */
 export function stillHeld(job: Job, before: Held): Job {
+  const held = new Set((job.held ?? []).map(({ of }) => of))
   const open = openStops(job)
-  const stands = (stop: Stop): boolean =>
-    open.some(({ of, key, where }) => of === stop.of || (key === null && stop.key === null && where === stop.where))
+  const replaces = ({ of, key, where }: Stop, stop: Stop): boolean =>
+    key === null && stop.key === null && where === stop.where && !held.has(of)
+  const stands = (stop: Stop): boolean => open.some((one) => one.of === stop.of || replaces(one, stop))
   const lost = openStops(before).filter((stop) => !stands(stop))
   return lost.length === 0 ? job : { ...job, held: [...(job.held ?? []), ...lost] }
 }

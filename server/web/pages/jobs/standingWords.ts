@@ -26,8 +26,8 @@ export const standingWords: Record<StandingState, StandingWords> = {
   'waits-for-parts': { outcome: 'caution', title: 'Waits for parts', text: 'A part is wanted or ordered.' },
   'out-of-limits': {
     outcome: 'stop',
-    title: 'Stopped by a reading',
-    text: 'A reading lies outside its limits; its cause comes first.',
+    title: 'Stopped at the bench',
+    text: 'Something read or seen forbids going on; its cause comes first.',
   },
   'must-change': {
     outcome: 'stop',
