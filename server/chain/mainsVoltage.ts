@@ -1,5 +1,6 @@
 import { doublerVoltageV } from '../physics/doubler.js'
 import { fluxRatio } from '../physics/flux.js'
+import { oppositionVA } from '../physics/opposition.js'
 import { atMost } from '../physics/tolerance.js'
 import { plateNominalFor } from '../tables/plateNominals.js'
 import {
@@ -11,8 +12,8 @@ import {
   voltageStopBelow,
 } from '../tables/thresholds.js'
 import { capital, listed, or, type Phrase, say } from '../words/phrase.js'
-import { decimal, percent, volts } from '../words/quantity.js'
-import { byQualified, nearWiring, underPower } from './action.js'
+import { amperes, decimal, percent, voltAmperes, volts } from '../words/quantity.js'
+import { type Action, byQualified, nearWiring, underPower } from './action.js'
 import { plateFrequencies } from './case/plateFrequencies.js'
 import { positionFor, windowsInUse } from './case/plateWindow.js'
 import type { VoltageWindow } from './case/request.js'
@@ -20,6 +21,7 @@ import type { MainsSituation } from './case/situation.js'
 import { plateOf } from './example.js'
 import { byWorst } from './finding.js'
 import { type Judgement, stop, type Text, together, uniqueSources, unknown } from './judgement.js'
+import { loadAtReach } from './matching/loadCurrent.js'
 import { testedTop } from './matching/testedTop.js'
 import { sourceJudgements } from './source.js'
 import { mainsTopic } from './topic.js'
@@ -159,6 +161,7 @@ function windowWords(at: At): Text {
         action: [
           ...setSelector(at),
           byQualified(say`Have the mains measured where it will be used, at a quiet hour too.`, 'mains'),
+          ...opposed(at),
           ...(inside(situation)
             ? [say`Where the voltage stands near the top, have it brought down by a transformer of the right output.`]
             : [say`Where the voltage stands near the top, use a supply made for this mains.`]),
@@ -203,6 +206,19 @@ function windowWords(at: At): Text {
         sources: [ratingPlate],
       }
   }
+}
+
+/** A few per cent taken off by a small transformer, for what is no switch-mode supply and has a known current; nothing elsewhere. */
+function opposed({ situation, window, voltageV }: At): Action[] {
+  const { supply } = situation
+  const load = loadAtReach(situation)
+  if (supply.technology === 'switch-mode' || !load || voltageV <= window.max * (1 + nominalMatch.value)) return []
+  const leastVA = oppositionVA(voltageV, window.max, load.currentA)
+  return [
+    byQualified(
+      say`The usual remedy is a small transformer in opposition: a secondary of ${volts(voltageV - window.max, 2, 'down')} in series against the mains, for ${amperes(load.currentA, 2, 'up')} at least (${voltAmperes(leastVA, 2, 'up')}), its primary on the mains. It does not isolate; the wrong way round it adds as much. A licensed electrician builds it into a case of its own, fused, earth straight through, under local codes, and measures it before anything is joined.`,
+    ),
+  ]
 }
 
 /** Whether the supply is inside the machine: no other supply can stand in for it. */

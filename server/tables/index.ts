@@ -46,6 +46,7 @@ import type { Table } from './table.js'
 import { tellingWordsTable } from './tellingWords.js'
 import { allowedRiseTable, regulationTable } from './transformerRegulation.js'
 import { usbTable } from './usbPower.js'
+import { variableTransformerTable } from './variableTransformer.js'
 import { whatWasSeenTable } from './whatWasSeen.js'
 
 /** Every table, as a reader looks for it. One more table is one more line. */
@@ -57,6 +58,7 @@ export const groups = frozen({
     plugFitsTable,
     mainsBandsTable,
     mainsSourcesTable,
+    variableTransformerTable,
     homeFrequenciesTable,
     plateNominalsTable,
     ratingTestsTable,

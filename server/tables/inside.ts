@@ -82,6 +82,15 @@ export const insideLamp = frozen({
   ),
 })
 
+/** Largest capacitor of class Y from the mains to a chassis [F]. */
+export const chassisCapacitor = frozen({
+  mostF: 4.7e-9,
+  source: commonPractice(
+    'A capacitor from the mains to the chassis of an old set',
+    '0.01 µF to 0.05 µF let the chassis float to half the mains or all of it; class Y of 4.7 nF or less in its place, or none',
+  ),
+})
+
 /** How long a machine runs on full mains before more is plugged in [s], and attended in all before trust [s]. */
 export const soak = frozen({
   stepsS: frozen([300, 900, 3600]),

@@ -229,3 +229,36 @@ describe('mains-voltage', () => {
     expect(finding.outcome).toBe('clear')
   })
 })
+
+describe('a mains a few per cent above the plate', () => {
+  // 220 V and 200 W on 240 V: 240 V − 220 V = 20 V in series; 200 W / 0.8 of a transformer is 250 VA, 1.05 A at 240 V, 20.9 VA
+  const amplifier = (technology: 'transformer' | 'switch-mode', voltageV = 240, powerW: number | null = 200) =>
+    onlyFinding(
+      'mains-voltage',
+      changed({
+        site: { country: null, voltageV, frequencyHz: 50 },
+        supply: {
+          technology,
+          outputs: null,
+          input: { voltages: [{ min: 220, max: 220 }], frequenciesHz: [50], currentA: null, powerW },
+        },
+      }),
+    )
+  it('is taken off a transformer by a small one in opposition, sized, and built by a licensed electrician', () => {
+    const { outcome, actions } = amplifier('transformer')
+    const remedy = actions.find(({ do: what }) => /in opposition/.test(what))
+    expect(outcome).toBe('caution')
+    expect(remedy).toMatchObject({ who: 'qualified' })
+    expect(remedy?.do.replaceAll('\u00a0', ' ')).toMatch(
+      /secondary of 20 V .* for 1\.1 A at least \(21 VA\).*does not isolate.*licensed electrician/,
+    )
+  })
+  it('is not spoken of for a switch-mode supply, without its current, or on its own mains', () => {
+    for (const finding of [
+      amplifier('switch-mode'),
+      amplifier('transformer', 240, null),
+      amplifier('transformer', 220),
+    ])
+      expect(finding.action ?? '').not.toMatch(/in opposition/)
+  })
+})

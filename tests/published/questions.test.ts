@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { prepareCase } from '../../server/chain/case/case.js'
+import type { CheckRequest } from '../../server/chain/case/request.js'
 import type { Outcome } from '../../server/chain/finding.js'
+import { reform } from '../../server/plan/bench/reform.js'
+import { tell } from '../../server/words/tell.js'
 import { changed, matching } from '../chain/cases.js'
 import { assess, planFirstPower, reviewFuse } from '../support/told.js'
 import { askedQuestions } from './questions.js'
@@ -71,7 +74,73 @@ describe('questions about first power that were asked in public', () => {
     const { gates } = planFirstPower(prepareCase(matching), assess(matching), old)
     const fit = gates.find(({ key }) => key === 'gate.reform-fit')
     expect(fit?.text).toMatch(/out of circuit/)
-    expect(Number(/resistor of (\d+)\skΩ/.exec(fit?.text ?? '')?.[1])).toBeGreaterThanOrEqual(100)
+    expect(Number(/through (\d+)\skΩ/.exec(fit?.text ?? '')?.[1])).toBeGreaterThanOrEqual(100)
     expect(gates.filter(({ key }) => /^gate\.reform-\d/.test(key)).at(-1)?.text).toMatch(/450/)
+  })
+})
+
+describe('questions about a machine with its supply inside that were asked in public', () => {
+  const inside = (mains: NonNullable<CheckRequest['device']['mains']>): CheckRequest => ({
+    arrangement: 'built-in',
+    site: { country: 'US', socket: 'B' },
+    supply: {},
+    device: {
+      label: '120V 60Hz 60W FUSE T1AL250V',
+      mains: { protectionClass: 'I', inlet: 'C14', motor: 'none', ...mains },
+    },
+    cord: { plug: 'NEMA 5-15', connector: 'C13', ratedV: 125, ratedA: 10, earthed: true, plugFitted: 'moulded' },
+  })
+  const planOf = (request: CheckRequest) => {
+    const of = prepareCase(request)
+    return planFirstPower(of, assess(request), { lampsOnHand: [{ ratedV: 120, ratedW: 100, count: 2 }] })
+  }
+  const gateOf = (key: string) => planOf(inside({ technology: 'transformer' })).gates.find((gate) => gate.key === key)
+
+  it('a capacitor from the mains to the chassis, and a switch that turns the poles round, come out (guitarscanada.com)', () => {
+    expect(gateOf('gate.chassis-capacitors')).toMatchObject({
+      who: 'qualified',
+      text: expect.stringMatching(/to the chassis, and a switch that turns .* taken out of circuit/),
+      expect: expect.stringMatching(/Y2 and 4\.7.nF at most/),
+    })
+  })
+  it('switch and fuse-link both go into the line conductor, else a blown link leaves it live (merwinmusic.com)', () => {
+    expect(gateOf('gate.line-switched')).toMatchObject({
+      who: 'qualified',
+      expect: expect.stringMatching(/both in the line conductor/),
+      stopIf: expect.stringMatching(/leaves the inside live/),
+    })
+  })
+  it('a flash and then dim is no short; bright that stays is one: switch off (antiqueradio.org)', () => {
+    const steps = planOf(inside({ technology: 'transformer', fuse: 'T1AL250V' })).stages.flatMap((stage) => stage.steps)
+    const on = steps.find(({ key }) => key === 'inside-stripped.switch-on')
+    expect(on?.expect).toMatch(/a flash under one second, then dark/)
+    expect(on?.stopIf).toMatch(/still bright after .*unplug/)
+  })
+  it('a 6 A link of 120 V and 700 W that blew: the cause first, then the prescription; 5.8 A makes 6 A barely enough (nonsolonews.net)', () => {
+    const { findings, required, outcome } = reviewFuse({
+      marking: '6A',
+      position: 'mains',
+      circuit: { voltageV: 120, powerW: 700 },
+      blown: true,
+    })
+    expect(outcome).toBe('find-out-first')
+    expect(required.currentA).toBeCloseTo(5.83, 2)
+    expect(findings[0]?.action).toMatch(/Find the cause first/)
+    expect(findings.map(({ action }) => action).join()).toMatch(/Look beside the holder/)
+  })
+  it('a variable transformer is good for a transformer; a switch-mode supply starts at 85 V to 90 V all at once (classiccmp.org)', () => {
+    const told = (technology: 'transformer' | 'switch-mode') =>
+      planOf(inside({ technology, fuse: 'T1AL250V' }))
+        .stages.flatMap(({ figures }) => figures)
+        .find(({ label }) => /variable transformer/i.test(label))
+    expect(told('transformer')?.working).toMatch(/raised by 5.V to 10.V a step/)
+    expect(told('switch-mode')?.working).toMatch(/starts all at once.* to 90.V/)
+  })
+  it('211 000 µF for 15 V is reformed in steps of low voltage behind a resistor, one at a time (randomorbit.co.uk)', () => {
+    const { stages, cautions } = tell(reform({ capacitanceF: 0.211, ratedV: 15, yearsUnused: 30 }))
+    expect(stages.map(({ voltageV }) => voltageV)).toEqual([3, 6, 9, 12, 15])
+    // a step of 3 V into its resistor: below a tenth of an ampere
+    for (const { seriesOhm } of stages) expect(3 / seriesOhm).toBeLessThan(0.1)
+    expect(cautions.join()).toMatch(/out of circuit/)
   })
 })

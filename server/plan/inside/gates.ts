@@ -1,7 +1,7 @@
 import { coldInput } from '../../tables/firstPower.js'
-import { coldLoads } from '../../tables/inside.js'
+import { chassisCapacitor, coldLoads } from '../../tables/inside.js'
 import { say } from '../../words/phrase.js'
-import { ohms } from '../../words/quantity.js'
+import { farads, ohms } from '../../words/quantity.js'
 import type { Step } from '../firstPowerPlan.js'
 import type { PlanFacts } from '../stages/facts.js'
 import { stepOn } from '../stages/step.js'
@@ -21,6 +21,25 @@ export function insideGates(facts: PlanFacts): Step[] {
       {
         expect: say`a list of what is off: what stays on sets the lamp`,
         stopIf: say`a plug has no mark: it is drawn before it is pulled`,
+        who: 'qualified',
+      },
+    ),
+    step(
+      'gate.chassis-capacitors',
+      say`Have capacitors from the mains to the chassis, and a switch that turns the two mains conductors round, taken out of circuit.`,
+      {
+        expect: say`none left, or one of class Y2 and ${farads(chassisCapacitor.mostF)} at most, earth proved; one that fails puts the mains on the chassis`,
+        stopIf: say`an ordinary capacitor still joins the mains to the chassis`,
+        who: 'qualified',
+      },
+    ),
+    step(
+      'gate.line-switched',
+      say`Where cord, plug or inlet was replaced, have it proved which conductor the switch and the fuse-link break.`,
+      {
+        link: 'inlet',
+        expect: say`both in the line conductor; in both conductors where both are live`,
+        stopIf: say`either breaks the neutral alone: a blown link then leaves the inside live`,
         who: 'qualified',
       },
     ),

@@ -5,6 +5,7 @@ import { flashOver, settleTimes } from '../../tables/firstPower.js'
 import { insideLamp, loudspeakerV, motorStart, overPlate, soak } from '../../tables/inside.js'
 import { lampMargin } from '../../tables/seriesLamp.js'
 import { voltageStopBelow } from '../../tables/thresholds.js'
+import { variableTransformerRows } from '../../tables/variableTransformer.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
 import { amperes, decimal, duration, volts, watts } from '../../words/quantity.js'
 import type { Figure, FirstPowerStage, StageName, Step } from '../firstPowerPlan.js'
@@ -16,6 +17,7 @@ import { meterOnLamp } from '../stages/meterOnLamp.js'
 import { outletOf } from '../stages/outlet.js'
 import { beforeReach, figure, stepOn } from '../stages/step.js'
 import { because, mainsBlocked } from '../stages/supplyAlone.js'
+import { variableTransformer } from '../stages/variableTransformer.js'
 import { partsOf, shownBy } from './parts.js'
 
 const step = stepOn('machine')
@@ -71,6 +73,7 @@ function stripped(facts: PlanFacts): FirstPowerStage {
           insideLamp.source,
           flashOver.source,
           ...shownBy(facts).flatMap(({ sources }) => sources),
+          ...variableTransformerRows.flatMap(({ sources }) => sources),
         ]),
       ],
     }
@@ -116,6 +119,7 @@ function strippedFigures(facts: PlanFacts, lamp: LampUse | null, idle: BehindLam
         ]
       : []),
     ...motorFigure(facts, idle),
+    ...variableTransformer(facts),
   ]
 }
 

@@ -1,6 +1,7 @@
 import type { Finding, TopicName } from '../../chain/finding.js'
 import { mainsTopics } from '../../chain/index.js'
 import { flashOver, reservoirPerWatt, resultsFromMeter, settleTimes } from '../../tables/firstPower.js'
+import { variableTransformerRows } from '../../tables/variableTransformer.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
 import { amperes, farads, volts, watts } from '../../words/quantity.js'
 import type { LampTransient } from '../firstPower/transient.js'
@@ -10,6 +11,7 @@ import { type LampUse, type PlanFacts, standing } from './facts.js'
 import type { RailPlan } from './rails.js'
 import { figure } from './step.js'
 import { supplyAloneSteps } from './supplyAloneSteps.js'
+import { variableTransformer } from './variableTransformer.js'
 
 /** Every topic between the wall and the supply: each must be known, and none may stop. */
 const onMainsSide: readonly TopicName[] = mainsTopics.map(({ name }) => name)
@@ -81,6 +83,7 @@ export function supplyAlone(facts: PlanFacts, rails: readonly RailPlan[]): First
               flashOver.source,
               resultsFromMeter,
               settleTimes.source,
+              ...variableTransformerRows.flatMap(({ sources }) => sources),
             ]),
           ]
         : [],
@@ -111,7 +114,7 @@ function lampFigures(
   if (!lamp) {
     const [first] = choice?.order ?? []
     if (first) figures.push(figure(say`Lamp to look for`, lampText(first), first.reason))
-    return figures
+    return [...figures, ...variableTransformer(facts)]
   }
   figures.push(
     figure(
@@ -121,7 +124,7 @@ function lampFigures(
         say`the one that passes most; whether the supply starts behind it cannot be relied on`,
     ),
   )
-  if (!idle) return figures
+  if (!idle) return [...figures, ...variableTransformer(facts)]
   figures.push(
     figure(
       say`Most that flows into a dead short`,
@@ -145,5 +148,5 @@ function lampFigures(
         say`${farads(reservoir.bulkF, 3)}${reservoir.estimated ? say` (project estimate from its rating)` : say``} charged through the lamp, largest current ${amperes(transient.peakA, 3)}`,
       ),
     )
-  return figures
+  return [...figures, ...variableTransformer(facts)]
 }
