@@ -152,4 +152,27 @@ describe.skipIf(withoutBrowser)('at the machine, with one hand and a server that
     expect(new URL(named.url()).hostname).toBe('localhost')
     await named.close()
   })
+
+  it.each([
+    ['text of twice its size', 360, 2],
+    ['a page enlarged to twice its size', 180, 1],
+  ])('fits %s on a phone 360 px wide: job, plan, checklist, step', async (_what, width, times) => {
+    const narrow = await phone.newPage()
+    await narrow.setViewportSize({ width, height: 620 })
+    const facts = 'country=DE&socket=F&supply=INPUT%3A+100-240V~+50%2F60Hz+0.8A%0AOUTPUT%3A+12V+2.0A'
+    const pages = [`/jobs/${id}`, `/first-power?${facts}`, `/jobs/${id}/checklist`, `/jobs/${id}/bench?step=look.case`]
+    const wide: string[] = []
+    for (const path of pages) {
+      await narrow.goto(origin() + path)
+      const over = await narrow.evaluate<number>(`(() => {
+        const root = document.documentElement
+        root.style.fontSize = parseFloat(getComputedStyle(root).fontSize) * ${times} + 'px'
+        for (const fold of document.querySelectorAll('details')) fold.open = true
+        return root.scrollWidth - root.clientWidth
+      })()`)
+      if (over > 0) wide.push(`${path}: ${over}px`)
+    }
+    expect(wide).toEqual([])
+    await narrow.close()
+  })
 })

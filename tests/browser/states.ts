@@ -121,6 +121,7 @@ export const keptStates: State[] = [
   ['A stopped job at the machine', 200, '/jobs/{full}/bench'],
   ['A job at the machine', 200, '/jobs/{match}/bench'],
   ['A reading at the machine', 200, '/jobs/{match}/bench?step=look.discharge'],
+  ['A step that waits for its gates', 200, '/jobs/{match}/bench?step=supply-alone.lamp-volts'],
   ['A job, its name emptied', 422, '/jobs/{full}', { drawn: 'x' }],
   ['A job, a reading that cannot be read', 422, '/jobs/{full}/readings', { value: '1,500' }],
   ['A job, a part without a name', 422, '/jobs/{full}/parts', {}],
