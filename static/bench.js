@@ -92,9 +92,13 @@
   /** the stops that the server knows, less those whose cause waits here; whether one is left */
   const drawKnown = (entries) => {
     const known = [...document.querySelectorAll('#stopped .stop')]
+    // one that was written without the network names the step, and is the cause of one stop there
+    const causes = entries.filter(({ cause, refused }) => cause && !refused).map(({ fields }) => fields.of)
     for (const stop of known) {
       const { value } = stop.querySelector('[name=of]')
-      stop.hidden = isExplained(entries, value) || isExplained(entries, stop.dataset.key)
+      const at = causes.indexOf(causes.includes(value) ? value : stop.dataset.key)
+      stop.hidden = at >= 0
+      if (at >= 0) causes.splice(at, 1)
     }
     const open = known.some(({ hidden }) => !hidden)
     const section = document.querySelector('#stopped')

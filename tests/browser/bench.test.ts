@@ -24,12 +24,15 @@ describe.skipIf(withoutBrowser)('at the machine, with one hand and a server that
   let phone: BrowserContext
   let page: Page
   let id: string
+  /** how late the server takes what is sent [ms] */
+  let slowMs = 0
 
   const begin = async (): Promise<void> => {
     const config = readConfig({ DATA_DIR: dataDir, PORT: '0' })
-    server = createServer(
-      createApp({ config, logger: pino({ level: 'silent' }), store, now: Date.now, lan: () => null }),
-    )
+    const app = createApp({ config, logger: pino({ level: 'silent' }), store, now: Date.now, lan: () => null })
+    server = createServer((request, response) => {
+      setTimeout(() => app(request, response), request.method === 'POST' ? slowMs : 0)
+    })
     await new Promise<void>((resolve) => server.listen(port, '127.0.0.1', resolve))
     port = (server.address() as AddressInfo).port
   }
@@ -174,5 +177,46 @@ describe.skipIf(withoutBrowser)('at the machine, with one hand and a server that
     }
     expect(wide).toEqual([])
     await narrow.close()
+  })
+
+  it('keeps a stop in sight, and what is written of its cause, while the server takes the reading', async () => {
+    id = (await api('/api/jobs', { name: 'Radio', check: matching })).id
+    slowMs = 1500
+    await at('look.discharge')
+    await page.waitForSelector('.step:not([hidden]) .marks:not([hidden])')
+    await type('325')
+    await press('V')
+    await page.fill('#stop-here textarea', 'Bleeder op')
+    // the server has it: its own stop stands there, with what was written
+    const box = page.locator('#stopped textarea')
+    await expect.poll(() => box.inputValue(), { timeout: 10_000 }).toBe('Bleeder op')
+    expect(await page.locator('.step:not([hidden])').count()).toBe(0)
+    slowMs = 0
+    await box.pressSequentially('en; let down.')
+    await page.click('#stopped button:text-is("Write the cause")')
+    await page.waitForSelector('.step:not([hidden])')
+    await expect.poll(async () => (await api(`/api/jobs/${id}`)).log.length, { timeout: 10_000 }).toBe(1)
+    expect((await api(`/api/jobs/${id}`)).log[0]?.text).toContain('Bleeder open; let down.')
+  })
+
+  it('opens no step for words that are no cause, and for one cause of two', async () => {
+    const stops = [
+      ['look.discharge', 325],
+      ['look.discharge', 200],
+    ] as const
+    for (const [key, value] of stops) await api(`/api/jobs/${id}/readings`, { key, value, unit: 'V' })
+    await at('look.case')
+    await page.waitForSelector('#stopped')
+    const [first, second] = await page.locator('#stopped .stop').all()
+    await first?.locator('textarea').fill('?')
+    await first?.locator('button:text-is("Write the cause")').click()
+    await page.waitForSelector('#stopped .letters')
+    await kill()
+    await first?.locator('textarea').fill('Bleeder open again.')
+    await first?.locator('button:text-is("Write the cause")').click()
+    await expect.poll(() => first?.isVisible()).toBe(false)
+    expect(await second?.isVisible()).toBe(true)
+    expect(await page.locator('.step:not([hidden])').count()).toBe(0)
+    await begin()
   })
 })
