@@ -4,6 +4,7 @@ import { leakageTable, reformingTable, storageTable, touchTable } from './capaci
 import { causesTable } from './causes.js'
 import { causesSeenTable } from './causesSeen.js'
 import { conductorColoursTable } from './conductorColours.js'
+import { connectorPinsTable } from './connectorPins.js'
 import { cordsTable, minimumAreasTable, plugFusesTable } from './cordRows.js'
 import { dcPlugsTable } from './dcPlugRows.js'
 import { outputBandsTable } from './dummyLoad.js'
@@ -27,6 +28,7 @@ import { lookAlikesTable } from './lookAlikes.js'
 import { countriesTable } from './mains.js'
 import { mainsBandsTable } from './mainsBands.js'
 import { mainsSourcesTable } from './mainsSources.js'
+import { minimumLoadTable } from './minimumLoad.js'
 import { neverDoneTable } from './neverDone.js'
 import { plateNominalsTable } from './plateNominals.js'
 import { plateSayingsTable } from './plateSayings.js'
@@ -41,6 +43,7 @@ import { ratingTestsTable } from './ratingTests.js'
 import { windingTable } from './rectifiers.js'
 import { safetyLimitsTable } from './safetyTestLimits.js'
 import { socketsTable } from './socketFaces.js'
+import { speedsTable } from './speeds.js'
 import { stopWordsTable } from './stopWords.js'
 import type { Table } from './table.js'
 import { tellingWordsTable } from './tellingWords.js'
@@ -59,6 +62,9 @@ export const groups = frozen({
     mainsBandsTable,
     mainsSourcesTable,
     variableTransformerTable,
+    speedsTable,
+    minimumLoadTable,
+    connectorPinsTable,
     homeFrequenciesTable,
     plateNominalsTable,
     ratingTestsTable,
