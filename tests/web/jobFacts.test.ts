@@ -139,4 +139,12 @@ describe('the facts of a job', () => {
     expect((await request(other.app).post('/api/import?apply=1').type('json').send(file)).body.adds).toBe(1)
     expect((await request(other.app).get('/api/export')).text).toBe(file)
   })
+
+  it('stand at the head of its paper: the place and the plates as they are now', async () => {
+    await post('facts', { ...(await formOf('device')), machine: 'TAPE RECORDER\n12V DC' })
+    const paper = await words('/checklist')
+    expect(paper).toContain(
+      'Place Germany Machine’s plate TAPE RECORDER · 12V DC Supply’s plate SWITCHING POWER SUPPLY · INPUT',
+    )
+  })
 })

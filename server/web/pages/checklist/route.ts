@@ -28,6 +28,7 @@ export function checklistRoutes({ store, now }: Context): Router {
       dataVersion: body.assessment.dataVersion,
       now: now(),
       back,
+      check: body.check,
       job: body,
     })
     show(request, response, { view: 'checklist', model })
@@ -52,6 +53,7 @@ export function checklistRoutes({ store, now }: Context): Router {
         dataVersion: dataVersion(),
         now: now(),
         back,
+        check: check.request,
       }),
     })
   })

@@ -2,12 +2,25 @@ import type { Job } from '../../../bench/jobs/job.js'
 import { readText } from '../../../bench/jobs/readingFinding.js'
 import { openStops } from '../../../bench/jobs/stops.js'
 import { inTime } from '../../../bench/jobs/when.js'
+import type { CheckRequest } from '../../../chain/case/request.js'
 import type { Outcome } from '../../../chain/finding.js'
 import type { Checklist, NumberedLine, NumberedStage } from '../../../plan/checklist.js'
 import { say, type Words } from '../../../words/phrase.js'
 import { head, type PageHead } from '../../page.js'
+import { countryName } from '../../parts/countryNames.js'
 import { type Moment, moment } from '../../parts/dates.js'
 import { verdictWords } from '../../parts/verdictWords.js'
+
+/** The place and the plates, for the head of the paper: what is checked there is what is in one's hands. */
+function aboutOf({ site, supply, device }: CheckRequest): ChecklistPage['about'] {
+  const line = (title: string, words: string | null | undefined) =>
+    words?.trim() ? [{ title, words: words.trim().replace(/\s*[\r\n]+\s*/g, ' · ') }] : []
+  return [
+    ...line('Place', site.country && countryName(site.country)),
+    ...line('Machine’s plate', device.label),
+    ...line('Supply’s plate', supply.label),
+  ]
+}
 
 /** What was read or seen at a line last. */
 export interface Done {
@@ -30,6 +43,8 @@ export interface ChecklistPage {
   /** the day it was printed, "2026-11-25" */
   date: string
   dataVersion: string
+  /** the place and the plates of the case, as entered */
+  about: { title: string; words: string }[]
   /** what the check says; of a stopped job, that it is stopped */
   verdict: Words
   /** what holds the job, across the head of the sheet */
@@ -70,8 +85,9 @@ export function checklistView(
     dataVersion,
     now,
     back,
+    check,
     job,
-  }: Pick<ChecklistPage, 'caseName' | 'dataVersion' | 'back'> & { now: number; job?: Job },
+  }: Pick<ChecklistPage, 'caseName' | 'dataVersion' | 'back'> & { now: number; check: CheckRequest; job?: Job },
 ): ChecklistPage {
   const done = job ? doneOf(job) : new Map<string, Done>()
   const stops = job
@@ -82,6 +98,7 @@ export function checklistView(
     caseName,
     date: new Date(now).toISOString().slice(0, 10),
     dataVersion,
+    about: aboutOf(check),
     verdict:
       stops.length > 0 ? say`Stopped at the bench: its cause comes first` : verdictWords[checklist.verdict].title,
     stops,
