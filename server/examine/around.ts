@@ -27,8 +27,8 @@ export interface Around {
   lampCurrentA: LampCurrent | null
 }
 
-/** From volts across the lamp to its current [A]. */
-export type LampCurrent = (lampV: number, mainsV: number) => number
+/** From volts across the lamp to its current [A]; null where that cannot be told. */
+export type LampCurrent = (lampV: number, mainsV: number) => number | null
 
 export function aroundOf(of: Case, lampCurrentA: LampCurrent | null): Around {
   const { site, supply, device, request } = of

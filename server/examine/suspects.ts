@@ -3,7 +3,7 @@ import { causesSeen, type Likelihood, likelihoods } from '../tables/causesSeen.j
 import { likelihoodCounts, likelihoodStep } from '../tables/examineOrder.js'
 import type { Source } from '../tables/source.js'
 import { type Seen, whatWasSeen } from '../tables/whatWasSeen.js'
-import { type Phrase, say, within } from '../words/phrase.js'
+import { type Phrase, say } from '../words/phrase.js'
 import { prose } from '../words/prose.js'
 import type { Around } from './around.js'
 import { byCase } from './byCase.js'
@@ -63,7 +63,7 @@ export function suspectsOf(seen: readonly string[], reads: readonly Read[], arou
             ...spoken.map(({ because }) => because),
             ...own.map(
               (row) =>
-                say`${within(prose(seenOf(row.seen).words))}: ${likelihoodWords[row.likelihood]}${row.doubt ? say` (${within(prose(row.doubt))})` : ''}`,
+                say`${prose(seenOf(row.seen).words)}: ${likelihoodWords[row.likelihood]}${row.doubt ? say`. ${prose(row.doubt)}` : ''}`,
             ),
           ],
           sources: [...new Set([...own.flatMap(({ sources }) => sources), ...cause.sources])],

@@ -46,6 +46,14 @@ describe('POST /api/examine', () => {
     expect(body.seen[0].because).toMatch(/takes it as (5\d|6\d)\sΩ would/)
   })
 
+  it('tells no current of a lamp that melts on this mains', async () => {
+    const readings = [{ key: 'lamp', value: 215, unit: 'V' }]
+    const { body, status } = await ask({ check, observations: [], readings, lamps: [{ ratedV: 12, ratedW: 21 }] })
+    expect(status).toBe(200)
+    expect(body.seen[0]).toMatchObject({ key: 'lamp-bright' })
+    expect(body.seen[0].because).not.toContain('passes')
+  })
+
   it('proposes nothing with power where the check says stop', async () => {
     const wrong = {
       ...check,

@@ -120,6 +120,19 @@ describe('examining in a job', () => {
     expect(plain(text)).toContain('diode test on the mains rectifier bridge')
   })
 
+  it('tells the current of the one lamp of its plan', async () => {
+    const { app } = testApp()
+    const kept = await request(app)
+      .post('/jobs')
+      .type('form')
+      .send({ once: crypto.randomUUID(), plan: `${check}&lamp1v=230&lamp1w=60&lamp1n=1` })
+    const at = kept.headers.location ?? ''
+    await request(app).post(`/api${at}/readings`).send({ key: 'inside-whole.lamp-volts', value: 215, unit: 'V' })
+    const { text } = await request(app).get(`${at}/examine`)
+    const [passes] = /the lamp passes [^;<]*/.exec(plain(text)) ?? ['no current told']
+    expect(passes).toMatch(/^the lamp passes 2[3-7]\d mA/)
+  })
+
   it('goes out and in again with what was examined', async () => {
     const { app, send, id } = await begun()
     await send({ seen: 'lamp-bright' })

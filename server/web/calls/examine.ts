@@ -30,6 +30,6 @@ export const examineCalls: readonly Call[] = [
     summary: 'From what was seen to what to examine, in order',
     body: examineSchema,
     answer: answers.examineAnswer,
-    run: examineCheck,
+    run: ({ lamps, ...asked }) => examineCheck({ ...asked, lamps: lamps ? { lamps, arrangement: 'series' } : null }),
   }),
 ]

@@ -1,4 +1,5 @@
 import { type Request, type Response, Router } from 'express'
+import { z } from 'zod'
 import {
   examinedOf,
   keepFound,
@@ -16,7 +17,7 @@ import { causes } from '../../../tables/causes.js'
 import { whatWasSeen } from '../../../tables/whatWasSeen.js'
 import { tell } from '../../../words/tell.js'
 import type { Context } from '../../context.js'
-import { examineCheck } from '../../examined.js'
+import { examineCheck, type LampsBefore } from '../../examined.js'
 import { entryId, onceField } from '../../once.js'
 import { show } from '../../page.js'
 import { caseName } from '../../parts/caseName.js'
@@ -58,10 +59,30 @@ function readingSent(sent: Sent, request: CheckRequest): { form: FormReader; rea
   return { form, reading: value === null ? null : { key, value, unit, ...(state && { state }) } }
 }
 
-const examinedWith = (request: CheckRequest, { seen, found, readings }: ExamineState): Examined | null =>
+const examinedWith = (
+  request: CheckRequest,
+  { seen, found, readings }: ExamineState,
+  lamps: LampsBefore | null = null,
+): Examined | null =>
   seen.length + readings.length === 0
     ? null
-    : examineCheck({ check: request, observations: [...seen], found: [...found], readings: [...readings] })
+    : examineCheck({ check: request, observations: [...seen], found: [...found], readings: [...readings], lamps })
+
+const lamp = z.object({ ratedV: z.number(), ratedW: z.number(), count: z.int().min(1).max(6) })
+const oneLamp = z.object({ lamps: z.tuple([lamp.extend({ arrangement: z.enum(['series', 'parallel']) })]) })
+const oneAtHand = z.object({ given: z.object({ lampsOnHand: z.tuple([lamp.extend({ count: z.literal(1) })]) }) })
+
+/** The lamps that a plan has, or the one that was at hand; null where there are others, so that nobody knows which was read. */
+function lampsOf(plan: unknown): LampsBefore | null {
+  const planned = oneLamp.safeParse(plan).data?.lamps[0]
+  const used = planned ?? oneAtHand.safeParse(plan).data?.given.lampsOnHand[0]
+  if (!used) return null
+  const { count, ratedV, ratedW } = used
+  return {
+    lamps: Array.from({ length: count }, () => ({ ratedV, ratedW })),
+    arrangement: planned?.arrangement ?? 'series',
+  }
+}
 
 type Results = Parameters<Deeds['found']>[0]
 
@@ -140,7 +161,7 @@ export function examineRoutes({ store, now }: Context): Router {
     const model = examineView({
       request: job.check,
       state,
-      examined: examinedWith(job.check, state),
+      examined: examinedWith(job.check, state, lampsOf(job.plan)),
       deeds: {
         found: (results) => ({
           send: Object.entries(results).map(([name, value]) => ({ name, value: [value].flat().join(',') })),
@@ -208,6 +229,7 @@ function resultOf(found: readonly Found[], job: Job): Result {
       observations: [...asked.observations],
       readings: [...asked.readings],
       found: [...asked.found, ...found],
+      lamps: null,
     }),
   )
   const confirmed = told.find(({ key }) => found.some(({ cause, result }) => cause === key && result === 'confirmed'))
