@@ -15,7 +15,7 @@ import { capital, listed, or, type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, percent, voltAmperes, volts } from '../words/quantity.js'
 import { type Action, byQualified, nearWiring, underPower } from './action.js'
 import { plateFrequencies } from './case/plateFrequencies.js'
-import { positionFor, windowsInUse } from './case/plateWindow.js'
+import { positionFor, settingsOf, windowsInUse } from './case/plateWindow.js'
 import type { VoltageWindow } from './case/request.js'
 import type { MainsSituation } from './case/situation.js'
 import { plateOf } from './example.js'
@@ -40,7 +40,7 @@ export const mainsVoltage = mainsTopic({
       example: { supply: plateOf(120) },
     },
     unknown: {
-      rule: say`The plate gives no input voltage, the mains of the place is not known, or the plate has several settings and the selector’s place is not given.`,
+      rule: say`The plate gives no input voltage, the mains of the place is not known, or the plate has several settings, or speaks of a selector, and the selector’s place is not given.`,
       example: { supply: { input: { frequenciesHz: [50], currentA: 0.2 } } },
     },
     caution: {
@@ -234,7 +234,7 @@ const bySelector = ({ supply }: MainsSituation): boolean => supply.input.selecto
 function setSelector({ situation, window, voltageV }: At): Phrase[] {
   const { supply, reach } = situation
   if (!bySelector(situation)) return []
-  const position = positionFor(supply.input.windows, { voltageV, frequencyHz: reach.frequencyHz })
+  const position = positionFor(settingsOf(supply.input), { voltageV, frequencyHz: reach.frequencyHz })
   if (position && position.min === window.min && position.max === window.max) return []
   return [
     position

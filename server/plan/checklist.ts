@@ -1,5 +1,5 @@
 import type { Arrangement } from '../chain/case/arrangement.js'
-import { isFor } from '../chain/case/plateWindow.js'
+import { isFor, settingsOf } from '../chain/case/plateWindow.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/case/situation.js'
 import type { CheckResponse, Finding, Verdict } from '../chain/finding.js'
 import { mainsText } from '../chain/words.js'
@@ -130,8 +130,8 @@ function mainsLine({ site, plan }: ChecklistFacts): ChecklistLine[] {
 }
 
 function selectorLine({ supply, plan }: ChecklistFacts): ChecklistLine[] {
-  const settings = supply.input.windows
-  if (settings.length < 2) return []
+  const settings = settingsOf(supply.input)
+  if (settings.length < 2 && supply.input.positions === null) return []
   const mainsV = plan.mains?.voltageV ?? null
   const fitting = settings.filter((setting) => mainsV !== null && isFor(setting, mainsV))
   const only = fitting.length === 1 ? fitting[0] : undefined

@@ -173,6 +173,21 @@ class RatingReader {
         // mains volts after a rail may be an input whose word was not recognised
         if (mains && this.#outputs.length > 0 && this.#input.voltages.length === 0 && group.kind !== 'dc')
           return group.lineAfterWord && (frequency || group.kind === 'ac') ? this.#window(group) : null
+        // "… 12V 2A OR 110-120V~", "… 12V 2A SWITCH 110/220V": another setting of the input, or its selector
+        const low = this.#outputs
+          .flatMap(({ rails }) => rails)
+          .every((rail) => Math.abs(rail.voltageV) < plateLimits.leastMainsV.value)
+        const isMainsInput = this.#input.voltages.some(({ min }) => min >= plateLimits.leastMainsV.value)
+        if (
+          mains &&
+          isMainsInput &&
+          low &&
+          this.#outputs.length > 0 &&
+          group.kind !== 'dc' &&
+          values.length > 1 &&
+          Math.min(...values) >= plateLimits.leastMainsV.value
+        )
+          return this.#window(group)
         // "… 12V 1A, 85 % AT 230V": the mains voltage once more, beside the output's own
         if (mains && this.#outputs.length > 0 && group.others.length === 0 && this.#isInput(top)) return null
         return this.#rails(group, 'outputs')

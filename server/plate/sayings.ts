@@ -34,6 +34,14 @@ export const saysSetsItself = (label: string | null | undefined): boolean =>
     .split(/[\n.]/)
     .some((line) => says(line, 'sets itself') && !says(line, 'taken back'))
 
+/** Every place where words of a plate say something: [start, end) of each. */
+export function placesOf(label: string | null | undefined, saying: Saying): [number, number][] {
+  return [...readPart(label).matchAll(expression(saying, 'giu'))].map(({ index, 0: words }) => [
+    index,
+    index + words.length,
+  ])
+}
+
 /** What stands from the first word for the output on; all of it where there is none. */
 export function fromOutput(label: string | null | undefined): string {
   const text = readPart(label)

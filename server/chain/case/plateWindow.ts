@@ -42,13 +42,28 @@ export function positionFor(
 export const overWindow = ({ min, max }: VoltageWindow, voltageV: number): number =>
   voltageV > max ? voltageV / max : Math.min(1, voltageV / min)
 
+/** What a selector may be set to: a plate's windows, and the positions printed at its selector, several of which part a wide range. */
+export function settingsOf({
+  windows,
+  positions,
+}: Pick<PreparedInput, 'windows' | 'positions'>): readonly VoltageWindow[] {
+  if (!positions || positions.length === 0) return windows
+  const kept = positions.length > 1 ? windows.filter((window) => !isWide(window)) : windows
+  const added = positions.filter(({ min, max }) => !kept.some((own) => max >= own.min && min <= own.max))
+  return [...kept, ...added]
+}
+
 /**
- * Which of a plate's windows the supply works in now. Several windows are the positions of a selector.
- * A selector set within a wide range decides by its own voltage.
+ * Which of a plate's windows the supply works in now. Several windows are the positions of a selector; one is where the plate speaks of
+ * a selector, too. A selector set within a wide range decides by its own voltage.
  */
-export function windowsInUse({ windows, selectorV }: PreparedInput): WindowsInUse {
-  if (selectorV === null)
-    return { windows, decidedBy: windows.length === 0 ? 'nothing' : windows.length === 1 ? 'one' : 'open' }
+export function windowsInUse(input: PreparedInput): WindowsInUse {
+  const { selectorV, positions } = input
+  const windows = settingsOf(input)
+  if (selectorV === null) {
+    if (windows.length === 0) return { windows, decidedBy: 'nothing' }
+    return { windows, decidedBy: windows.length === 1 && positions === null ? 'one' : 'open' }
+  }
   const set = { min: selectorV, max: selectorV }
   if (windows.length === 0) return { windows: [set], decidedBy: 'position' }
   const holding = windows

@@ -2,6 +2,7 @@ import { given } from '../../facts/given.js'
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
 import { openPhrases } from '../../plate/openPhrases.js'
 import { hazardsIn } from '../../plate/plateHazards.js'
+import { printedSelector } from '../../plate/printedSelector.js'
 import { says, saysSetsItself } from '../../plate/sayings.js'
 import { dcPlugByName, dcPlugsBySize } from '../../tables/dcPlugs.js'
 import { extraLowVoltageMostV } from '../../tables/thresholds.js'
@@ -79,6 +80,7 @@ function prepareBy(supply: Supply, reading: LabelReading | null, of: 'supply' | 
       powerVA: input?.powerVA ?? printed?.powerVA ?? null,
       powerW: input?.powerW ?? printed?.powerW ?? null,
       selectorV: input?.selectorV ?? null,
+      positions: selectorOf(supply.label, printedRails),
       threePhase: says(supply.label, 'three-phase'),
       setsItself: saysSetsItself(supply.label),
     },
@@ -100,6 +102,12 @@ function prepareBy(supply: Supply, reading: LabelReading | null, of: 'supply' | 
     proposed: null,
   }
   return { ...prepared, contradictions: supplyContradictions(prepared, reading, works, printedRails) }
+}
+
+/** The positions of its selector; a word that names none may speak of that of the output where that has several voltages. */
+function selectorOf(label: string | null | undefined, rails: readonly Rail[]): readonly VoltageWindow[] | null {
+  const positions = printedSelector(label)
+  return positions?.length === 0 && mayBePositions(label, rails) ? null : positions
 }
 
 /** The same window printed twice is no selector. */

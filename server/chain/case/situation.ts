@@ -64,6 +64,8 @@ export interface PreparedInput {
   powerVA: number | null
   powerW: number | null
   selectorV: number | null
+  /** positions of a selector that its plate speaks of, none where it names none; null where it speaks of no selector */
+  positions: readonly VoltageWindow[] | null
   threePhase: boolean
   /** its plate says that it finds the mains voltage itself */
   setsItself: boolean
