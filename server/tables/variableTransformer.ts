@@ -14,7 +14,7 @@ export interface VariableTransformerRow extends Sourced {
 
 const mailingList = published(
   'Mailing list of collectors of old computers, thread on variable transformers and first power',
-  'switch-mode supplies do nothing up to 85 V to 90 V of 120 V, then start at once; a ferroresonant one jumps to full output at about 45 V',
+  'switch-mode supplies do nothing up to 85 V to 90 V of 120 V, then start at once; one with a tuned transformer jumps to full output at about 45 V',
 )
 const repairGuide = published(
   'Repair guide for switch-mode supplies of the 1990s, in a public archive of home-computer texts',
