@@ -14,7 +14,7 @@ import { violations } from './axe.js'
 import { sharedBrowser, withoutBrowser } from './browser.js'
 
 // the machine that runs the tests may be busy with others
-vi.setConfig({ testTimeout: 180_000 })
+vi.setConfig({ testTimeout: 300_000 })
 
 interface StepLimits {
   unit: string | null
@@ -109,7 +109,7 @@ describe.skipIf(withoutBrowser)('a whole first power-up on a phone', () => {
       typed.push({ key, value, at: Date.now() + ahead })
     }
     if (given === undefined && key !== 'done.signed')
-      await page.waitForSelector(`[data-key="${key}"]`, { state: 'hidden', timeout: 10_000 })
+      await page.waitForSelector(`[data-key="${key}"]`, { state: 'hidden', timeout: 30_000 })
   }
 
   beforeAll(async () => {
@@ -188,10 +188,10 @@ describe.skipIf(withoutBrowser)('a whole first power-up on a phone', () => {
     await phone.setOffline(false)
     await begin()
     await page.reload()
-    await expect.poll(() => page.textContent(`${open} .queue`), { timeout: 60_000 }).toBe('')
+    await expect.poll(() => page.textContent(`${open} .queue`), { timeout: 120_000 }).toBe('')
     while (seen.length < lines + 1) await doStep()
     await expect
-      .poll(async () => (await job()).readings.length + (await job()).ticks.length, { timeout: 60_000 })
+      .poll(async () => (await job()).readings.length + (await job()).ticks.length, { timeout: 120_000 })
       .toBe(lines + 1)
 
     const { readings, ticks, stops, log } = await job()
