@@ -221,7 +221,7 @@
     box.setAttribute('aria-invalid', 'true')
     form.querySelector('.letters')?.remove()
     const says = Object.assign(document.createElement('p'), { className: 'error letters', role: 'alert' })
-    says.textContent = `The cause takes at least ${judge.fewestLetters} letters: what was wrong, and what was done about it.`
+    says.textContent = `The cause takes two words, or ${judge.fewestLetters} letters, that tell it: what was wrong, and what was done about it.`
     box.before(says)
     box.focus()
   }

@@ -60,6 +60,8 @@ export const stageNames = [
 
 export type StageName = (typeof stageNames)[number]
 
+export const isStage = (name: string): name is StageName => stageNames.some((one) => one === name)
+
 export interface FirstPowerStage {
   name: StageName
   title: Words

@@ -1,9 +1,9 @@
-import { isGiven } from '../facts/given.js'
 import { listed, type Phrase, say } from '../words/phrase.js'
 import { quantity } from '../words/quantity.js'
 import { gatesStage } from './checklist.js'
 import { type FirstPowerStage, type StageName, type Step, stageNames } from './firstPowerPlan.js'
 import { heldAgainst, type Limits } from './limits.js'
+import { namesTester } from './namesTester.js'
 
 /** What came of a gate, and who found it. */
 export interface GateResult {
@@ -25,7 +25,7 @@ export function gateState(gate: Pick<Step, keyof Limits | 'unit' | 'who'>, resul
   if (!result) return 'open'
   const { value = null, passed = null, testedBy = null } = result
   if (passed === false || (value !== null && outside(gate, value))) return 'failed'
-  if (gate.who === 'qualified' && !isGiven(testedBy)) return 'open'
+  if (gate.who === 'qualified' && !namesTester(testedBy)) return 'open'
   const limited = gate.low !== null || gate.high !== null
   return limited ? (value === null ? 'open' : 'passed') : passed === true ? 'passed' : 'open'
 }

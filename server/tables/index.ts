@@ -8,6 +8,7 @@ import { connectorPinsTable } from './connectorPins.js'
 import { cordsTable, minimumAreasTable, plugFusesTable } from './cordRows.js'
 import { dcPlugsTable } from './dcPlugRows.js'
 import { outputBandsTable } from './dummyLoad.js'
+import { emptyWordsTable } from './emptyWords.js'
 import { examinationsTable } from './examinations.js'
 import { heatCapacityTable, lampExponentsTable, tungstenTable } from './filament.js'
 import { frozen } from './frozen.js'
@@ -119,6 +120,7 @@ export const groups = frozen({
     lampExponentsTable,
     benchStepsTable,
     stopWordsTable,
+    emptyWordsTable,
     storageTable,
     reformingTable,
     leakageTable,

@@ -1,11 +1,16 @@
 import { frozen } from './frozen.js'
+import type { HazardLanguage } from './hazardWords.js'
+import type { PlateLanguage } from './plateWords.js'
 import { fromMemory, type Source } from './source.js'
 import { table } from './table.js'
+
+/** ISO 639-1. */
+export type StopLanguage = Exclude<PlateLanguage, 'any'> | HazardLanguage
 
 /** Words of someone at the bench that say a fault is there, by what they tell of. */
 interface StopWords {
   readonly about: 'burning' | 'arcing' | 'bursting' | 'leaking' | 'heat' | 'shock' | 'tripping'
-  readonly language: 'en' | 'de' | 'fr' | 'es' | 'it' | 'nl' | 'ru' | 'ja'
+  readonly language: StopLanguage
   /** small letters without accents; `*` stands for any ending; Japanese, written without spaces, is looked for anywhere */
   readonly words: readonly string[]
   readonly source: Source

@@ -6,6 +6,7 @@ import { type Checklist, composeChecklist } from '../plan/checklist.js'
 import { type FirstPowerPlan, stageNames, type ToldPlan } from '../plan/firstPowerPlan.js'
 import { keptPlan } from '../plan/keptPlan.js'
 import { planFirstPower } from '../plan/planFirstPower.js'
+import { givenOf } from './parts/planGiven.js'
 
 /** The bench checklist of a judged check and its plan. */
 export const checklistOf = (of: Case, assessment: CheckResponse, plan: FirstPowerPlan): Checklist =>
@@ -31,6 +32,6 @@ function isWhole(plan: unknown): plan is ToldPlan {
 export function jobChecklist({ check, assessment: kept, plan }: Job): Checklist {
   const of = prepareCase(check)
   const assessment = { ...kept, findings: kept.findings.map(withActions) }
-  const anew = () => planFirstPower(of, assessment)
+  const anew = () => planFirstPower(of, assessment, givenOf({ plan }))
   return checklistOf(of, assessment, isWhole(plan) ? keptPlan(plan, () => anew().gates) : anew())
 }

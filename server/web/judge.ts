@@ -1,5 +1,5 @@
 import type { Assessment, ReadingLimits } from '../bench/jobs/job.js'
-import { limitsOf, type SentPlan } from '../bench/jobs/newJob.js'
+import { limitsOf, type SentPlan, withSent } from '../bench/jobs/newJob.js'
 import { assessCase } from '../chain/assess.js'
 import { type Case, prepareCase } from '../chain/case/case.js'
 import type { CheckRequest } from '../chain/case/request.js'
@@ -8,6 +8,7 @@ import { type FirstPowerOptions, planFirstPower } from '../plan/planFirstPower.j
 import { tell } from '../words/tell.js'
 import { checklistOf } from './checklist.js'
 import { dataVersion } from './dataVersion.js'
+import { sentWith } from './parts/planGiven.js'
 
 export interface JudgedCheck {
   check: CheckRequest
@@ -24,8 +25,8 @@ export const judged = (of: Case, now: number): Assessment => ({
 })
 
 /**
- * A check judged and planned. A plan that was sent with its stages is kept as it is; else one is worked out. Readings
- * are held against the steps of that plan and the lines of the checklist that is printed from the check.
+ * A check judged and planned. Readings are held against the steps of the plan that is worked out from the check and the lamps, and
+ * the lines of the checklist that is printed from it. A plan that was sent tells the lamps, and may have steps besides.
  *
  * @param given  lamps at hand and what else was entered for the plan; kept with it, so that it can be opened again
  */
@@ -33,24 +34,18 @@ export function judgedAndPlanned(
   check: CheckRequest,
   sent: SentPlan | null,
   now: number,
-  given?: FirstPowerOptions,
+  given: FirstPowerOptions = sentWith(sent),
 ): JudgedCheck {
   const of = prepareCase(check)
   const assessment = judged(of, now)
   const worked = tell(planFirstPower(of, assessment, given))
-  const plan = sent?.stages ? sent : { ...sent, ...worked, ...(given && Object.keys(given).length > 0 && { given }) }
   const { stages } = tell(checklistOf(of, assessment, worked))
-  const fromPlan = new Map(limitsOf(plan).map((row) => [row.key, row]))
-  const fromChecklist = limitsOf({ stages: stages.map(({ lines }) => ({ steps: lines })) })
-  const known = new Set(fromChecklist.map(({ key }) => key))
+  const paper = limitsOf({ stages: stages.map(({ lines }) => ({ steps: lines })) })
+  const own = new Map([...paper, ...limitsOf(worked)].map((row) => [row.key, row]))
   return {
     check,
     assessment,
-    plan,
-    // in the order of the paper; where both know a key, the plan that was sent decides
-    limits: [
-      ...fromChecklist.map((row) => fromPlan.get(row.key) ?? row),
-      ...[...fromPlan.values()].filter(({ key }) => !known.has(key)),
-    ],
+    plan: { ...sent, ...worked, ...(Object.keys(given).length > 0 && { given }) },
+    limits: withSent([...own.values()], limitsOf(sent)),
   }
 }

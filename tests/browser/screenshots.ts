@@ -48,7 +48,7 @@ await save(await part(plan, stage.locator('.drawings figure').nth(1), stage), 'f
 await plan.getByRole('button', { name: 'Keep as a job' }).click()
 const job = new URL(plan.url()).pathname
 const phone = await open(job, { width: 390, height: 844 })
-await phone.locator('#key').selectOption('supply-alone.off-load-1')
+await phone.locator('#key').selectOption('look.discharge')
 await phone.locator('#value').fill('12.1')
 await phone.getByRole('button', { name: 'Keep the reading' }).click()
 await phone.getByText('Read 12.1').first().waitFor()

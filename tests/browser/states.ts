@@ -208,7 +208,7 @@ export async function keep(origin: string): Promise<Map<string, string>> {
   await send(`/shelf/supplies/${kept.get('supply')}`, fields({ ...exampleRows.supply, version: '1', place: 'Rack B' }))
 
   const job = `/jobs/${kept.get('full')}`
-  await send(`${job}/readings`, fields({ key: 'supply-alone.off-load-1', value: '12.1' }))
+  await send(`${job}/bench?step=supply-alone.off-load-1`, fields({ value: '12.1', unit: 'V', despite: 'yes' }))
   await send(`${job}/readings`, fields({ key: 'supply-alone.off-load-1', value: '14.9' }))
   await send(`${job}/readings`, fields({ what: 'Ripple at full load', value: '35', unit: 'mV' }))
   await send(`${job}/parts`, fields({ part: 'Capacitor 68 µF 400 V', state: 'ordered', partnote: 'Radial, 105 °C' }))

@@ -130,7 +130,7 @@ describe('a stop', () => {
     const { limits } = late
     const before = { ...late, held: [{ ...openStops(late)[0]!, of: 'held', at: at + 10 }], limits }
     const read = (typedAt: number) =>
-      addReading(before, { key, value: 12, unit: 'V' }, { id: 'b', at: at + 90, typedAt })
+      addReading(before, { key, value: 12, unit: 'V' }, { id: 'b', at: at + 90, typedAt, despite: true })
     expect(() => read(at + 30)).toThrow(Unfit)
     expect(read(at + 5).readings).toHaveLength(2)
   })

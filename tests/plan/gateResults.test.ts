@@ -59,12 +59,19 @@ describe('a gate', () => {
       result: { value: 200, testedBy: 'Nobody.' },
       why: 'of qualified hands, by nobody',
     },
-    { state: 'passed', gate: ofOthers, result: { value: 200, testedBy: 'T.' }, why: 'of qualified hands, by someone' },
+    { state: 'open', gate: ofOthers, result: { value: 200, testedBy: 'x' }, why: 'of qualified hands, by a letter' },
+    { state: 'open', gate: ofOthers, result: { value: 200, testedBy: 'nobody yet' }, why: 'by nobody yet' },
+    {
+      state: 'passed',
+      gate: ofOthers,
+      result: { value: 200, testedBy: 'T. Er' },
+      why: 'of qualified hands, by someone',
+    },
     {
       state: 'passed',
       gate: ofOthers,
       result: { value: 200, testedBy: '李' },
-      why: 'of qualified hands, by one letter',
+      why: 'of qualified hands, by one sign that is a name',
     },
     {
       state: 'passed',

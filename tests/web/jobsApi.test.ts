@@ -18,8 +18,8 @@ const plan = {
       leftOut: null,
       steps: [
         { key: 'alone.volts', text: 'Read the output.', unit: 'V', low: 11.4, high: 12.6, stopIf: 'it is outside' },
-        { key: 'alone.amps', text: 'Read the current.', unit: 'A', low: 0, high: 0.5, stopIf: null },
-        { key: 'alone.look', text: 'Look.', unit: null, low: null, high: null, stopIf: null },
+        { key: 'alone.amps', text: 'Read the current.', unit: 'A', low: 0, high: 0.5, stopIf: null, power: 'none' },
+        { key: 'alone.look', text: 'Look.', unit: null, low: null, high: null, stopIf: null, power: 'none' },
       ],
     },
   ],
@@ -41,7 +41,13 @@ describe('a new job', () => {
     expect(answer.status).toBe(201)
     const { body } = answer
     expect(answer.headers.location).toBe(`/api/jobs/${body.id}`)
-    expect(body).toMatchObject({ name: 'Tape recorder', version: 1, readings: [], parts: [], log: [], plan })
+    expect(body).toMatchObject({ name: 'Tape recorder', version: 1, readings: [], parts: [], log: [] })
+    // what was sent stands beside the steps of the check's own plan
+    expect(body.limits.filter(({ sent }: { sent?: true }) => sent).map(({ key }: { key: string }) => key)).toEqual([
+      'alone.volts',
+      'alone.amps',
+      'alone.look',
+    ])
     expect(body.check.supply).toMatchObject(matching.supply)
     const judged = (await call().post('/api/check').send(matching)).body
     expect(body.assessment.findings).toEqual(judged.findings)
@@ -169,16 +175,16 @@ describe('where a job stands', () => {
 })
 
 describe('a reading', () => {
-  // limits of the plan above: 11.4 V to 12.6 V with a stop rule, 0 A to 0.5 A without one
+  // limits of the plan above: 11.4 V to 12.6 V with a stop rule, 0 A to 0.5 A without one; what was sent never clears. Its own: below 34 V
   it.each([
-    ['alone.volts', 12, 'V', 'clear'],
-    ['alone.volts', 11.4, 'V', 'clear'],
-    ['alone.volts', 12.6, 'V', 'clear'],
+    ['look.discharge', 12, 'V', 'clear'],
+    ['look.discharge', 33.9, 'V', 'clear'],
+    ['look.discharge', 34, 'V', 'stop'],
     ['alone.volts', 11.39, 'V', 'stop'],
     ['alone.volts', 12.61, 'V', 'stop'],
     ['alone.volts', -12, 'V', 'stop'],
-    ['alone.volts', 12_000, 'mV', 'clear'],
-    ['alone.amps', 350, 'mA', 'clear'],
+    ['look.discharge', 12_000, 'mV', 'clear'],
+    ['alone.amps', 350, 'mA', 'unknown'],
     ['alone.amps', 650, 'mA', 'caution'],
     ['alone.look', 3, 'V', 'unknown'],
     ['elsewhere', 3, 'V', 'unknown'],
@@ -340,7 +346,7 @@ describe('judging a job again', () => {
 describe('a deleted job', () => {
   it('is gone with 204 and can be brought back whole', async () => {
     const { id } = await made()
-    await read(id, 'alone.volts', 12, 'V')
+    await read(id, 'alone.amps', 0.3, 'A')
     const before = await job(id)
     expect((await call().delete(`/api/jobs/${id}`)).status).toBe(204)
     expect((await call().get(`/api/jobs/${id}`)).status).toBe(404)
@@ -373,7 +379,7 @@ describe('a job on its way through a file', () => {
 
   it('is refused when a reading in it is no reading', async () => {
     const { id } = await made()
-    await read(id, 'alone.volts', 12, 'V')
+    await read(id, 'alone.amps', 0.3, 'A')
     const file = JSON.parse((await call().get(`/api/jobs/${id}/export`)).text)
     file.jobs[0].readings[0].finding.outcome = 'splendid'
     const answer = await call().post('/api/import?apply=1').send(file)

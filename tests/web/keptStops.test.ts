@@ -52,7 +52,7 @@ describe('a reading that is a stop', () => {
 
   it('is held against the limits as they are once its cause is written', async () => {
     await post('causes', { of: stop, text: 'Wrong tap of the winding.' })
-    expect((await patch({ plan: planTo(20) })).readings[0].finding.outcome).toBe('clear')
+    expect((await patch({ plan: planTo(20) })).readings[0].finding.outcome).toBe('unknown')
   })
 
   it('is gone once it is taken back, and does not come again', async () => {
@@ -60,10 +60,24 @@ describe('a reading that is a stop', () => {
     expect((await patch({ plan: planTo(12) })).stops).toEqual([])
   })
 
-  it.each(['?', 'ok', '12 V', '- - -'])('is not explained by “%s”', async (text) => {
+  it.each([
+    '?',
+    'ok',
+    '12 V',
+    '- - -',
+    'unknown',
+    "don't know",
+    'ignore',
+    'no cause found',
+    'aaaa',
+    'не знаю',
+    'keine Ahnung',
+    'I have no idea at all',
+    '不明',
+  ])('is not explained by “%s”', async (text) => {
     const answer = await post('causes', { of: stop, text })
     expect(answer.status).toBe(422)
-    expect(answer.body.error.fields[0]).toMatchObject({ path: 'text', message: expect.stringContaining('3 letters') })
+    expect(answer.body.error.fields[0]).toMatchObject({ path: 'text', message: expect.stringContaining('8 letters') })
     expect((await job()).stops).toHaveLength(1)
   })
 })

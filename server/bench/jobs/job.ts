@@ -13,7 +13,10 @@ export interface Assessment extends ToldCheck {
 
 /** What a reading is held against: a step of the plan, as far as readings need it. */
 export type ReadingLimits = Pick<AsTold<Step>, 'key' | 'text' | 'unit' | 'low' | 'high' | 'stopIf'> &
-  Partial<Pick<AsTold<Step>, 'strict' | 'notAbove' | 'power' | 'link'>>
+  Partial<Pick<AsTold<Step>, 'strict' | 'notAbove' | 'power' | 'link'>> & {
+    /** of a plan that was sent, and none that the job's own check asks for: it stops, and never clears */
+    sent?: true
+  }
 
 /** Taken back by a person, who says why; it stays where it stands, and counts no more. */
 export interface Withdrawn {

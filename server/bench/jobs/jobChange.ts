@@ -1,10 +1,13 @@
+import type { Outcome } from '../../chain/finding.js'
+import { mainsTopics } from '../../chain/index.js'
 import { isGiven } from '../../facts/given.js'
+import { namesTester } from '../../plan/namesTester.js'
 import { Missing, Stale } from '../../store/errors.js'
 import { tell } from '../../words/tell.js'
 import { fewestLetters, saysCause } from './causeText.js'
 import type { Assessment, Cause, Job, Observations, Part, PartState, Reading, ReadingLimits, Tick } from './job.js'
 import { limitsFor } from './laterLimits.js'
-import { openGates, testedBy } from './openGates.js'
+import { mayPower, openGates, readAgain, testedBy } from './openGates.js'
 import { type Given, inUnit, limitsText, readingFinding } from './readingFinding.js'
 import { withEarlier } from './rejudge.js'
 import { seenFinding } from './seenFinding.js'
@@ -48,8 +51,22 @@ function readBefore(readings: readonly Reading[], limits: ReadingLimits | null, 
   return last?.value == null ? null : inUnit(last.value, last.unit, limits.unit)
 }
 
-/** A name as plans give it to their steps: "supply-alone.off-load-1". */
-const stepKey = /^\S+\.\S+$/
+/** Topics between the wall and the supply: while one of them stands, nothing is put on the mains. */
+const onMainsSide: readonly string[] = mainsTopics.map(({ name }) => name)
+
+/** Why the check keeps a step from power; null where it does not. */
+function heldByCheck({ assessment, limits }: Job, key: string): string | null {
+  const found = (outcome: Outcome, among?: readonly string[]) =>
+    assessment.findings.find((one) => one.outcome === outcome && (among === undefined || among.includes(one.topic)))
+  const stop = found('stop')
+  if (assessment.verdict === 'do-not-connect') return `The check of this job says not to connect: ${stop?.title ?? ''}`
+  const step = limitsFor({ limits }, key)
+  const own = step !== null && !step.sent
+  // what the plan gives a machine alone needs no mains, and what is measured at the socket tells of it
+  const offMains = own && (step.power === 'low-voltage' || key.startsWith('before.'))
+  const open = (offMains ? undefined : found('unknown', onMainsSide)) ?? (step === null ? found('unknown') : undefined)
+  return open ? `Find out first: ${open.title}` : null
+}
 
 /**
  * Nothing that needs power is taken while the job is stopped, by what was found at the bench or by its check. A step
@@ -58,25 +75,26 @@ const stepKey = /^\S+\.\S+$/
  * observed besides, nobody knows when.
  */
 function refuseStopped(job: Job, key: string, entry: Pick<Reading, 'finding' | 'at' | 'typedAt'>, path: string): void {
-  const step = limitsFor(job, key)
-  if (entry.finding.outcome === 'stop' || (step ? step.power === 'none' : !stepKey.test(key))) return
+  if (entry.finding.outcome === 'stop' || !mayPower(job, key)) return
   const stop = openStops(job).find((one) => one.key === null || !(whenRead(entry) < one.at))
   if (stop)
     throw new Unfit(
       path,
       `This job is stopped: ${stop.title} ${stop.action} This step needs power, so nothing is kept of it before the cause of the stop is written down.`,
     )
-  if (job.assessment.verdict !== 'do-not-connect') return
-  const found = job.assessment.findings.find(({ outcome }) => outcome === 'stop')
-  throw new Unfit(
-    path,
-    `The check of this job says not to connect: ${found?.title ?? ''} This step needs power, so nothing is kept of it before that is changed and the check judged again.`,
-  )
+  const held = heldByCheck(job, key)
+  if (held)
+    throw new Unfit(
+      path,
+      `${held} This step needs power, so nothing is kept of it before that is changed and the check judged again.`,
+    )
 }
 
 interface TypedMark extends Mark {
   /** when it was typed, where that was before it arrived */
   typedAt?: number | undefined
+  /** measured all the same, as a person said who was told what it waits for */
+  despite?: boolean
 }
 
 const stamped = ({ at, typedAt }: TypedMark): { at: number; typedAt?: number } => ({
@@ -100,6 +118,7 @@ export function addReading(job: Job, given: Given, mark: TypedMark): Job {
   const finding = readingFinding(given, limits, readBefore(job.readings, limits, whenRead(stamps)))
   const reading: Reading = { id, key, value, unit, ...stamps, finding }
   refuseStopped(job, key, reading, 'value')
+  if (finding.outcome !== 'stop') refuseWaiting(job, key, 'value', mark.despite)
   return { ...job, readings: [...job.readings, reading] }
 }
 
@@ -112,12 +131,21 @@ function refuseUnread({ unit, low, high, notAbove }: ReadingLimits): void {
   )
 }
 
-/** What puts power on anything waits for its gates; that something is wrong can be said at any time. */
-function refuseBeforeGates(job: Job, key: string): void {
-  const open = openGates(job, key)
+/**
+ * What puts power on anything waits for its gates, and for what was a stop to be read again; that something is wrong can be said at
+ * any time.
+ */
+function refuseWaiting(job: Job, key: string, path: string, despite = false): void {
+  const again = readAgain(job, key)
+  if (again.length > 0)
+    throw new Unfit(
+      path,
+      `This step needs power: first read again, within limits, what was a stop: ${again.join(', ')}.`,
+    )
+  const open = despite ? [] : openGates(job, key)
   if (open.length > 0)
     throw new Unfit(
-      'as',
+      path,
       `This step needs power and waits for its gates: ${open.join(', ')}. They have no result yet, or nobody who tested.`,
     )
 }
@@ -130,13 +158,14 @@ export function addTick(job: Job, { key, as, words }: Pick<Tick, 'key' | 'as' | 
   refuseFull(ticks, 'steps', 'key')
   const limits = limitsFor(job, key)
   const tick: Tick = { id, key, as, words, ...stamped(mark), finding: seenFinding({ as, words }, limits) }
-  if (as === 'as-expected') {
+  const harmless = tick.finding.outcome !== 'stop'
+  if (harmless) {
     if (limits) refuseUnread(limits)
-    if (key === testedBy && !words?.trim())
+    if (key === testedBy && !namesTester(words))
       throw new Unfit('words', 'Write who tested, with which instrument, and on which day.')
   }
   refuseStopped(job, key, tick, 'words')
-  if (as === 'as-expected') refuseBeforeGates(job, key)
+  if (harmless) refuseWaiting(job, key, 'as')
   return { ...job, ticks: [...ticks, tick], causes: job.causes ?? [] }
 }
 
@@ -147,7 +176,7 @@ export function addCause(job: Job, { of, text }: Pick<Cause, 'of' | 'text'>, { i
   if (!saysCause(text))
     throw new Unfit(
       'text',
-      `The cause takes at least ${fewestLetters} letters: what was wrong, and what was done about it.`,
+      `The cause takes two words, or ${fewestLetters} letters, that tell it: what was wrong, and what was done about it.`,
     )
   // a phone that wrote it down without the network knows the step, and not yet the id of its reading
   const stop = openStops(job).find((one) => one.of === of || one.key === of)
@@ -170,7 +199,8 @@ export function withdraw(job: Job, entryId: string, why: string, { id, at }: Mar
   const entry = [...job.readings, ...(job.ticks ?? [])].find((one) => one.id === entryId)
   if (!entry) throw new Missing('There is no such reading in this job.')
   if (entry.withdrawn) return job
-  if (!isGiven(why)) throw new Unfit('why', 'Say in words why it is taken back.')
+  const tells = entry.finding.outcome === 'stop' ? saysCause(why) : isGiven(why)
+  if (!tells) throw new Unfit('why', 'Say in two words or more why it is taken back.')
   const back = <Of extends { id: string }>(entries: readonly Of[]): Of[] =>
     entries.map((one) => (one.id === entryId ? { ...one, withdrawn: { at, why } } : one))
   const step = limitsFor(job, entry.key)?.text.replace(/\.$/, '') ?? entry.key

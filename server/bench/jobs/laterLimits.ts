@@ -17,6 +17,7 @@ const isOpen = ({ low, high }: ReadingLimits): boolean => low === null && high =
 
 function broughtUp(row: ReadingLimits): ReadingLimits {
   const { key, unit } = row
+  if (row.sent) return row
   const power = row.power ?? powerAt(key)
   const held = { link: row.link ?? linkAt(key), ...(power !== undefined && { power }) }
   const added = row.power === undefined ? later.find(([keys]) => keys.test(key))?.[1](key) : undefined

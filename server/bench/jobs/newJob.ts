@@ -47,6 +47,15 @@ export function limitsOf(plan: SentPlan | ToldPlan | null): ReadingLimits[] {
   return [...new Map(limits.toReversed().map((row) => [row.key, row])).values()].reverse()
 }
 
+/**
+ * The limits of a job: those of its own plan and paper, which nothing that was sent changes, then the steps that a plan that was
+ * sent has besides.
+ */
+export function withSent(own: readonly ReadingLimits[], sent: readonly ReadingLimits[]): ReadingLimits[] {
+  const known = new Set(own.map(({ key }) => key))
+  return [...own, ...sent.filter(({ key }) => !known.has(key)).map((row) => ({ ...row, sent: true as const }))]
+}
+
 export interface JobParts {
   name: string
   check: CheckRequest

@@ -1,8 +1,9 @@
-import type { Step } from '../../plan/firstPowerPlan.js'
+import { isStage, type Step } from '../../plan/firstPowerPlan.js'
 import { type GateResult, gateState, gatesBefore } from '../../plan/gateResults.js'
+import { namesTester } from '../../plan/namesTester.js'
 import type { Told } from '../../words/tell.js'
 import type { Job } from './job.js'
-import { limitsFor } from './laterLimits.js'
+import { limitsFor, limitsOfJob } from './laterLimits.js'
 import { inUnit } from './readingFinding.js'
 import { lastAt } from './when.js'
 
@@ -11,7 +12,7 @@ export const testedBy = 'gate.tested-by'
 
 type Gate = Told<Step>
 
-/** The gates of the plan that a job keeps; none where the plan was sent without, or is older than they are. */
+/** The gates of the plan that a job keeps; none where it is older than they are. */
 const gatesOf = ({ plan }: Pick<Job, 'plan'>): readonly Gate[] =>
   (plan as { gates?: readonly Gate[] } | null)?.gates ?? []
 
@@ -33,18 +34,70 @@ function resultOf(
   return { key, passed, value: unit === null ? null : inUnit(value, reading.unit, unit) }
 }
 
+/** Whether a step may put power on something: one that does not say, and one that the plan does not have, may. */
+export function mayPower(job: Pick<Job, 'limits'>, key: string): boolean {
+  const step = limitsFor(job, key)
+  return step ? step.power !== 'none' : stepKey.test(key)
+}
+
+/** A name as plans give it to their steps: "supply-alone.off-load-1". */
+export const stepKey = /^\S+\.\S+$/
+
+const stageOf = (key: string): string => key.split('.', 1)[0] ?? ''
+
+/** What is measured before the plug is touched comes before the gates; a stage that no plan has is held by all of them. */
+const gatesHolding = (gates: readonly Gate[], stage: string): readonly Gate[] =>
+  stage === 'before' ? [] : stage === 'full' || isStage(stage) ? gatesBefore(gates, stage) : gates
+
+/** Stages behind the lamp that come before a stage without it. */
+const behindLamp: Readonly<Record<string, readonly string[]>> = {
+  full: ['supply-alone', 'together'],
+  'inside-full': ['inside-stripped', 'inside-whole'],
+}
+
+/** The lines under power behind the lamp that have no result to go on with, before the lamp is taken out. */
+function openBehindLamp(job: Pick<Job, 'limits' | 'readings' | 'ticks'>, stage: string): string[] {
+  const stages = behindLamp[stage] ?? []
+  return limitsOfJob(job)
+    .filter((step) => !step.sent && stages.includes(stageOf(step.key)) && step.power !== 'none')
+    .filter(({ key }) => {
+      const last = lastAt([...job.readings, ...(job.ticks ?? [])], key)
+      return last === undefined || last.finding.outcome === 'stop'
+    })
+    .map(({ key }) => key)
+}
+
 /**
- * The gates that a step under power waits for, in the order of the paper: those without a result, and those whose last is none to go
- * on with; behind them the line on which it is written who tested.
+ * The steps before one under power whose last reading is a stop, cause or not: they are read within limits again first.
+ *
+ * @returns their keys, in the order of the paper
+ */
+export function readAgain(job: Pick<Job, 'limits' | 'readings' | 'ticks'>, key: string): string[] {
+  if (!mayPower(job, key)) return []
+  const steps = limitsOfJob(job)
+  const at = steps.findIndex((step) => step.key === key)
+  const entries = [...job.readings, ...(job.ticks ?? [])]
+  return (at < 0 ? steps : steps.slice(0, at))
+    .filter((step) => step.unit !== null && lastAt(entries, step.key)?.finding.outcome === 'stop')
+    .map((step) => step.key)
+}
+
+/**
+ * What a step under power waits for, in the order of the paper: gates without a result, and those whose last is none to go on with;
+ * behind them the line on which it is written who tested; before full mains the lines behind the lamp.
  *
  * @returns their keys; none for a step without power, and for one of a plan that has no gates
  */
 export function openGates(job: Pick<Job, 'plan' | 'limits' | 'readings' | 'ticks'>, key: string): string[] {
-  const power = limitsFor(job, key)?.power
-  if (power === undefined || power === 'none') return []
-  const held = gatesBefore(gatesOf(job), key.split('.', 1)[0] ?? '')
+  if (!mayPower(job, key)) return []
+  const stage = stageOf(key)
+  const held = gatesHolding(gatesOf(job), stage)
   const open = held.filter((gate) => gateState({ ...gate, who: 'you' }, resultOf(job, gate)) !== 'passed')
-  const signed = (lastAt(job.ticks ?? [], testedBy)?.words ?? '').trim() !== ''
+  const signed = namesTester(lastAt(job.ticks ?? [], testedBy)?.words)
   const unsigned = held.some(({ who }) => who === 'qualified') && !signed
-  return [...open.map((gate) => gate.key), ...(unsigned ? [testedBy] : [])]
+  return [
+    ...open.map((gate) => gate.key),
+    ...(unsigned ? [testedBy] : []),
+    ...(held.length > 0 ? openBehindLamp(job, stage) : []),
+  ]
 }

@@ -131,6 +131,15 @@ export function readingFinding(given: Given, limits: ReadingLimits | null, befor
       action: 'Read the earlier step first, then this one again.',
     })
   const shown = given.value === null ? read : readingText(value, limits.unit)
+  if (held.as === 'within' && limits.sent)
+    return tell({
+      ...rest,
+      outcome: 'unknown',
+      title: say`Read ${read}, within the ${expected} of a plan that was sent; the plan of this job has no such step.`,
+      why: 'What was sent may stop a job, and clears nothing.',
+      working: [limits.text, say`${shown}: ${expected}`],
+      action: 'Go on by the steps of the plan.',
+    })
   if (held.as === 'within')
     return tell({
       ...rest,

@@ -25,6 +25,14 @@ export function seenFinding({ as, words }: Pick<Tick, 'as' | 'words'>, step: Rea
     sources: [seenSource],
     working: step ? [step.text] : [],
   }
+  if (as === 'as-expected' && alarm === null && (step === null || step.sent))
+    return tell({
+      ...rest,
+      outcome: 'unknown',
+      title: say`Done; the plan of this job has no such step.`,
+      why: 'What the plan does not ask for tells nothing about what to do next.',
+      action: 'Go on by the steps of the plan.',
+    })
   if (as === 'as-expected' && alarm === null)
     return tell({
       ...rest,

@@ -27,8 +27,8 @@ const switchOff = 'Switch off, unplug, let it discharge, and find the cause befo
 
 /** What the machine may draw [A]: the highest limit of a current under power, of the last stage that has one; null where none has. */
 function mostDrawnA(job: Pick<Job, 'limits'>): number | null {
-  const currents = limitsOfJob(job).flatMap(({ key, unit, power, high }) =>
-    unit === 'A' && high !== null && (power === 'mains' || power === 'low-voltage')
+  const currents = limitsOfJob(job).flatMap(({ key, unit, power, high, sent }) =>
+    !sent && unit === 'A' && high !== null && (power === 'mains' || power === 'low-voltage')
       ? [{ stage: key.split('.', 1)[0], high }]
       : [],
   )

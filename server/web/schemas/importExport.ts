@@ -87,6 +87,7 @@ const jobBody = {
         notAbove: line(120).optional(),
         power: z.enum(['none', 'low-voltage', 'mains']).optional(),
         link: z.enum(linkOrder).optional(),
+        sent: z.literal(true).optional(),
       }),
     )
     .max(4000),

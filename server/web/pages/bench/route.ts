@@ -56,7 +56,7 @@ export function benchPageRoutes({ store, now }: Context): Router {
     const gates = despite ? [] : openGates(kept.body, key)
     const box = unit === null ? 'words' : 'value'
     if (gates.length > 0) read.fault(box, waitsFor(gates, numbersOf(checklist)))
-    const done = unit === null || wrong ? tickOf(read, key) : readingOf(read, key, unit)
+    const done = unit === null || wrong ? tickOf(read, key) : readingOf(read, key, unit, despite)
     const again = (status: number, notSaved: string | null = null) =>
       refused(request, response, { key, read, status, notSaved })
     if (read.faults.length > 0) return again(422)
@@ -77,9 +77,9 @@ export function benchPageRoutes({ store, now }: Context): Router {
 
   type Done = (job: Job, mark: { id: string; at: number; typedAt?: number | undefined }) => Job
 
-  const readingOf = (read: FormReader, key: string, unit: string): Done => {
+  const readingOf = (read: FormReader, key: string, unit: string, despite: boolean): Done => {
     const value = metered(read, 'value', unit, read.text('unit'), true)
-    return (job, mark) => addReading(job, { key, value, unit }, mark)
+    return (job, mark) => addReading(job, { key, value, unit }, { ...mark, despite })
   }
 
   const tickOf = (read: FormReader, key: string): Done => {

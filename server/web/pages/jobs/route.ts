@@ -339,7 +339,11 @@ export function jobsPageRoutes(context: Context): Router {
     const corrected = (current: Job): Job => {
       const taken = withdraw(current, entryId, why ?? '', mark)
       if (!reading || given === undefined) return taken
-      return addReading(taken, { ...reading, value: given }, { ...mark, typedAt: reading.typedAt ?? reading.at })
+      return addReading(
+        taken,
+        { ...reading, value: given },
+        { ...mark, typedAt: reading.typedAt ?? reading.at, despite: true },
+      )
     }
     await changing(request, response, {
       form: 'withdraw',
