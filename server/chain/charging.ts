@@ -4,6 +4,7 @@ import { type Phrase, say } from '../words/phrase.js'
 import type { PairSituation, PreparedSupply } from './case/situation.js'
 import { hazardsOf, judgeHazard, type PrintedHazard } from './hazardFinding.js'
 import { caution, type Judgement, together, unknown } from './judgement.js'
+import { notReadOn } from './openPhrases.js'
 import { pairTopic } from './topic.js'
 
 const constantCurrent: HazardMeaning = 'constant current, LED driver'
@@ -28,7 +29,7 @@ export const charging = pairTopic({
       example: { supply: { label: 'CONSTANT CURRENT' } },
     },
     unknown: {
-      rule: say`The supply is a charger for batteries, or one for LED lamps that does not say whether it holds its voltage; or a battery of a kind that is not known is in the machine.`,
+      rule: say`The supply is a charger for batteries, or one for LED lamps that does not say whether it holds its voltage; or a battery of a kind that is not known is in the machine; or what is printed on the machine may be for charging alone.`,
       example: { supply: { label: 'BATTERY CHARGER' } },
     },
     caution: {
@@ -41,6 +42,7 @@ export const charging = pairTopic({
     return together([
       ...hazardsOf(situation, chargingMeanings).flatMap((hazard) => judgeOne(situation, hazard)),
       ...batteryEntered(situation),
+      ...notReadOn(situation, 'charging'),
     ])
   },
 })

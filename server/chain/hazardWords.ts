@@ -20,11 +20,11 @@ export const hazardWords = pairTopic({
       example: { supply: { label: 'SHAVERS ONLY' } },
     },
     unknown: {
-      rule: say`A plate names unfiltered direct current, class 0, a bell or toy transformer, tips that turn round.`,
+      rule: say`A plate names unfiltered direct current, class 0, a bell or toy transformer, tips that turn round; or a phrase that was not read has volts, a kind of current or damage in it.`,
       example: { supply: { label: 'UNFILTERED' } },
     },
     caution: {
-      rule: say`A plate names a short time of use, one thing that it is for or not for, or a picture tube; or a phrase on it was not read.`,
+      rule: say`A plate names a short time of use, one thing that it is for or not for, or a picture tube; or another phrase on it was not read.`,
       example: { supply: { label: 'KB 5 MIN' } },
     },
     clear: { never: say`Nothing is said where nothing stands on the plates but what was read.` },
@@ -39,8 +39,8 @@ export const hazardWords = pairTopic({
     )
     return together([
       ...hazardsOf(situation, meanings).flatMap((hazard) => judgeHazard(hazard)),
-      ...notRead('supply', situation.supply.openPhrases),
-      ...notRead('machine', situation.device.openPhrases),
+      ...notRead('supply', situation.supply),
+      ...notRead('machine', situation.device),
     ])
   },
 })

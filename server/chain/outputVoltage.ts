@@ -1,5 +1,7 @@
+import { atMost } from '../physics/tolerance.js'
 import { says } from '../plate/sayings.js'
 import {
+  nominalMatch,
   outputToleranceRegulated,
   outputToleranceWidest,
   unregulatedMost,
@@ -52,7 +54,7 @@ export const outputVoltage = pairTopic({
       example: { device: wanting({ voltageV: 9 }) },
     },
     unknown: {
-      rule: say`Either voltage is not known, the output is adjustable and its setting not given, or an unregulated supply stands higher than what is known of the machine allows.`,
+      rule: say`Either voltage is not known, the output is adjustable and its setting not given, an unregulated supply stands higher than what is known of the machine allows, or the machine’s plate names what it is said to take as an output.`,
       example: { device: { inputs: null } },
     },
     caution: {
@@ -74,6 +76,7 @@ export const outputVoltage = pairTopic({
       ...(asksForIt(situation) ? [unknown(() => givenWhenAsked(situation))] : []),
       ...(supply.railsMayBePositions ? [unknown(() => positionOpen(situation))] : []),
       ...strayReading(situation),
+      ...givenByMachine(situation),
     ]
   },
 })
@@ -94,6 +97,24 @@ function judgePair(situation: PairSituation, pair: RailPair): Judgement[] {
   return together(
     regulationOpen(situation, pair, rail) ? [...compared, unknown(() => regulationNotKnown(rail, device))] : compared,
   )
+}
+
+/** What a machine is said to take, and its plate names under a word for output, and nowhere as taken. */
+function givenByMachine({ device }: PairSituation): Judgement[] {
+  const { outputs = [], takes = [] } = device.reading ?? {}
+  const isAmong = (rails: readonly { voltageV: number }[], { voltageV }: DeviceRail): boolean =>
+    rails.some((rail) => atMost(Math.abs(rail.voltageV - voltageV), nominalMatch.value * Math.abs(voltageV)))
+  const given = device.rails.filter((rail) => isAmong(outputs, rail) && !isAmong(takes, rail))
+  if (given.length === 0) return []
+  return [
+    unknown(() => ({
+      title: say`The machine’s plate names ${listed(given.map(railText))} as its output; it was entered as what the machine takes`,
+      why: say`A supply that is joined to an output feeds it backwards: the machine, or the supply, is destroyed.`,
+      working: [],
+      action: say`Look at the machine again: which of its sockets takes power, and what stands beside it. Put the plate’s text right, or the entry.`,
+      sources: [ratingPlate],
+    })),
+  ]
 }
 
 /** Several outputs and a plug of two contacts: which of them is on it is not known until one was measured there, and entered alone. */

@@ -43,9 +43,12 @@ export const hasOpenRange = (piece: string, { input, outputs }: LabelReading): b
 /**
  * Whether an unread piece has a figure that what was read does not explain: volts, amperes or hertz that stand nowhere in the reading, watts
  * that are less than the outputs give together or more than a machine takes, a time.
+ *
+ * @param of  which figures are asked for
  */
-export function hasOpenFigure(piece: string, reading: LabelReading): boolean {
+export function hasOpenFigure(piece: string, reading: LabelReading, of: 'any' | 'V' = 'any'): boolean {
   return [...foldWord(piece).matchAll(figures)].some(([, digits = '', scale, unit = '']) => {
+    if (of === 'V' && !isVolt.test(unit)) return false
     const plain = Number(digits.replace(',', '.'))
     if (Number.isNaN(plain)) return true
     // "ripple 50 mV", "capacity 2.6 kW"
@@ -53,6 +56,20 @@ export function hasOpenFigure(piece: string, reading: LabelReading): boolean {
     const value = plain * (scale === 'K' ? 1000 : scale === 'M' || unit === 'МА' ? 0.001 : 1)
     return !isExplained(value, unit, reading)
   })
+}
+
+const isVolt = /^(?:VOLTS?|V|В|伏)$/u
+const only =
+  /(?<!\p{L})(?:ONLY|NUR|SEULEMENT|UNIQUEMENT|SOLO|SOLAMENTE|SOMENTE|APENAS|ALLEEN|UITSLUITEND|ENDAST|KUN|BARE|VAIN|TYLKO|POUZE|JEN|CSAK|ТОЛЬКО|ТІЛЬКИ|SADECE|YALNIZ|NUMAI|DOAR|SAMO|ΜΌΝΟ|ΜΟΝΟ)(?!\p{L})|专用|專用|専用|仅|僅|のみ|전용|만/u
+
+/** "120V ONLY" on a plate whose input was read as wider: whether a piece holds a plate to less than was read. */
+export function isForOtherVolts(piece: string, { input }: LabelReading): boolean {
+  const upper = foldWord(piece)
+  if (!only.test(upper)) return false
+  const volts = [...upper.matchAll(figures)].filter(([, , , unit = '']) => isVolt.test(unit))
+  const isAll = (value: number): boolean =>
+    (input?.voltages ?? []).every(({ min, max }) => near(value, min) && near(value, max))
+  return input !== null && volts.some(([, digits = '']) => !isAll(Number(digits.replace(',', '.'))))
 }
 
 const near = (value: number, other: number): boolean => Math.abs(value - other) <= same * Math.abs(other)
@@ -64,7 +81,7 @@ function isExplained(value: number, unit: string, { input, outputs, takes, outpu
   const rails = [...outputs, ...takes]
   const any = (known: readonly (number | null | undefined)[]): boolean =>
     known.some((one) => one != null && near(value, one))
-  if (/^(?:VOLTS?|V|В|伏)$/u.test(unit))
+  if (isVolt.test(unit))
     return (
       (input?.voltages ?? []).some(({ min, max }) => value >= min * (1 - same) && value <= max * (1 + same)) ||
       any(rails.flatMap(({ voltageV, voltageMaxV }) => [Math.abs(voltageV), voltageMaxV]))

@@ -4,7 +4,7 @@ import { foldWord } from './fold.js'
 import { hazardText } from './hazardText.js'
 import type { LabelReading } from './labelReading.js'
 import { lexicon } from './lexicon.js'
-import { hasDutyMark, hasOpenFigure, hasOpenRange } from './openFigures.js'
+import { hasDutyMark, hasOpenFigure, hasOpenRange, isForOtherVolts } from './openFigures.js'
 import { tellingOf } from './tellingPieces.js'
 import { WordTree } from './wordTree.js'
 
@@ -62,15 +62,28 @@ export function openPhrases(
         isKind(piece) ||
         tells(piece, reading) ||
         hasOpenFigure(piece, reading) ||
-        hasOpenRange(piece, reading)),
+        hasOpenRange(piece, reading) ||
+        isForOtherVolts(piece, reading)),
   )
 }
 
-/** What a phrase that was not read speaks of, as far as one word in it tells. */
-export function speaksOf(piece: string, of: 'isolation' | 'polarity'): boolean {
-  const { isOfIsolation, isOfPolarity } = tellingOf(piece, endOfExplained)
+/** What a phrase that was not read may speak of. */
+export type SpokenOf = 'isolation' | 'polarity' | 'charging'
+
+/** Whether a phrase that was not read speaks of something, as far as one word in it tells. */
+export function speaksOf(piece: string, of: SpokenOf): boolean {
+  const { isOfIsolation, isOfPolarity, kinds } = tellingOf(piece, endOfExplained)
+  if (of === 'charging') return kinds.has('charging') || kinds.has('chemistry')
   return of === 'polarity' ? isOfPolarity : isOfIsolation
 }
+
+/** Whether a phrase that was not read may undo the figures: it has volts that they do not explain, names a kind of current, or tells of damage. */
+export const mayUndo = (piece: string, reading: LabelReading): boolean =>
+  isKind(piece) ||
+  hasOpenFigure(piece, reading, 'V') ||
+  hasOpenRange(piece, reading) ||
+  isForOtherVolts(piece, reading) ||
+  tellingOf(piece, endOfExplained).kinds.has('state')
 
 /** "AC" that stands beside nothing: of which side is not known. */
 function isKind(piece: string): boolean {
@@ -81,7 +94,7 @@ function isKind(piece: string): boolean {
 }
 
 /** Whether a piece has a word that matters even alone. */
-function tells(piece: string, { input, outputs }: LabelReading): boolean {
+function tells(piece: string, { input, outputs, takes }: LabelReading): boolean {
   const { kinds, isOfPolarity, isOfIsolation } = tellingOf(piece, endOfExplained)
   const isListed =
     (input?.voltages.length ?? 0) > 1 || outputs.length > 1 || outputs.some(({ voltageMaxV }) => voltageMaxV !== null)
@@ -89,7 +102,13 @@ function tells(piece: string, { input, outputs }: LabelReading): boolean {
     isOfPolarity ||
     isOfIsolation ||
     hasDutyMark(piece) ||
-    [...kinds].some((kind) => kind !== 'mains' && (kind !== 'setting' || !isListed))
+    [...kinds].some((kind) => {
+      if (kind === 'setting') return !isListed
+      // a machine with a battery says which; what a supply charges is read as a hazard, or its maker's word for power
+      if (kind === 'charging') return takes.length > 0
+      if (kind === 'chemistry') return outputs.length > 0
+      return kind !== 'mains'
+    })
   )
 }
 

@@ -6,7 +6,7 @@ import { table } from './table.js'
  * What a word that stands unread may change: a denial or a condition takes away what the figures promise, a state says that the thing is
  * not as it was made, a setting that more than one voltage can be had, an isolation word speaks of what parts the output from the mains, a polarity word of the signs on the plug,
  * a live word says that something can be touched at mains potential, a mains word names a conductor of the mains, a joined word what may be joined to it, a manner word that the output is
- * no plain supply.
+ * no plain supply, a charging word that what is printed charges a battery, a chemistry word which.
  */
 export type TellingKind =
   | 'denial'
@@ -19,6 +19,8 @@ export type TellingKind =
   | 'mains'
   | 'joined'
   | 'manner'
+  | 'charging'
+  | 'chemistry'
 
 /** Words of one kind, in any language. `*` at the end stands for letters that go on. */
 export interface TellingWords {
@@ -43,6 +45,10 @@ export const tellingWords: readonly TellingWords[] = frozen([
   words(
     'condition',
     'DC ONLY; AC ONLY; ONLY DC; ONLY AC; NUR DC; NUR AC; NUR GLEICHSTROM; NUR GLEICHSPANNUNG; NUR WECHSELSTROM; NUR WECHSELSPANNUNG; MINIMUM LOAD; MIN LOAD; MINDESTLAST; CHARGE MINIMALE; CARGA MÍNIMA; CARICO MINIMO; MINIMALE BELASTING; ONLY WITH; ONLY WHEN; ONLY IF; ONLY FOR; ONLY ON; ONLY VIA; VIA; THROUGH; IF; UNTIL; MUST; REQUIRES; ONLY AFTER; SPECIAL; LIMITED TO; MAX LOAD; FORMERLY; C C; CC; NUR MIT; NUR BEI; NUR WENN; NUR FÜR; NUR ÜBER; NUR AN; MUSS; SEULEMENT; UNIQUEMENT; SOLO CON; SOLO PER; SOLO PARA; SOLAMENTE; SOMENTE; APENAS; ALLEEN; UITSLUITEND; ENDAST; BARA; KUN; BARE; VAIN; AINOASTAAN; TYLKO; WYŁĄCZNIE; POUZE; JEN; CSAK; ТОЛЬКО; ЛИШЬ; ТІЛЬКИ; ЛИШЕ; SADECE; YALNIZ*; NUMAI; DOAR; SAMO; ΜΌΝΟ; 仅限; 只能; 专用; 專用; 必须; 須; 専用; のみ; 限定; 전용; 반드시',
+  ),
+  words(
+    'state',
+    'DAMAGE; CABLE CUT; CORD CUT; LEAD CUT; PLUG CUT; WIRE CUT; CUT CABLE; CUT CORD; CUT LEAD; PLUG CUT OFF; BURNT; BURNED; SCORCHED; CRACKED; FRAYED; FAULTY; DEAD; LEAKING; LEAKED; MELTED; CORRODED; RECALL*; FOR SPARES; SPARES ONLY; FOR PARTS; NOT WORKING; KAPUTT; BESCHÄDIGT; WASSERSCHADEN; KABELBRUCH; VERBRANNT; GESCHMOLZEN; DEFEKT*; RÜCKRUF; ENDOMMAGÉ*; CASSÉ*; BRÛLÉ*; EN PANNE; HORS SERVICE; DÉFECTUEU*; RAPPEL; DAÑAD*; ROTO; ROTA; QUEMAD*; AVERIAD*; DEFECTUOS*; ROTTO; ROTTA; DANNEGGIAT*; BRUCIAT*; GUAST*; DIFETTOS*; DANIFICAD*; QUEIMAD*; AVARIAD*; DEFEITUOS*; KAPOT; BESCHADIGD*; VERBRAND; TRASIG; SKADAD; SKADET; BESKADIGET; ØDELAGT; ØYDELAGT; RIKKI; VIALLI*; VAURIO*; USZKODZON*; ZEPSUT*; SPALON*; POŠKOZEN*; POŠKODEN*; VADN*; ROZBIT*; HIBÁS; SÉRÜLT; LEÉGETT; СЛОМАН*; НЕИСПРАВ*; ПОВРЕЖД*; СГОРЕЛ*; НЕ РАБОТАЕТ; ЗЛАМАН*; ПОШКОДЖ*; НЕСПРАВН*; ПОВРЕДЕН*; BOZUK; ARIZALI; HASARLI; YANIK; STRICAT*; DETERIORAT*; POKVAREN*; OŠTEĆEN*; ΧΑΛΑΣΜΕΝ*; ΕΛΑΤΤΩΜΑΤ*; 损坏; 損壞; 故障; 破損; 焼損; 断線; 進水; 进水; 고장; 파손; 손상; 침수',
   ),
   words(
     'state',
@@ -71,6 +77,14 @@ export const tellingWords: readonly TellingWords[] = frozen([
   words(
     'joined',
     'CASE; CASING; CABINET; CHASSIS; FRAME; COMMON; TIED; JOINED; CONNECTED; BONDED; BRIDGED TO; LINKED; SHARED; SECONDARY; GROUND; GROUNDED; GND; EARTH; EARTHED; GEHÄUSE; MASSE; VERBUNDEN; GEMEINSAM*; SEKUNDÄR*; ERDE; GEERDET; CHÂSSIS; BOÎTIER; RELIÉ*; CONNECTÉ*; COMMUN*; SECONDAIRE; TERRE; CHASIS; CARCASA; CONECTAD*; UNID*; COMÚN; SECUNDARI*; TIERRA; TELAIO; CARCASSA; COLLEGAT*; COMUNE; SECONDARIO; TERRA; MASSA; CHASSI; CARCAÇA; LIGAD*; COMUM; SECUNDÁRIO; BEHUIZING; VERBONDEN; GEMEENSCHAPPELIJK*; SECUNDAIR; AARDE; HÖLJE; FÖRBUND*; ANSLUT*; GEMENSAM*; JORD; JORDAD; FORBUND*; TILSLUTTET; FÆLLES; FELLES; TILKOBLET; KABINET*; RUNKO; KYTKETTY; YHTEINEN; YHDISTETTY; OBUDOWA; OBUDOWIE; POŁĄCZON*; WSPÓLN*; KOSTRA; SPOJEN*; SPOLEČN*; PŘIPOJEN*; HÁZ; KÖZÖS; ÖSSZEKÖT*; КОРПУС*; ШАССИ; СОЕДИНЕН*; СОЕДИНЁН*; СВЯЗАН*; ОБЩИЙ; ОБЩАЯ; ЗЕМЛЯ; ШАСІ; ЗʼЄДНАН*; СПІЛЬН*; ŞASİ; BAĞLI; ORTAK; ŞASIU; CONECTAT; COMUN; ŠASIJA; SPOJENO; ZAJEDNIČK*; ΣΑΣΊ; ΣΥΝΔΕΔΕΜΈΝ*; ΚΟΙΝΌ; 机壳; 機殼; 底板; 底盘; 外壳; 相连; 相連; 连接; 接続; 筐体; シャーシ; 共通; 섀시; 케이스; 공통',
+  ),
+  words(
+    'charging',
+    'CHARGE; CHARGING; CHG; RECHARGE; RECHARGING; LADEN; AUFLADEN; LADUNG; LADEBUCHSE; LADESPANNUNG; LADEANSCHLUSS; LADEEINGANG; LADESTROM; CHARGEMENT; RECHARGEMENT; CARGA; RECARGA; CARICA; RICARICA; CARREGAMENTO; OPLADEN; LADDNING; LADDA; OPLADNING; LADING; LATAUS; ŁADOWANI*; NABÍJEN*; NABÍJANI*; TÖLTÉS; TÖLTŐ*; ЗАРЯД; ЗАРЯДА; ЗАРЯДКА; ЗАРЯДЖАННЯ; ЗАРЕЖДАНЕ; ŞARJ; ΦΌΡΤΙΣΗ; ÎNCĂRCARE; PUNJENJE; LAADIMINE; ĮKROVIMAS; UZLĀDE; SẠC; טעינה; شحن; 充電; 充电; 充電用; 充电用; 충전',
+  ),
+  words(
+    'chemistry',
+    'NI MH; NIMH; NI CD; NICD; LI ION; LIION; LI PO; LIPO; LI POLYMER; LIFEPO4; LITHIUM; LEAD ACID; BLEI; BLEIAKKU*; PLOMB; PLOMO; PIOMBO; CHUMBO; LOODACCU*; НИКЕЛЬ*; СВИНЦОВ*; ЛИТИ*; ニッケル*; リチウム*; 镍氢; 镍镉; 鎳氫; 鋰電池; 锂电池; 锂离子; 铅酸; 니켈; 리튬',
   ),
   words(
     'manner',

@@ -48,7 +48,11 @@ describe.each(Object.entries(complete))('words that decide, added to %s that is 
     () => {
       // a voltage selector, a peak and an earthed minus are weighed with what else is known
       // and class II was entered, which a plate that asks for an earth denies
-      const weighed: HazardMeaning[] = ['peak current', 'must be earthed (class I)']
+      const weighed: HazardMeaning[] = [
+        'check or set the voltage selector',
+        'peak current',
+        'must be earthed (class I)',
+      ]
       const warning = hazardWords.filter(({ meaning }) => decides(meaning) === 'step' && !weighed.includes(meaning))
       const changing = warning.flatMap(({ words }) =>
         words.filter((phrase) => {
