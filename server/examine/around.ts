@@ -25,12 +25,14 @@ export interface Around {
   plate: { minV: number; maxV: number; frequenciesHz: readonly number[] } | null
   /** what the series lamp passes at volts across it [A]; null where the lamp is not known */
   lampCurrentA: LampCurrent | null
+  /** true: the check says that it is not isolated from the mains */
+  live: boolean
 }
 
 /** From volts across the lamp to its current [A]; null where that cannot be told. */
 export type LampCurrent = (lampV: number, mainsV: number) => number | null
 
-export function aroundOf(of: Case, lampCurrentA: LampCurrent | null): Around {
+export function aroundOf(of: Case, lampCurrentA: LampCurrent | null, live = false): Around {
   const { site, supply, device, request } = of
   const [system, ...others] = site.systems
   const reach = system && others.length === 0 ? reachOf(system, request.converter ?? null) : null
@@ -45,6 +47,7 @@ export function aroundOf(of: Case, lampCurrentA: LampCurrent | null): Around {
         ? { minV: window.min, maxV: window.max, frequenciesHz: supply.input.frequenciesHz }
         : null,
     lampCurrentA,
+    live,
   }
 }
 
@@ -56,13 +59,21 @@ export function overPlate({ mains, plate }: Around): number | null {
   return Math.abs(ratio - 1) <= nominalMatch.value ? 1 : ratio
 }
 
-/** Volts per hertz over those of the plate [1]; null where one of them is not known. */
-export function fluxOverPlate(around: Around): number | null {
-  const { mains, plate } = around
+/** Volts per hertz, held against the point of the plate that is nearest. */
+export interface Flux {
+  /** over those of the plate [1] */
+  ratio: number
+  printedV: number
+  printedHz: number
+}
+
+/** Volts per hertz over those of the plate; null where one of them is not known. */
+export function fluxOverPlate({ mains, plate }: Around): Flux | null {
   const hertz = mains?.frequencyHz ?? null
   if (!mains || !plate || hertz === null || plate.frequenciesHz.length === 0) return null
   const printedHz = plate.frequenciesHz.includes(hertz) ? hertz : Math.min(...plate.frequenciesHz)
-  return fluxRatio(mains.voltageV, hertz, Math.max(plate.minV, Math.min(plate.maxV, mains.voltageV)), printedHz)
+  const printedV = Math.max(plate.minV, Math.min(plate.maxV, mains.voltageV))
+  return { ratio: fluxRatio(mains.voltageV, hertz, printedV, printedHz), printedV, printedHz }
 }
 
 /** The band of a rail: either side of its voltage, signs kept [V]. */

@@ -3,36 +3,34 @@ import { listed, or, type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, hertz, volts } from '../words/quantity.js'
 import { type Around, fluxOverPlate, overPlate } from './around.js'
 
-/** What the facts of a case say of a cause, before anything is examined. */
-export interface ByCase {
-  speaks: 'for' | 'against'
-  because: Phrase
-}
+/** What the facts of a case say of a cause, before anything is examined: against it, or for it and why. */
+export type ByCase = 'against' | { because: Phrase }
 
 type Says = (around: Around) => ByCase | null
 
-const against = (because: Phrase): ByCase => ({ speaks: 'against', because })
-const inFavour = (because: Phrase): ByCase => ({ speaks: 'for', because })
+const inFavour = (because: Phrase): ByCase => ({ because })
 
 const regulation: Says = ({ of }) => {
-  if (of.supply.regulated === true) return against(say`its outputs are regulated`)
+  if (of.supply.regulated === true) return 'against'
   return of.supply.regulated === false ? inFavour(say`its outputs are unregulated`) : null
 }
 
 const flux: Says = (around) => {
-  const ratio = fluxOverPlate(around)
-  if (ratio === null) return null
+  const over = fluxOverPlate(around)
+  if (over === null) return null
+  const { ratio } = over
   if (ratio > fluxStopAbove.value)
     return inFavour(say`the core is driven at ${decimal(ratio, 3)} times the flux of its plate`)
-  return ratio <= fluxClear.value ? against(say`the core is driven at the flux of its plate`) : null
+  return ratio <= fluxClear.value ? 'against' : null
 }
 
 const lowerFrequency: Says = ({ mains, plate }) => {
   const metHz = mains?.frequencyHz ?? null
   if (metHz === null || !plate || plate.frequenciesHz.length === 0) return null
   const printedHz = Math.min(...plate.frequenciesHz)
-  const words = say`the plate says ${hertz(printedHz)}, the mains is ${hertz(metHz)}`
-  return metHz < printedHz ? inFavour(words) : against(words)
+  return metHz < printedHz
+    ? inFavour(say`the plate says ${hertz(printedHz)}, the mains is ${hertz(metHz)}`)
+    : 'against'
 }
 
 const otherFrequency: Says = ({ mains, plate }) => {
@@ -42,7 +40,7 @@ const otherFrequency: Says = ({ mains, plate }) => {
     plate.frequenciesHz.map((one) => hertz(one)),
     or,
   )}, the mains is ${hertz(metHz)}`
-  return plate.frequenciesHz.includes(metHz) ? against(words) : inFavour(words)
+  return plate.frequenciesHz.includes(metHz) ? 'against' : inFavour(words)
 }
 
 const mainsOver: Says = (around) => {
@@ -50,7 +48,7 @@ const mainsOver: Says = (around) => {
   if (ratio === null) return null
   return ratio > 1
     ? inFavour(say`the mains is ${decimal(ratio, 3)} times the plate`)
-    : against(say`the mains lies within the plate`)
+    : 'against'
 }
 
 /** The selector against the mains: below it, or above. */
@@ -62,7 +60,7 @@ const selector =
     const ratio = mains.voltageV / setV
     const found = ratio > halfAgain ? 'low' : ratio < 1 / halfAgain ? 'high' : 'right'
     const words = say`the selector stands at ${volts(setV)}, the mains is ${volts(mains.voltageV)}`
-    return found === wrong ? inFavour(words) : against(words)
+    return found === wrong ? inFavour(words) : 'against'
   }
 
 /** The two voltage classes of the world lie further apart than this [1]. */
@@ -74,7 +72,7 @@ const overloaded: Says = ({ of }) => {
   if (!rail || !wanted || others.length + more.length > 0 || rail.currentA === null || wanted.currentA === null)
     return null
   const words = say`the machine asks for ${amperes(wanted.currentA)}, the supply gives ${amperes(rail.currentA)}`
-  return wanted.currentA > rail.currentA ? inFavour(words) : against(words)
+  return wanted.currentA > rail.currentA ? inFavour(words) : 'against'
 }
 
 const kindOf =
@@ -97,7 +95,7 @@ const polarity: Says = ({ of }) => {
   const wanted = of.device.jack.polarity
   if (!given || !wanted) return null
   return given === wanted
-    ? against(say`plug and jack have one polarity`)
+    ? 'against'
     : inFavour(say`plug and jack differ in polarity`)
 }
 

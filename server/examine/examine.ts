@@ -3,21 +3,21 @@ import type { Case } from '../chain/case/case.js'
 import type { Finding } from '../chain/finding.js'
 import type { Next } from '../chain/next/next.js'
 import { qualifiedHands } from '../chain/words.js'
-import { plugPinLimit } from '../tables/capacitors.js'
 import type { Likelihood } from '../tables/causesSeen.js'
 import type { Examination, PlaceDone } from '../tables/examinations.js'
 import { neverDone } from '../tables/neverDone.js'
 import type { Source } from '../tables/source.js'
 import { capital, listed, type Phrase, say, type Words, within } from '../words/phrase.js'
 import { prose } from '../words/prose.js'
-import { volts } from '../words/quantity.js'
 import { unique } from '../words/unique.js'
 import { type Around, aroundOf, type LampCurrent } from './around.js'
 import { figureFor, partRating } from './figures.js'
+import { behind, handsFor, placeOf, powerAt } from './hands.js'
+import { type Allowance, holdOf, leastOf } from './holds.js'
 import { examinationOf, inOrder, type Proposal } from './order.js'
 import { type Proof, proofOf, proofStates } from './proof.js'
-import { readingSeen } from './readings.js'
-import { type ExamineRequest, type Found, mendedKey } from './request.js'
+import { type Read, readingSeen } from './readings.js'
+import { type ExamineRequest, mendedKey, type ReadingSeen } from './request.js'
 import { type Suspect, seenOf, suspectsOf } from './suspects.js'
 
 /** A cause as it is told. */
@@ -57,131 +57,159 @@ export interface Examined {
   never: readonly Phrase[]
   causes: readonly CauseTold[]
   next: readonly NextExamined[]
-  /** what stands before any power; empty where nothing does */
+  /** what stands before power by the reader; empty where nothing does */
   waitsFor: readonly Words[]
   proof: Proof
 }
 
+/** What the check, or the job, says against power. */
+export type Stop = Pick<Finding, 'title'> & Partial<Pick<Finding, 'topic' | 'outcome'>>
+
 /**
  * From what was seen to what to examine, in order. What was found excludes and confirms: what is excluded never comes back, and a
- * confirmed cause opens what it may have taken with it. Nothing that needs power is proposed while anything stands before it.
+ * confirmed cause opens what it may have taken with it. Nothing that needs power is proposed to the reader while anything stands before it.
  *
- * @param stops         findings of the check that say not to connect it
+ * @param stops         what of the check, or of the job, says that nothing is put under power
  * @param lampCurrentA  what the series lamp passes, where the lamp is known
  */
 export function examine(
   of: Case,
   asked: ExamineRequest,
-  stops: readonly Pick<Finding, 'title'>[],
+  stops: readonly Stop[],
   lampCurrentA: LampCurrent | null = null,
 ): Examined {
-  const around = aroundOf(of, lampCurrentA)
-  const reads = asked.readings.flatMap((reading) => readingSeen(reading, around) ?? [])
+  const live = stops.some(({ topic, outcome }) => topic === 'isolation' && outcome === 'stop')
+  const around = aroundOf(of, lampCurrentA, live)
+  const reads = readsOf(asked.readings, around)
   const seen = [...new Set([...asked.observations, ...reads.flatMap(({ seen }) => seen ?? [])])]
-  const results = lastOf(asked.found)
-  const suspects = suspectsOf(seen, reads, around).filter(({ cause }) => results.get(cause.key) !== 'excluded')
-  const confirmed = suspects.filter(({ cause }) => results.get(cause.key) === 'confirmed')
-  const open = suspects.filter(({ cause }) => !confirmed.some((other) => other.cause === cause))
+  const results = new Map(asked.found.map((found) => [found.cause, found]))
+  const all = suspectsOf(seen, reads, around)
+  const suspects = all.filter(({ cause }) => results.get(cause.key)?.result !== 'excluded')
+  const confirmed = suspects.filter(({ cause }) => results.get(cause.key)?.result === 'confirmed')
+  const open = suspects.filter((suspect) => !confirmed.includes(suspect))
   const toMend = confirmed.filter(
-    (suspect) => isWork(suspect) && results.get(mendedKey(suspect.cause.key)) !== 'confirmed',
+    (suspect) => isWork(suspect) && results.get(mendedKey(suspect.cause.key))?.result !== 'confirmed',
   )
-  const proposals = inOrder(open)
-  const waitsFor = waiting(seen, stops, confirmed, toMend, proposals)
-  const proof = proofOf(asked.readings, around)
+  const holds = seen
+    .map(seenOf)
+    .filter(({ holds }) => holds)
+    .map((row) => holdOf(row, all, results, around))
+  const stands: Words[] = [
+    ...stops.map(({ title }) => title),
+    ...reads.flatMap(({ holds, because }) => (holds ? [because] : [])),
+    ...toMend.map(
+      ({ cause }) =>
+        say`${capital(prose(cause.cause))}: to be mended, and what it may have taken with it looked at, power off`,
+    ),
+  ]
+  const waitsFor = [...stands, ...holds.flatMap(({ waits }) => waits ?? [])]
+  const allows = stands.length > 0 ? 'nothing' : leastOf(holds.map(({ allows }) => allows))
+  const proof = proofOf(asked.readings, around, allows === 'all')
   return {
     seen: seen.map((key) => ({
       key,
       words: prose(seenOf(key).words),
-      because: reads.find((read) => read.seen === key)?.because ?? null,
+      because: reads.findLast((read) => read.seen === key)?.because ?? null,
     })),
     atOnce: unique(seen.map((key) => prose(seenOf(key).atOnce))),
     never: neverDone
       .filter((row) => row.seen.length === 0 || row.seen.some((key) => seen.includes(key)))
       .map(({ never }) => prose(never)),
     causes: [...confirmed, ...open].map((suspect) => told(suspect, around, confirmed, toMend)),
-    next: nextOf({ around, seen, proposals, confirmed, toMend, waits: waitsFor.length > 0, proof }),
+    next: nextOf({
+      around,
+      held: seen.length > 0 || waitsFor.length > 0,
+      settle: stops.length > 0,
+      proposals: inOrder(open),
+      confirmed,
+      toMend,
+      allows,
+      proof,
+    }),
     waitsFor,
     proof,
   }
 }
 
-/** The last result for each key. */
-const lastOf = (found: readonly Found[]): ReadonlyMap<string, Found['result']> =>
-  new Map(found.map(({ cause, result }) => [cause, result]))
+/** What the readings come to: the last of each counts, and every one that amounts to something that holds power. */
+function readsOf(readings: readonly ReadingSeen[], around: Around): Read[] {
+  const last = new Map(readings.map((reading) => [`${reading.key} ${reading.state ?? ''}`, reading]))
+  return readings.flatMap((reading) => {
+    const read = readingSeen(reading, around)
+    if (read === null) return []
+    const lasts = read.seen !== null && seenOf(read.seen).holds
+    return lasts || [...last.values()].includes(reading) ? [read] : []
+  })
+}
 
 /** Whether a confirmed cause leaves something to renew or to look at. */
 const isWork = ({ cause }: Suspect): boolean => cause.part !== null || cause.mayHaveTaken.length > 0
 
-const isUnpowered = ({ examination }: Proposal): boolean => powerOf[examination.done] === 'none'
-
-/** What stands before any power. */
-function waiting(
-  seen: readonly string[],
-  stops: readonly Pick<Finding, 'title'>[],
-  confirmed: readonly Suspect[],
-  toMend: readonly Suspect[],
-  proposals: readonly Proposal[],
-): Words[] {
-  const holding = seen.map(seenOf).filter(({ holds }) => holds)
-  return [
-    ...stops.map(({ title }) => title),
-    ...toMend.map(
-      ({ cause }) =>
-        say`${capital(prose(cause.cause))}: to be mended, and what it may have taken with it looked at, power off`,
-    ),
-    ...(confirmed.length === 0 && proposals.some(isUnpowered)
-      ? holding.map(({ words }) => say`${prose(words)}: what can be looked at without power comes first`)
-      : []),
-  ]
-}
-
 interface Stand {
   around: Around
-  seen: readonly string[]
+  /** whether anything was seen, or stands before power */
+  held: boolean
+  /** whether the check, or the job, has something to settle first */
+  settle: boolean
   proposals: readonly Proposal[]
   confirmed: readonly Suspect[]
   toMend: readonly Suspect[]
-  waits: boolean
+  allows: Allowance
   proof: Proof
 }
 
+/** Places where the lamp, or the limit of a bench supply, holds the current. */
+const limited: readonly PlaceDone[] = ['behind the lamp', 'bench supply']
+
+function mayBeDone({ examination }: Proposal, allows: Allowance, around: Around): boolean {
+  if (powerAt(examination) === 'none' || allows === 'all') return true
+  if (allows === 'nothing') return false
+  if (handsFor(examination, around) === 'qualified') return true
+  return allows === 'behind the lamp' && limited.includes(examination.done)
+}
+
 /** What to do, in order: what a confirmed cause asks for, the examinations, the three readings; and where nothing is left, to hand it on. */
-function nextOf(stand: Stand): NextExamined[] {
-  const { around, proposals, confirmed, toMend, waits, proof, seen } = stand
-  const may = proposals.filter((proposal) => !waits || isUnpowered(proposal))
-  const mends = toMend.flatMap((suspect) => mending(suspect, around))
-  const examinations = may.map((proposal) => proposed(proposal, around))
-  const proving = confirmed.length > 0 && !waits && !proof.proved ? proofSteps(proof, around) : []
+function nextOf({ around, held, settle, proposals, confirmed, toMend, allows, proof }: Stand): NextExamined[] {
+  const mends = toMend.map((suspect) => mending(suspect, around))
+  const examinations = proposals
+    .filter((proposal) => mayBeDone(proposal, allows, around))
+    .map((proposal) => proposed(proposal, around))
+  const proving = confirmed.length > 0 && allows === 'all' && !proof.proved ? proofSteps(proof, around) : []
   const mine = [...mends, ...examinations].some(({ who }) => who === 'you')
   const hand =
-    seen.length > 0 && !mine && proving.length === 0 && !proof.proved ? [handOn(examinations.length > 0, around)] : []
+    held && !mine && proving.length === 0 && !proof.proved
+      ? [plainNext(settle ? settleFirst : examinations.length > 0 ? forQualified : handOn, around)]
+      : []
   // with its cause mended, the readings come before what else might have been
   return [...mends, ...proving, ...hand, ...examinations]
 }
 
-function mending({ cause }: Suspect, around: Around): NextExamined[] {
+/** One thing to do for a confirmed cause: to look at what it took and to renew it, by the hands that it was examined by. */
+function mending({ cause }: Suspect, around: Around): NextExamined {
+  const examination = examinationOf(cause)
+  const opened = { done: examination.done.startsWith('qualified') ? examination.done : 'unplugged', trouble: 2 } as const
+  const who = handsFor(opened, around)
   const taken = cause.mayHaveTaken.map(prose)
   const rated = partRating(cause, around)
-  const renew = say`${prose(cause.remedy)}${rated ? say` (${rated})` : say``}.`
-  return [
-    ...(taken.length > 0
-      ? [plainNext(say`Plug out: look at what it may have taken with it: ${listed(taken)}.`, around, cause.key)]
-      : []),
-    plainNext(renew, around, cause.key),
-  ]
+  const look = taken.length > 0 ? say` look at what it may have taken with it: ${listed(taken)}. Then:` : say``
+  return {
+    ...plainNext(
+      say`${placeOf({ ...opened, done: who === 'qualified' ? 'qualified, unplugged' : 'unplugged' }, around)}:${look} ${prose(cause.remedy)}${rated ? say` (${rated})` : say``}.${behind(who)}`,
+      around,
+    ),
+    who,
+    tells: [{ cause: mendedKey(cause.key), words: say`mended, and what it may have taken looked at`, ifSo: say`` }],
+  }
 }
 
-const plainNext = (what: Phrase, around: Around, mends?: string): NextExamined => ({
+const plainNext = (what: Phrase, around: Around): NextExamined => ({
   do: what,
   who: 'you',
   power: 'none',
   link: linkOf(around),
   expect: null,
   otherwise: null,
-  tells:
-    mends === undefined
-      ? []
-      : [{ cause: mendedKey(mends), words: say`mended, and what it may have taken looked at`, ifSo: say`` }],
+  tells: [],
 })
 
 function proofSteps(proof: Proof, around: Around): NextExamined[] {
@@ -200,21 +228,15 @@ const proofWords: Readonly<Record<(typeof proofStates)[number], Phrase>> = {
   warm: say`After 30 min on the dummy load: read every output warm. Only then the machine.`,
 }
 
-const handOn = (qualifiedLeft: boolean, around: Around): NextExamined => ({
-  ...plainNext(
-    qualifiedLeft
-      ? say`Stop here and hand it on: what is left to examine is for a qualified person. ${qualifiedHands}`
-      : say`Stop here and hand it on: nothing that is known here is left to examine with the power off, and it is not proved. Tell whoever takes it what was seen and what was excluded.`,
-    around,
-  ),
-})
+const handOn = say`Stop here and hand it on: nothing that is known here is left to examine with the power off, and it is not proved. Tell whoever takes it what was seen and what was excluded.`
+const forQualified = say`Stop here and hand it on: what is left to examine is for a qualified person. ${qualifiedHands}`
+const settleFirst = say`Stop here, power off: what stands against power is settled first. Or hand it on, and tell whoever takes it what was seen and what was excluded.`
 
 function proposed({ examination, tells }: Proposal, around: Around): NextExamined {
-  const does = doing(examination)
   return {
-    do: does,
-    who: whoOf[examination.done],
-    power: powerOf[examination.done],
+    do: doing(examination, around),
+    who: handsFor(examination, around),
+    power: powerAt(examination),
     link: linkOf(around),
     examination: examination.key,
     expect: figureFor(examination.figure, around),
@@ -245,9 +267,9 @@ function told(
     likelihood,
     because,
     confirmBy: {
-      do: doing(examination),
-      power: powerOf[examination.done],
-      who: whoOf[examination.done],
+      do: doing(examination, around),
+      power: powerAt(examination),
+      who: handsFor(examination, around),
       expect: say`${often(cause, prose(cause.ifSo))}${figure ? say` (${figure})` : say``}`,
       otherwise: prose(cause.ifNot),
     },
@@ -263,40 +285,6 @@ function told(
 /** Workshop figures are what is often found, and no limits. */
 const often = ({ workshop }: Suspect['cause'], words: Phrase): Phrase => (workshop ? say`often ${words}` : words)
 
-const unplugged = say`Plug out`
-const discharged = say`Plug out, and what is stored measured under ${volts(plugPinLimit.limitV)}`
-
 /** What an examination is done with. */
-function doing({ does, done, trouble }: Examination): Phrase {
-  const where: Readonly<Record<PlaceDone, Phrase>> = {
-    unplugged: trouble > 1 ? discharged : unplugged,
-    'bench supply': say`On the bench supply, its limit set`,
-    'dummy load': say`With the supply on the mains, only low-voltage points probed`,
-    'behind the lamp': say`Behind the series lamp, hands off`,
-    mains: say`Covers on, hands off`,
-    'qualified, unplugged': say`By a qualified person, plug out`,
-    'qualified, mains': say`By a qualified person`,
-  }
-  const hands = whoOf[done] === 'qualified' ? say` ${qualifiedHands}` : say``
-  return say`${where[done]}: ${within(prose(does))}.${hands}`
-}
-
-const powerOf: Readonly<Record<PlaceDone, Power>> = {
-  unplugged: 'none',
-  'bench supply': 'low-voltage',
-  'dummy load': 'mains',
-  'behind the lamp': 'mains',
-  mains: 'mains',
-  'qualified, unplugged': 'none',
-  'qualified, mains': 'mains',
-}
-
-const whoOf: Readonly<Record<PlaceDone, Hands>> = {
-  unplugged: 'you',
-  'bench supply': 'you',
-  'dummy load': 'you',
-  'behind the lamp': 'you',
-  mains: 'you',
-  'qualified, unplugged': 'qualified',
-  'qualified, mains': 'qualified',
-}
+const doing = (examination: Examination, around: Around): Phrase =>
+  say`${placeOf(examination, around)}: ${within(prose(examination.does))}.${behind(handsFor(examination, around))}`

@@ -4,6 +4,7 @@ import { doublerVoltageV } from '../physics/doubler.js'
 import { capacitorCurrent } from '../physics/leakage.js'
 import { rippleBound } from '../physics/offLoad.js'
 import { primaryOhm } from '../physics/primaryResistance.js'
+import { plugPinLimit } from '../tables/capacitors.js'
 import type { Cause } from '../tables/causes.js'
 import type { FigureOf } from '../tables/examinations.js'
 import { lampTimes, seenLimits } from '../tables/examineOrder.js'
@@ -70,10 +71,10 @@ const primary: Worked = ({ mains, rails, of }) => {
 }
 
 const flux: Worked = (around) => {
-  const ratio = fluxOverPlate(around)
-  const { mains, plate } = around
-  if (ratio === null || !mains || !plate || mains.frequencyHz === null) return null
-  return say`here ${volts(mains.voltageV)} at ${hertz(mains.frequencyHz)} against ${windowText({ min: plate.minV, max: plate.maxV })} at ${hertz(Math.min(...plate.frequenciesHz))}: ${decimal(ratio, 3)} times the volts per hertz of the plate`
+  const over = fluxOverPlate(around)
+  const { mains } = around
+  if (over === null || !mains || mains.frequencyHz === null) return null
+  return say`here ${volts(mains.voltageV)} at ${hertz(mains.frequencyHz)} against ${volts(over.printedV)} at ${hertz(over.printedHz)}: ${decimal(over.ratio, 3)} times the volts per hertz of the plate`
 }
 
 const leakage: Worked = ({ mains }) => {
@@ -104,7 +105,7 @@ const worked: Readonly<Record<FigureOf, Worked>> = {
   'board-rails': ofRails(band),
   'bulk-volts': ofMains(
     (voltageV) =>
-      say`the bulk capacitor held up to √2 · ${volts(voltageV)} = ${volts(Math.SQRT2 * voltageV, 3)}, a doubler wrongly set up to ${volts(doublerVoltageV(voltageV), 3)}: measured first, until it is under 34 V`,
+      say`the bulk capacitor held up to √2 · ${volts(voltageV)} = ${volts(Math.SQRT2 * voltageV, 3)}, a doubler wrongly set up to ${volts(doublerVoltageV(voltageV), 3)}: measured first, until it is under ${volts(plugPinLimit.limitV)}`,
   ),
   crest: ofRails((rail) =>
     rail.kind === 'ac'

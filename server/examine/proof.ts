@@ -17,23 +17,28 @@ export interface Proof {
   words: Phrase
 }
 
-/** Whether the outputs were read open, loaded and warm: before that nothing is called proved. The last reading of each counts. */
-export function proofOf(readings: readonly ReadingSeen[], around: Around): Proof {
+/**
+ * Whether the outputs were read open, loaded and warm: before that nothing is called proved. The last reading of each counts.
+ *
+ * @param free  false: something stands before power, and nothing is proved
+ */
+export function proofOf(readings: readonly ReadingSeen[], around: Around, free: boolean): Proof {
   const at = (state: ProofState): Proof['open'] => {
     const last = around.rails.map((_rail, index) =>
       readings.findLast((reading) => {
         const measured = measuredOf(reading)
-        return measured?.of === 'output' && measured.index === index && measured.state === state
+        return measured?.of === 'output' && measured.index === index && measured.how === state
       }),
     )
-    const outside = last.some((reading) => reading && readingSeen(reading, around)?.seen != null)
+    const reads = last.flatMap((reading) => (reading && readingSeen(reading, around)) ?? [])
+    const outside = reads.some(({ seen, holds }) => seen !== null || holds)
     if (outside) return 'outside'
     return last.length > 0 && last.every((reading) => reading !== undefined) ? 'within' : null
   }
   const [open, loaded, warm] = [at('open'), at('loaded'), at('warm')]
-  const proved = open === 'within' && loaded === 'within' && warm === 'within'
+  const proved = free && open === 'within' && loaded === 'within' && warm === 'within'
   return { open, loaded, warm, proved, words: proved ? provedWords : notProvedWords }
 }
 
 const provedWords = say`Read open, loaded and warm within its limits: as far as these readings go.`
-const notProvedWords = say`Not proved before it was read three times within its limits: open, loaded, and warm after 30 min.`
+const notProvedWords = say`Not proved while anything stands before power, nor before it was read three times within its limits: open, loaded, and warm after 30 min.`

@@ -13,6 +13,8 @@ export interface Found {
   result: 'confirmed' | 'excluded'
   value?: number | null
   unit?: string | null
+  /** who tested, of a test for a qualified person: without it the result excludes, and still holds power */
+  by?: string | null
 }
 
 export interface ExamineRequest {
@@ -24,3 +26,7 @@ export interface ExamineRequest {
 
 /** The key under which it is told that a confirmed cause is mended. */
 export const mendedKey = (cause: string): string => `${cause}.mended`
+
+/** The cause that a key tells to be mended; null for a key that tells no such thing. */
+export const mendedOf = (key: string): string | null =>
+  key.endsWith(mendedKey('')) ? key.slice(0, -mendedKey('').length) : null

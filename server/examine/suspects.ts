@@ -49,7 +49,7 @@ export function suspectsOf(seen: readonly string[], reads: readonly Read[], arou
       const own = rows.filter(({ cause }) => cause === key)
       const cause = causeByKey.get(key)
       const said = byCase(key, around)
-      if (!cause || said?.speaks === 'against') return []
+      if (!cause || said === 'against') return []
       const spoken = reads.filter(({ speaksFor }) => speaksFor.includes(key))
       const favoured = said !== null || spoken.length > 0
       return [
@@ -88,7 +88,7 @@ export const countOf = ({ likelihood, explains, sure }: Pick<Suspect, 'likelihoo
 
 /** What the case or a reading speaks for stands before what only the words of restorers do. */
 const favour = ({ cause }: Suspect, reads: readonly Read[], around: Around): number =>
-  Number(byCase(cause.key, around)?.speaks === 'for') +
+  Number(typeof byCase(cause.key, around) === 'object' && byCase(cause.key, around) !== null) +
   reads.filter(({ speaksFor }) => speaksFor.includes(cause.key)).length
 
 export const likelihoodWords: Readonly<Record<Likelihood, Phrase>> = {

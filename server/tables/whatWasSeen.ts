@@ -74,7 +74,7 @@ export const whatWasSeen = rows<Seen>()(['key', 'words', 'place', 'holds', 'atOn
   ['rail-missing', 'One rail of several is missing', 'output', false, 'Machine and supply apart, that rail to ground by resistance', ['any'], [of.bench23, of.bench24, of.bench29]],
   ['whine-tick', 'The supply whines or ticks', 'sound', false, 'Switch off; resistance of every output', ['switch-mode'], [of.notes1, of.sheet1]],
   ['transformer-hot', 'The transformer gets hot with nothing connected', 'heat', true, 'Plug out; all secondaries lifted', ['transformer'], [of.bench30, of.bench31, of.here3]],
-  ['tingle', 'A tingle on metal, or half the mains on the case', 'touch', false, 'Plug out; nothing is touched or joined; prove the earth of socket and cord', ['switch-mode', 'class-i'], [of.bench32, of.sheet4, of.bench33]],
+  ['tingle', 'A tingle on metal, or half the mains on the case', 'touch', true, 'Plug out; nothing is touched or joined; prove the earth of socket and cord', ['switch-mode', 'class-i'], [of.bench32, of.sheet4, of.bench33]],
   ['phantom-volts', 'The meter shows volts that collapse when anything is connected', 'touch', false, 'Measure again with a real load; treat it as live until then', ['any'], [of.bench5, of.bench34, of.bench35]],
   ['current-too-much', 'The machine draws too much on the bench supply', 'bench', false, 'Switch off; resistance both ways; the limit is never raised to make it go away', ['machine'], [of.bench36, of.bench6, of.sheet5]],
   ['current-none', 'The machine draws nothing on the bench supply', 'bench', false, 'Polarity, size of the plug, internal fuse', ['machine'], [of.bench37, of.bench38, of.here4]],

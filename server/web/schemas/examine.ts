@@ -34,6 +34,7 @@ export const foundSchema = z.strictObject({
   result: z.enum(['confirmed', 'excluded']),
   value: z.number().min(-1e12).max(1e12).nullish(),
   unit: z.enum(readingUnits).nullish(),
+  by: z.string().trim().max(100).nullish(),
 })
 
 /** What `POST /api/examine` takes. */

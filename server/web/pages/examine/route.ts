@@ -10,11 +10,13 @@ import {
 } from '../../../bench/jobs/examined.js'
 import type { Job } from '../../../bench/jobs/job.js'
 import { jobDraft } from '../../../bench/jobs/jobDraft.js'
+import { openStops } from '../../../bench/jobs/stops.js'
 import type { CheckRequest } from '../../../chain/case/request.js'
-import type { Examined } from '../../../examine/examine.js'
+import type { Examined, Stop } from '../../../examine/examine.js'
 import { type Found, mendedKey, type ReadingSeen } from '../../../examine/request.js'
 import { causes } from '../../../tables/causes.js'
 import { whatWasSeen } from '../../../tables/whatWasSeen.js'
+import { say } from '../../../words/phrase.js'
 import { tell } from '../../../words/tell.js'
 import type { Context } from '../../context.js'
 import { examineCheck, type LampsBefore } from '../../examined.js'
@@ -63,10 +65,14 @@ const examinedWith = (
   request: CheckRequest,
   { seen, found, readings }: ExamineState,
   lamps: LampsBefore | null = null,
+  held: readonly Stop[] = [],
 ): Examined | null =>
   seen.length + readings.length === 0
     ? null
-    : examineCheck({ check: request, observations: [...seen], found: [...found], readings: [...readings], lamps })
+    : examineCheck(
+        { check: request, observations: [...seen], found: [...found], readings: [...readings], lamps },
+        held,
+      )
 
 const lamp = z.object({ ratedV: z.number(), ratedW: z.number(), count: z.int().min(1).max(6) })
 const oneLamp = z.object({ lamps: z.tuple([lamp.extend({ arrangement: z.enum(['series', 'parallel']) })]) })
@@ -83,6 +89,10 @@ function lampsOf(plan: unknown): LampsBefore | null {
     arrangement: planned?.arrangement ?? 'series',
   }
 }
+
+/** What holds a job besides what was examined in it, of which the examination tells itself. */
+const heldOf = (job: Job): Stop[] =>
+  openStops(job).flatMap(({ of, title }) => (of.startsWith('examined-') ? [] : [{ title: say`${title}` }]))
 
 type Results = Parameters<Deeds['found']>[0]
 
@@ -161,7 +171,7 @@ export function examineRoutes({ store, now }: Context): Router {
     const model = examineView({
       request: job.check,
       state,
-      examined: examinedWith(job.check, state, lampsOf(job.plan)),
+      examined: examinedWith(job.check, state, lampsOf(job.plan), heldOf(job)),
       deeds: {
         found: (results) => ({
           send: Object.entries(results).map(([name, value]) => ({ name, value: [value].flat().join(',') })),
