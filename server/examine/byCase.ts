@@ -28,9 +28,7 @@ const lowerFrequency: Says = ({ mains, plate }) => {
   const metHz = mains?.frequencyHz ?? null
   if (metHz === null || !plate || plate.frequenciesHz.length === 0) return null
   const printedHz = Math.min(...plate.frequenciesHz)
-  return metHz < printedHz
-    ? inFavour(say`the plate says ${hertz(printedHz)}, the mains is ${hertz(metHz)}`)
-    : 'against'
+  return metHz < printedHz ? inFavour(say`the plate says ${hertz(printedHz)}, the mains is ${hertz(metHz)}`) : 'against'
 }
 
 const otherFrequency: Says = ({ mains, plate }) => {
@@ -46,9 +44,7 @@ const otherFrequency: Says = ({ mains, plate }) => {
 const mainsOver: Says = (around) => {
   const ratio = overPlate(around)
   if (ratio === null) return null
-  return ratio > 1
-    ? inFavour(say`the mains is ${decimal(ratio, 3)} times the plate`)
-    : 'against'
+  return ratio > 1 ? inFavour(say`the mains is ${decimal(ratio, 3)} times the plate`) : 'against'
 }
 
 /** The selector against the mains: below it, or above. */
@@ -94,9 +90,7 @@ const polarity: Says = ({ of }) => {
   const given = of.supply.plug.polarity
   const wanted = of.device.jack.polarity
   if (!given || !wanted) return null
-  return given === wanted
-    ? 'against'
-    : inFavour(say`plug and jack differ in polarity`)
+  return given === wanted ? 'against' : inFavour(say`plug and jack differ in polarity`)
 }
 
 /** What each cause is judged by; one without an entry is judged by examination alone. */

@@ -187,7 +187,10 @@ function nextOf({ around, held, settle, proposals, confirmed, toMend, allows, pr
 /** One thing to do for a confirmed cause: to look at what it took and to renew it, by the hands that it was examined by. */
 function mending({ cause }: Suspect, around: Around): NextExamined {
   const examination = examinationOf(cause)
-  const opened = { done: examination.done.startsWith('qualified') ? examination.done : 'unplugged', trouble: 2 } as const
+  const opened = {
+    done: examination.done.startsWith('qualified') ? examination.done : 'unplugged',
+    trouble: 2,
+  } as const
   const who = handsFor(opened, around)
   const taken = cause.mayHaveTaken.map(prose)
   const rated = partRating(cause, around)

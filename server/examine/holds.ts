@@ -1,6 +1,6 @@
+import type { Seen } from '../tables/whatWasSeen.js'
 import { type Phrase, say } from '../words/phrase.js'
 import { prose } from '../words/prose.js'
-import type { Seen } from '../tables/whatWasSeen.js'
 import type { Around } from './around.js'
 import { handsFor, powerAt } from './hands.js'
 import { examinationOf } from './order.js'

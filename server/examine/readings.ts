@@ -196,8 +196,7 @@ function outputSeen(valueV: number, rail: Rail, how: How): Read {
   const { lowV, highV } = bandOf(rail)
   const because = say`${volts(valueV)}${how ? howWords[how] : say``} where ${volts(lowV)} to ${volts(highV)} is expected`
   if (Math.abs(read) < seenLimits.noOutputShare * size) return sign('output-none', because)
-  if (read < 0)
-    return { ...none(say`${because}: its sign is reversed, or the leads of the meter are`), holds: true }
+  if (read < 0) return { ...none(say`${because}: its sign is reversed, or the leads of the meter are`), holds: true }
   if (read < Math.min(Math.abs(lowV), Math.abs(highV)))
     return how === 'open' || !how || read > (1 - seenLimits.collapseShare) * size
       ? sign('output-low', because)

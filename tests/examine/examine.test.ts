@@ -5,6 +5,7 @@ import type { CheckRequest } from '../../server/chain/case/request.js'
 import { examine } from '../../server/examine/examine.js'
 import { type ExamineRequest, mendedKey } from '../../server/examine/request.js'
 import { causes } from '../../server/tables/causes.js'
+import { causesSeen } from '../../server/tables/causesSeen.js'
 import { whatWasSeen } from '../../server/tables/whatWasSeen.js'
 import { tell } from '../../server/words/tell.js'
 
@@ -44,6 +45,19 @@ const results = fc.array(
   }),
   { maxLength: 12 },
 )
+const readings = fc.array(
+  fc.record({
+    key: fc.constantFrom('lamp', 'output-1', 'rail-2', 'case', 'supply-alone.off-load-1', 'dummy-load.rail-1-at-100'),
+    value: fc.integer({ min: -250, max: 250 }),
+    unit: fc.constant('V'),
+    state: fc.constantFrom('open' as const, 'loaded' as const, 'warm' as const, null),
+  }),
+  { maxLength: 4 },
+)
+/** Whether the table lists a cause for something that holds power. */
+const holding = (seen: string, cause: string): boolean =>
+  whatWasSeen.some(({ key, holds }) => key === seen && holds) &&
+  causesSeen.some((row) => row.seen === seen && row.cause === cause)
 const runs = { numRuns: 60 }
 
 describe('whatever was seen and found', () => {
@@ -51,9 +65,27 @@ describe('whatever was seen and found', () => {
     fc.assert(
       fc.property(checks, observed, results, fc.boolean(), (check, observations, found, stopped) => {
         const { next, waitsFor } = run(check, { observations, found }, stopped ? [{ title: 'wrong mains' }] : [])
-        if (waitsFor.length > 0) expect(next.filter(({ power }) => power !== 'none')).toEqual([])
+        const powered = next.filter(({ power }) => power !== 'none')
+        if (waitsFor.length > 0) expect(powered.filter(({ who }) => who === 'you')).toEqual([])
+        if (stopped) expect(powered).toEqual([])
       }),
       runs,
+    ))
+
+  it('proposes the reader no power, and calls nothing proved, while something that holds lacks results of its own', () =>
+    fc.assert(
+      fc.property(checks, observed, results, readings, (check, observations, found, read) => {
+        const { next, seen, causes: left, proof } = run(check, { observations, found, readings: read })
+        const told = new Set(found.map(({ cause }) => cause))
+        const lacking = left.filter(
+          ({ key, confirmBy }) =>
+            confirmBy.power === 'none' && !told.has(key) && seen.some((one) => holding(one.key, key)),
+        )
+        if (lacking.length === 0) return
+        expect(next.filter(({ power, who }) => power !== 'none' && who === 'you')).toEqual([])
+        expect(proof.proved).toBe(false)
+      }),
+      { numRuns: 150 },
     ))
 
   it('never brings a cause back by excluding another', () =>
@@ -117,8 +149,14 @@ describe('a lamp that stays bright before a switch-mode supply', () => {
     const before = run(built, { ...seen, found })
     expect(before.causes[0]).toMatchObject({ key: 'bridge-shorted', confirmed: true, mended: false })
     expect(before.next[0]?.do).toContain('inrush thermistor')
-    expect(before.waitsFor).toHaveLength(1)
-    const after = run(built, { ...seen, found: [...found, ...confirmed(mendedKey('bridge-shorted'))] })
+    expect(
+      before.next.filter(({ tells }) => tells.some(({ cause }) => cause === mendedKey('bridge-shorted'))),
+    ).toHaveLength(1)
+    expect(before.waitsFor).toHaveLength(2)
+    const mended = [...found, ...confirmed(mendedKey('bridge-shorted'))]
+    expect(run(built, { ...seen, found: mended }).waitsFor).toHaveLength(1)
+    const others = before.causes.filter(({ key, confirmBy }) => key !== 'bridge-shorted' && confirmBy.power === 'none')
+    const after = run(built, { ...seen, found: [...mended, ...excluded(...others.map(({ key }) => key))] })
     expect(after.waitsFor).toEqual([])
     expect(after.next[0]).toMatchObject({ power: 'mains', do: expect.stringContaining('open') })
     expect(after.causes[0]).toMatchObject({ mended: true })
@@ -149,6 +187,110 @@ describe('a lamp that stays bright before a switch-mode supply', () => {
     expect(causes).toEqual([])
     expect(next).toHaveLength(1)
     expect(next[0]?.do).toMatch(/^Stop here and hand it on/)
+  })
+})
+
+const wallBrick: CheckRequest = {
+  site: { country: 'DE' },
+  supply: {
+    technology: 'switch-mode',
+    regulated: true,
+    protectionClass: 'II',
+    isolated: true,
+    outputs: [{ kind: 'dc', voltageV: 12, currentA: 2 }],
+  },
+  device: { inputs: [{ kind: 'dc', voltageV: 12, currentA: 1.5 }] },
+}
+const mended = (...keys: string[]) => confirmed(...keys.flatMap((key) => [key, mendedKey(key)]))
+const powered = ({ next }: ReturnType<typeof run>) => next.filter(({ power }) => power !== 'none')
+
+describe('what holds power', () => {
+  // the rule: each thing seen holds until its own examinations without power have results
+  it.each([
+    ['water', 'lamp-dark', 'fuse-open'],
+    ['fuse-at-once', 'output-none', 'fuse-open'],
+    ['overvoltage-mains', 'output-none', 'fuse-open'],
+    ['selector-wrong', 'output-none', 'fuse-open'],
+    ['bang-smoke', 'lamp-half', 'load-over-lamp'],
+    ['polarity-reversed', 'current-none', 'polyfuse'],
+    ['water', 'lamp-dark', 'water-inlet'],
+    ['bang-smoke', 'lamp-half', 'x-cracked'],
+  ])('%s is not released by one cause of it or of %s: %s, mended', (holds, other, cause) => {
+    const answer = run(wallBrick, { observations: [holds, other], found: mended(cause) })
+    expect(powered(answer)).toEqual([])
+    expect(answer.waitsFor).not.toEqual([])
+  })
+
+  it('keeps a tingle, and a live case, for a qualified person', () => {
+    for (const asked of [
+      { observations: ['tingle', 'output-low'] },
+      { observations: ['output-low'], readings: [{ key: 'case', value: 230, unit: 'V' }] },
+    ])
+      for (const check of [wallBrick, built]) {
+        const answer = run(check, asked)
+        expect(powered(answer).filter(({ who }) => who === 'you')).toEqual([])
+        expect(answer.waitsFor).not.toEqual([])
+      }
+  })
+
+  it('keeps leakage over the 9 mA that are advised as the most, as 30 mA is', () => {
+    const leak = (value: number) =>
+      run(wallBrick, { observations: ['output-low'], readings: [{ key: 'leakage', value, unit: 'mA' }] })
+    expect(powered(leak(30))).toEqual([])
+    expect(leak(30).waitsFor).toHaveLength(1)
+    expect(leak(2).waitsFor).toEqual([])
+  })
+
+  it.each([['transformer-hot'], ['trips-plugged-in']])(
+    'hands %s on where nothing of it is looked at without power',
+    (seen) => {
+      const answer = run(wallBrick, { observations: [seen] })
+      expect(powered(answer)).toEqual([])
+      expect(answer.next[0]?.do).toMatch(/^Stop here and hand it on/)
+      expect(answer.waitsFor).toHaveLength(1)
+    },
+  )
+
+  it('gives nothing but the lamp where no cause was found without power', () => {
+    const hot = { observations: ['transformer-hot'] }
+    const all = run(brick, hot).causes.filter(({ confirmBy }) => confirmBy.power === 'none')
+    const left = powered(run(brick, { ...hot, found: excluded(...all.map(({ key }) => key)) }))
+    expect(left.filter(({ examination }) => examination === 'warm-hour')).toEqual([])
+    expect(left.map(({ examination }) => examination)).toContain('secondaries-lifted')
+  })
+
+  it('takes the result of a qualified test for one only with who tested', () => {
+    const trips = { observations: ['trips-switched-on'] }
+    const keys = run(wallBrick, trips).causes.map(({ key }) => key)
+    expect(run(wallBrick, { ...trips, found: excluded(...keys) }).waitsFor).toHaveLength(1)
+    const tested = excluded(...keys).map((one) => ({ ...one, by: 'Test house' }))
+    expect(run(wallBrick, { ...trips, found: tested }).waitsFor).toEqual([])
+  })
+
+  it('keeps a lamp that stayed bright, though it was dark afterwards: a fuse may have opened', () => {
+    const lamp = (value: number) => ({ key: 'lamp', value, unit: 'V' })
+    const { seen, waitsFor } = run(wallBrick, { readings: [lamp(225), lamp(0)] })
+    expect(seen.map(({ key }) => key)).toEqual(['lamp-bright', 'lamp-dark'])
+    expect(waitsFor).toHaveLength(1)
+  })
+})
+
+describe('whose hands', () => {
+  // a live chassis is never probed by the reader; a picture tube is discharged by trained hands
+  it.each<[string, CheckRequest]>([
+    ['an output that is not isolated', { ...wallBrick, supply: { ...wallBrick.supply, isolated: false } }],
+    ['a picture tube', { ...built, device: { mains: { technology: 'switch-mode', pictureTube: true } } }],
+  ])('%s is probed, and mended, by a qualified person', (_name, check) => {
+    const bright = { observations: ['lamp-bright'] }
+    const probes = run(check, bright).next.filter(({ examination }) => examination === 'bridge-test')
+    expect(probes).toMatchObject([{ who: 'qualified' }])
+    const [mend] = run(check, { ...bright, found: confirmed('bridge-shorted') }).next
+    expect(mend).toMatchObject({ who: 'qualified', power: 'none' })
+  })
+
+  it('says, before anything is renewed inside, that what is stored is measured under 34 V', () => {
+    const [mend] = run(built, { observations: ['lamp-bright'], found: confirmed('bridge-shorted') }).next
+    expect(plain(mend?.do)).toContain('34 V')
   })
 })
 
@@ -218,6 +360,13 @@ describe('a reading', () => {
     ['current', 0.9, 'A', undefined, []],
     ['current', 5, 'mA', undefined, ['current-none']],
     ['case', 115, 'V', undefined, ['tingle']],
+    // what a step reads is told by its exact key
+    ['gate.reform-1', 1, 'mA', undefined, []],
+    ['bench-supply.step-1', 5, 'mA', undefined, []],
+    ['bench-supply.step-2', 1.6, 'A', undefined, ['current-too-much']],
+    ['inside-full.current', 0.1, 'A', undefined, []],
+    ['before.mains-volts', 230, 'V', undefined, []],
+    ['supply-alone.hold', 225, 'V', undefined, ['lamp-bright']],
   ] as const)('%s of %d %s (%s) amounts to %j', (key, value, unit, state, expected) =>
     expect(seenBy(brick, key, value, unit, state)).toEqual(expected),
   )
@@ -251,6 +400,20 @@ describe('a reading', () => {
     expect(short).not.toContain('reading-normal')
   })
 
+  it.each([
+    ['gate.insulation', 5, 'MΩ', 'whine-tick', 'output-diode-shorted'],
+    ['gate.isolation', 5, 'MΩ', 'rail-missing', 'rail-shorted-machine'],
+  ])('of %s excludes no short at an output: it was read elsewhere', (key, value, unit, seen, cause) => {
+    const { causes } = run(wallBrick, { observations: [seen], ...reading(key, value, unit) })
+    expect(causes.map(({ key }) => key)).toContain(cause)
+  })
+
+  it('of a good earth, 0.1 Ω, speaks for no short', () => {
+    const seen = { observations: ['whine-tick'] }
+    const keys = (asked: Partial<ExamineRequest>) => run(wallBrick, { ...seen, ...asked }).causes.map(({ key }) => key)
+    expect(keys(reading('before.earth', 0.1, 'Ω'))).toEqual(keys({}))
+  })
+
   it('of half the mains on a case is the filter, of all of it a live conductor', () => {
     const earthed = {
       ...built,
@@ -273,6 +436,40 @@ describe('proof', () => {
       proved: false,
     })
     expect(run(brick, { readings: [...two, output(4.9, 'warm')] }).proof.proved).toBe(true)
+  })
+
+  it.each([
+    ['−5 V on an output of +5 V', brick, -5],
+    [
+      '+12 V on a rail of −12 V',
+      { ...brick, supply: { outputs: [{ kind: 'dc' as const, voltageV: -12, currentA: 1 }] } },
+      12,
+    ],
+  ])('goes by the sign: %s is none', (_name, check, value) => {
+    const readings = [output(value, 'open'), output(value, 'loaded'), output(value, 'warm')]
+    const { proof, waitsFor } = run(check, { readings })
+    expect(proof).toMatchObject({ open: 'outside', loaded: 'outside', warm: 'outside', proved: false })
+    expect(waitsFor).not.toEqual([])
+  })
+
+  it('is none while anything stands before power', () => {
+    const readings = [output(5, 'open'), output(5, 'loaded'), output(5, 'warm')]
+    expect(run(brick, { readings, observations: ['water'] }).proof.proved).toBe(false)
+    expect(run(brick, { readings }, [{ title: 'wrong mains' }]).proof.proved).toBe(false)
+  })
+
+  it.each([
+    ['dummy-load.rail-1-at-10', null],
+    ['dummy-load.rail-1-at-100', 'within'],
+    ['together.rail-1', null],
+  ] as const)('takes %s for loaded: %s', (key, loaded) =>
+    expect(run(brick, { readings: [{ key, value: 5, unit: 'V' }] }).proof.loaded).toBe(loaded),
+  )
+
+  it('goes by the last reading: 8 V, corrected to 5 V, is no longer high', () => {
+    const { seen, proof } = run(brick, { readings: [output(8, 'loaded'), output(5, 'loaded')] })
+    expect(seen).toEqual([])
+    expect(proof.loaded).toBe('within')
   })
 
   it('fails by one that lies outside, whatever the others say', () => {

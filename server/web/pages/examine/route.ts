@@ -69,10 +69,7 @@ const examinedWith = (
 ): Examined | null =>
   seen.length + readings.length === 0
     ? null
-    : examineCheck(
-        { check: request, observations: [...seen], found: [...found], readings: [...readings], lamps },
-        held,
-      )
+    : examineCheck({ check: request, observations: [...seen], found: [...found], readings: [...readings], lamps }, held)
 
 const lamp = z.object({ ratedV: z.number(), ratedW: z.number(), count: z.int().min(1).max(6) })
 const oneLamp = z.object({ lamps: z.tuple([lamp.extend({ arrangement: z.enum(['series', 'parallel']) })]) })
