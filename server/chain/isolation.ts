@@ -7,7 +7,9 @@ import { volts } from '../words/quantity.js'
 import type { PairSituation, PreparedSupply, Rail } from './case/situation.js'
 import { hazardsOf, hazardTitle, judgeHazard, leaveIt } from './hazardFinding.js'
 import { caution, clear, type Judgement, stop, together, unknown } from './judgement.js'
+import { ratingEstimate } from './matching/offLoadEstimate.js'
 import { railText } from './matching/railText.js'
+import { isUnregulated } from './matching/unregulatedOutput.js'
 import { notReadOn } from './openPhrases.js'
 import { pairTopic } from './topic.js'
 import { ratingPlate } from './words.js'
@@ -35,7 +37,7 @@ export const isolation = pairTopic({
       example: { supply: { label: 'NOT ISOLATED FROM MAINS' } },
     },
     unknown: {
-      rule: say`A plate or an entry says that the plus is joined to earth or case and nothing is known of the other side, or supply and machine join different poles to it, or a plate and its entry name different poles; a plate speaks of isolation in words that were not read; the unit is made for mains of either kind, AC or DC, and is no switch-mode one; or its output is dangerous to touch.`,
+      rule: say`A plate or an entry says that the plus is joined to earth or case and nothing is known of the other side, or supply and machine join different poles to it, or a plate and its entry name different poles; a plate speaks of isolation in words that were not read; the unit is made for mains of either kind, AC or DC, and is no switch-mode one; or its output is dangerous to touch, by its plate, a reading, or what it may stand at with nothing connected.`,
       example: { device: { label: 'POSITIVE EARTH' } },
     },
     caution: {
@@ -99,21 +101,40 @@ function entered({ supply }: PairSituation): Judgement[] {
   ]
 }
 
-/** The output that is dangerous to touch: more than the limits of extra-low voltage. */
-export const dangerousRail = ({ rails }: Pick<PreparedSupply, 'rails'>): Rail | null =>
-  rails.find(
-    ({ kind, voltageV, voltageMaxV }) =>
-      Math.max(Math.abs(voltageV), Math.abs(voltageMaxV ?? 0)) > (kind === 'ac' ? touchAc : touchDc).value,
-  ) ?? null
+/** Whether a voltage is more than the limits of extra-low voltage [V]. */
+export const isDangerous = ({ kind }: Pick<Rail, 'kind'>, voltageV: number): boolean =>
+  Math.abs(voltageV) > (kind === 'ac' ? touchAc : touchDc).value
+
+/**
+ * The output that is dangerous to touch, and the greatest it may stand at: of its plate, of a reading of the only one, and of what an
+ * unregulated transformer gives with nothing connected, as far as its size is known [V].
+ */
+export function dangerousRail(
+  supply: PreparedSupply,
+  mainsRatio: number | null = null,
+): { rail: Rail; voltageV: number } | null {
+  const { rails, measured } = supply
+  const read = rails.length === 1 ? [measured.offLoadV ?? 0, measured.loadedV ?? 0] : []
+  for (const rail of rails) {
+    const unregulated = isUnregulated({ supply }, rail) && supply.technology !== 'switch-mode'
+    const estimate = unregulated ? ratingEstimate({ mainsRatio }, rail) : null
+    const voltageV = Math.max(
+      ...[rail.voltageV, rail.voltageMaxV ?? 0, ...read, estimate?.highV ?? 0].map((value) => Math.abs(value)),
+    )
+    if (isDangerous(rail, voltageV)) return { rail, voltageV }
+  }
+  return null
+}
 
 /** A transformer for a machine that takes mains gives mains, through a mains socket; anything else that high is met by no one here. */
-function dangerous({ supply, device }: PairSituation): Judgement[] {
-  const rail = dangerousRail(supply)
+function dangerous({ supply, device, mainsRatio }: PairSituation): Judgement[] {
+  const found = dangerousRail(supply, mainsRatio)
   const { outerMm, innerMm } = supply.plug
-  if (rail === null || (device.takesMains && outerMm === null && innerMm === null)) return []
+  if (found === null || (device.takesMains && outerMm === null && innerMm === null)) return []
+  const { rail, voltageV } = found
   return [
     unknown(() => ({
-      title: say`${railText(rail)} is dangerous to touch: more than ${volts(touchDc.value)} DC or ${volts(touchAc.value)} AC`,
+      title: say`${railText(rail)}${isDangerous(rail, rail.voltageMaxV ?? rail.voltageV) ? say`` : say`, which may stand at ${volts(voltageV, 3, 'up')},`} is dangerous to touch: more than ${volts(touchDc.value)} DC or ${volts(touchAc.value)} AC`,
       why: say`Plug, jack and every test lead on it can give a fatal shock, and its capacitors keep it after the mains is off.`,
       working: [],
       action: [say`Do not measure, load or connect it.`, leaveIt],

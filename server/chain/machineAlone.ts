@@ -1,9 +1,11 @@
 import { commonPractice } from '../tables/source.js'
-import { measuredDemandHeadroom, outputToleranceRegulated } from '../tables/thresholds.js'
+import { measuredDemandHeadroom, outputToleranceRegulated, touchAc, touchDc } from '../tables/thresholds.js'
 import { listed, type Phrase, say } from '../words/phrase.js'
 import { volts } from '../words/quantity.js'
 import { underPower } from './action.js'
-import type { PairSituation } from './case/situation.js'
+import type { DeviceRail, PairSituation } from './case/situation.js'
+import { leaveIt } from './hazardFinding.js'
+import { isDangerous } from './isolation.js'
 import { clear, type Judgement, unknown } from './judgement.js'
 import type { PairJudging } from './judging.js'
 import { toleranceOf } from './matching/outputTolerance.js'
@@ -62,8 +64,19 @@ function voltageWanted(situation: PairSituation): Judgement[] {
         sources,
       })),
     ]
-  return [unknown(() => lookFor(situation))]
+  return [unknown(() => (device.rails.some(takesDangerous) ? forQualified(device) : lookFor(situation)))]
 }
+
+/** Whether what a rail of a machine takes is dangerous to touch. */
+const takesDangerous = (rail: DeviceRail): boolean => isDangerous(rail, rail.voltageMaxV ?? rail.voltageV)
+
+const forQualified = ({ rails }: PairSituation['device']): ReturnType<Judgement['say']> => ({
+  title: say`The machine wants ${listed(rails.map(railText))}: more than ${volts(touchDc.value)} DC or ${volts(touchAc.value)} AC is dangerous to touch`,
+  why: say`Plug, jack and every test lead on it can give a fatal shock, and its capacitors keep it.`,
+  working: [],
+  action: [say`Do not feed it from anything.`, leaveIt],
+  sources: [...sources, touchDc.source, touchAc.source],
+})
 
 function lookFor({ device }: PairSituation): ReturnType<Judgement['say']> {
   const regulated = device.regulatedNeeded === false ? say`` : say` regulated`
@@ -96,7 +109,9 @@ const currentWanted = ({ device: { rails, takesMains } }: PairSituation): Judgem
             working: [],
             action: [
               say`Read the amperes or watts beside its power socket or in its manual.`,
-              underPower(say`Or measure them on a current-limited bench supply.`, 'low-voltage'),
+              ...(takesDangerous(rail)
+                ? []
+                : [underPower(say`Or measure them on a current-limited bench supply.`, 'low-voltage')]),
             ],
             sources,
           }))

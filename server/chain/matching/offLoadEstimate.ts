@@ -37,7 +37,7 @@ export function offLoadEstimate(situation: PairSituation, rail: Rail): Estimate 
 }
 
 /** The same from its size alone. */
-export function ratingEstimate({ mainsRatio }: PairSituation, rail: Rail): Estimate | null {
+export function ratingEstimate({ mainsRatio }: Pick<PairSituation, 'mainsRatio'>, rail: Rail): Estimate | null {
   const currentA = ratedA(rail)
   const ratedV = Math.abs(rail.voltageV)
   if (currentA === null || !(currentA > 0) || !(ratedV > 0)) return null

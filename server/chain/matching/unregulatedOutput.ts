@@ -28,7 +28,7 @@ export const regulatedOf = ({ regulated }: PreparedSupply, rail: Rail): boolean 
  * Unregulated: stated; or a transformer type without the word "regulated"; or, where nothing is stated,
  * an output that stands more than 10 % above its plate off load.
  */
-export function isUnregulated({ supply }: PairSituation, rail: Rail): boolean {
+export function isUnregulated({ supply }: Pick<PairSituation, 'supply'>, rail: Rail): boolean {
   const regulated = regulatedOf(supply, rail)
   if (regulated !== null) return !regulated
   if (supply.technology === 'transformer') return true

@@ -1,3 +1,4 @@
+import { isDangerous } from '../../chain/isolation.js'
 import { benchRules, resistanceReadings } from '../../tables/benchSupply.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
 import { amperes, duration, ohms, percent, volts } from '../../words/quantity.js'
@@ -61,6 +62,8 @@ function whyNot({ device, missing }: PlanFacts, answer: BenchSupplyAnswer | null
   }
   if (device.takesMains)
     return say`The machine takes the mains itself; a bench supply cannot stand in for it. Work on its mains side is for a licensed electrician or other qualified person.`
+  if (device.rails.some((rail) => isDangerous(rail, rail.voltageMaxV ?? rail.voltageV)))
+    return say`What the machine takes is dangerous to touch: nobody but a qualified person feeds it, measures on it or joins anything to it.`
   if (device.rails.some(({ kind }) => kind === 'ac'))
     return say`The machine takes AC; a bench supply gives DC. Some such machines bear DC on their rectifier, others make clocks or negative voltages from the AC: ask, do not guess. Go on with its own supply behind the lamp.`
   if (device.rails.some(({ kind }) => kind === null)) {
