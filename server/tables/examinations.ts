@@ -133,7 +133,7 @@ export const examinations = rows<Examination>()(['key', 'does', 'done', 'trouble
   ['rail-milliohm', 'Milliohms along the rail; 0.5 A to 1 A fed at under 1 V, towards the lowest point or the warm part', 'bench supply', 3, 'rail-ohm', [of.practice1]],
   ['feel-heat', 'Find the warm part with a camera or the back of a finger, power off within a minute', 'bench supply', 2, 'machine-current', [of.practice1]],
   ['ohms-against-plate', 'Hold V/R of the rail against the current on the plate', 'unplugged', 1, 'input-ohm', [of.practice1]],
-  ['limit-raised-short', 'Limit at 2 to 3 times the running current, for a second', 'bench supply', 2, 'machine-current', [of.practice1]],
+  ['limit-raised-short', 'Only once the resistance both ways is no short and nothing gets warm: limit at 2 to 3 times the running current, for a second', 'bench supply', 4, 'machine-current', [of.practice1]],
   ['rails-at-board', 'All rails at the chips of the board, not at the supply', 'dummy load', 2, 'board-rails', [of.practice1]],
   ['heat-sink', 'Temperature of the heat sink', 'dummy load', 2, null, [of.practice1]],
   ['reset-clock', 'Reset after switch-on and the clock, with a probe', 'dummy load', 3, null, [of.practice1]],

@@ -233,6 +233,13 @@ describe('what holds power', () => {
       }
   })
 
+  it('raises no limit before the resistance at the jack was read, and says so in the step', () => {
+    const { next } = run(wallBrick, { observations: ['current-too-much'] })
+    const order = next.map(({ examination }) => examination)
+    expect(order.indexOf('input-ohms')).toBe(0)
+    expect(next.find(({ examination }) => examination === 'limit-raised-short')?.do).toContain('nothing gets warm')
+  })
+
   it('keeps leakage over the 9 mA that are advised as the most, as 30 mA is', () => {
     const leak = (value: number) =>
       run(wallBrick, { observations: ['output-low'], readings: [{ key: 'leakage', value, unit: 'mA' }] })

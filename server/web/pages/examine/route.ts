@@ -13,7 +13,7 @@ import { jobDraft } from '../../../bench/jobs/jobDraft.js'
 import { openStops } from '../../../bench/jobs/stops.js'
 import type { CheckRequest } from '../../../chain/case/request.js'
 import type { Examined, Stop } from '../../../examine/examine.js'
-import { type Found, mendedKey, type ReadingSeen } from '../../../examine/request.js'
+import { type Found, mendedKey, mendedOf, type ReadingSeen } from '../../../examine/request.js'
 import { causes } from '../../../tables/causes.js'
 import { whatWasSeen } from '../../../tables/whatWasSeen.js'
 import { say } from '../../../words/phrase.js'
@@ -243,7 +243,7 @@ function resultOf(found: readonly Found[], job: Job): Result {
   const words = found.map(({ cause, result }) => {
     const of = causeWords.get(cause)
     return of === undefined
-      ? `mended, and what it may have taken looked at: ${causeWords.get(cause.slice(0, -mendedKey('').length))}`
+      ? `mended, and what it may have taken looked at: ${causeWords.get(mendedOf(cause) ?? cause)}`
       : `${result}: ${of}`
   })
   return {

@@ -1,5 +1,4 @@
-import type { Found, ReadingSeen } from '../../../examine/request.js'
-import { mendedKey } from '../../../examine/request.js'
+import { type Found, mendedKey, mendedOf, type ReadingSeen } from '../../../examine/request.js'
 import type { FormFault } from '../../parts/formState.js'
 import { foundSchema, readingSchema, seenKey } from '../../schemas/examine.js'
 
@@ -71,14 +70,14 @@ export function stateOf(sent: Sent): { state: ExamineState; faults: FormFault[] 
 /** The same as parameters of an address, empty ones left out. */
 export function stateQuery({ seen, found, readings }: ExamineState): [name: string, value: string][] {
   const last = new Map(found.map((one) => [one.cause, one.result]))
-  const mended = new Set([...last.keys()].filter((key) => key.endsWith(mendedKey(''))))
+  const mended = [...last.keys()].flatMap((key) => mendedOf(key) ?? [])
   const of = (result: Found['result']): string =>
-    [...last].flatMap(([key, one]) => (one === result && !mended.has(key) ? key : [])).join(',')
+    [...last].flatMap(([key, one]) => (one === result && mendedOf(key) === null ? key : [])).join(',')
   const all: [string, string][] = [
     ['seen', seen.join(',')],
     ['yes', of('confirmed')],
     ['no', of('excluded')],
-    ['done', [...mended].map((key) => key.slice(0, -mendedKey('').length)).join(',')],
+    ['done', mended.join(',')],
     ['read', readings.map(readingText).join(',')],
   ]
   return all.filter(([, value]) => value !== '')

@@ -2,7 +2,7 @@ import { prepareCase } from '../../../chain/case/case.js'
 import type { CheckRequest } from '../../../chain/case/request.js'
 import { aroundOf } from '../../../examine/around.js'
 import type { CauseTold, Examined, NextExamined } from '../../../examine/examine.js'
-import { mendedKey } from '../../../examine/request.js'
+import { mendedOf } from '../../../examine/request.js'
 import { causes } from '../../../tables/causes.js'
 import { placesSeen, whatWasSeen } from '../../../tables/whatWasSeen.js'
 import { capital, type Phrase, say, type Words } from '../../../words/phrase.js'
@@ -211,7 +211,7 @@ function nextView(
     choices: tells.map(({ cause, words, ifSo }) => ({
       words: capital(words),
       ifSo: mending ? '' : capital(ifSo),
-      deed: deeds.found(mending ? { done: cause.slice(0, -mendedKey('').length) } : { yes: cause }),
+      deed: deeds.found(mending ? { done: mendedOf(cause) ?? cause } : { yes: cause }),
     })),
     none:
       mending || tells.length === 0
