@@ -1,32 +1,17 @@
 import { denials, stopWords } from '../tables/stopWords.js'
+import { fits, lengthAt, plain, tokensOf, wordingsOf } from './wordSearch.js'
 
-/** The same letters whatever their size and accents. */
-const plain = (text: string): string => text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase()
+const alarms = wordingsOf(stopWords)
+const denying = denials.words.map(plain)
 
-const tokensOf = (text: string): string[] => plain(text).match(/[\p{L}\p{N}]+/gu) ?? []
-
-const fits = (token: string | undefined, word: string): boolean =>
-  token !== undefined && (word.endsWith('*') ? token.startsWith(word.slice(0, -1)) : token === word)
-
-const unspaced = stopWords.filter(({ language }) => language === 'ja').flatMap(({ words }) => words)
-const phrases = stopWords
-  .filter(({ language }) => language !== 'ja')
-  .flatMap(({ words }) => words.map((word) => plain(word).split(' ')))
 const isOneOf = (token: string | undefined, words: readonly string[]): boolean =>
   words.some((word) => fits(token, word))
 
-/** How many tokens at this place are words that are a stop; 0 for none. */
-const alarmLength = (tokens: readonly string[], at: number): number =>
-  Math.max(
-    0,
-    ...phrases
-      .filter((phrase) => phrase.every((word, next) => fits(tokens[at + next], word)))
-      .map(({ length }) => length),
-  )
-
 /** Clauses: a denial reaches no further than a stop, a comma or a "but". */
 function clausesOf(text: string): string[][] {
-  const parts = text.split(/[.,;!?\n()–—/、。，．！？；「」（）]|\s-\s/u).map(tokensOf)
+  const parts = plain(text)
+    .split(/[.,;!?\n()–—/、。，．！？；「」（）]|\s-\s/u)
+    .map(tokensOf)
   return parts.flatMap((tokens) => {
     const clauses: string[][] = [[]]
     for (const token of tokens)
@@ -38,30 +23,34 @@ function clausesOf(text: string): string[][] {
 
 function alarmOf(tokens: readonly string[]): string | null {
   // "raucht nicht": a denial that ends its clause denies all of it
-  const deniedAll = tokens.length > 1 && isOneOf(tokens.at(-1), denials.words)
+  const deniedAll = tokens.length > 1 && isOneOf(tokens.at(-1), denying)
   let denied = false
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at]
-    const length = alarmLength(tokens, at)
+    const length = lengthAt(alarms, tokens, at)
     if (length > 0) {
       if (!denied && !deniedAll) return tokens.slice(at, at + length).join(' ')
       // a denial holds for one thing, and for what is joined to it by "or"
       denied = tokens.slice(at + length).some((next) => isOneOf(next, denials.joiners))
       at += length - 1
     } else if (denied && isOneOf(token, denials.without)) denied = false
-    else if (isOneOf(token, denials.words)) denied = true
+    else if (isOneOf(token, denying)) denied = true
   }
   return null
 }
 
-/** A word within a run of letters that has no spaces, unless what stands behind it denies it. */
+/** A word within a run of letters that has no spaces, unless what stands before or behind it denies it. */
 const alarmWithin = (token: string): string | null =>
-  unspaced.find((word) =>
-    token
-      .split(plain(word))
+  alarms.unspaced.find((word) => {
+    const parts = token.split(plain(word))
+    return parts
       .slice(1)
-      .some((rest) => !denials.behind.some((none) => rest.startsWith(plain(none)))),
-  ) ?? null
+      .some(
+        (rest, at) =>
+          !denials.behind.some((none) => rest.startsWith(plain(none))) &&
+          !denials.before.some((none) => parts[at]?.endsWith(plain(none))),
+      )
+  }) ?? null
 
 /**
  * The first words in what a person wrote that are a stop: "burnt" of "smells burnt", none of "no smoke".

@@ -42,13 +42,13 @@ export const tokensOf = (text: string): string[] => plain(text).match(/[\p{L}\p{
 export const fits = (token: string | undefined, word: string): boolean =>
   token !== undefined && (word.endsWith('*') ? token.startsWith(word.slice(0, -1)) : token === word)
 
-const unspacedLanguages: readonly string[] = ['ja', 'zh']
+const unspacedLanguages: readonly string[] = ['ja', 'zh', 'th']
 
 /** Words of a table in the form in which they are looked for. */
 export interface Wordings {
   /** of languages with spaces: word by word */
   phrases: readonly (readonly string[])[]
-  /** of languages without: anywhere in a run of letters */
+  /** of languages without, as in the table: anywhere in a run of letters */
   unspaced: readonly string[]
 }
 
@@ -58,7 +58,7 @@ export const wordingsOf = (rows: readonly { language: string; words: readonly st
     phrases: rows
       .filter((row) => !isUnspaced(row))
       .flatMap(({ words }) => words.map((word) => plain(word).split(/[\s/]+/))),
-    unspaced: rows.filter(isUnspaced).flatMap(({ words }) => words.map(plain)),
+    unspaced: rows.filter(isUnspaced).flatMap(({ words }) => words),
   }
 }
 
@@ -78,7 +78,7 @@ export const without = (wordings: Wordings, text: string): string[] => {
   for (let at = 0; at < tokens.length; at++) {
     const length = lengthAt(wordings, tokens, at)
     if (length > 0) at += length - 1
-    else left.push(wordings.unspaced.reduce((rest, word) => rest.replaceAll(word, ''), tokens[at] ?? ''))
+    else left.push(wordings.unspaced.reduce((rest, word) => rest.replaceAll(plain(word), ''), tokens[at] ?? ''))
   }
   return left.filter((one) => one !== '')
 }

@@ -54,6 +54,15 @@ describe('words that are a stop', () => {
     expect(alarmIn(text)).toBe(found)
   })
 
+  // words for smoke, a shock and a bright lamp, of dictionaries
+  it.each(
+    'the lamp stayed at full brightness; boom; loud pop then dark; fish smell; 220 V on the case; elektrischer Schlag; Gehäuse unter Spannung; décharge; лампа горит в полный накал; вонь; 冒烟了; 연기가 났다; det ryger; røyk; rök; savua; dym; kouř; füst; καπνός; دخان; fumaça; עשן; duman; s m o k e; s.m.o.k.e; sm\u043Eke; smo\u200Bke'.split(
+      '; ',
+    ),
+  )('stand in “%s”, in any language and however it is spelt', (text) => {
+    expect(alarmIn(text)).not.toBeNull()
+  })
+
   it.each([
     'warm dust',
     'no smell, no smoke',
@@ -76,6 +85,16 @@ describe('words that are a stop', () => {
     'ни дыма, ни искр',
     'лампа горит',
     '煙なし、異臭なし',
+    '没有冒烟',
+    '연기 없음',
+    'ingen rök',
+    'det ryger ikke',
+    'bez dymu',
+    'nincs füst',
+    'duman yok',
+    'dummy load connected',
+    'lamp is dim',
+    'the label on the case',
     '煙は出ていない',
     '火花も出ません',
     'fan runs, three lamps lit, quiet hum',

@@ -1,5 +1,7 @@
 import request from 'supertest'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
+import type { Job } from '../../server/bench/jobs/job.js'
+import { jobDraft } from '../../server/bench/jobs/jobDraft.js'
 import { matching, open, reversed } from './exampleChecks.js'
 import { type TestApp, testApp } from './testApp.js'
 
@@ -302,13 +304,14 @@ describe('judging a job again', () => {
   /** the job as an older Lampline left it: judged by other tables, with another outcome for the polarity */
   const aged = async () => {
     const { id } = await made()
-    const file = JSON.parse((await call().get(`/api/jobs/${id}/export`)).text)
-    const [kept] = file.jobs
-    kept.version += 1
-    kept.assessment.dataVersion = 'older'
-    const polarity = kept.assessment.findings.find(({ topic }: { topic: string }) => topic === 'polarity')
-    Object.assign(polarity, { outcome: 'caution', title: 'As it was judged then.' })
-    await call().post('/api/import?apply=1').send(file)
+    await test.store.change<Job>('job', id, null, ({ body }) => {
+      const findings = body.assessment.findings.map((finding) =>
+        finding.topic === 'polarity'
+          ? { ...finding, outcome: 'caution' as const, title: 'As it was judged then.' }
+          : finding,
+      )
+      return jobDraft({ ...body, assessment: { ...body.assessment, dataVersion: 'older', findings } })
+    })
     return id
   }
 
@@ -375,6 +378,29 @@ describe('a job on its way through a file', () => {
     expect((await call().post('/api/import?apply=1').type('json').send(file)).body).toMatchObject({ adds: 1 })
     expect((await call().get('/api/export')).text).toBe(file)
     expect(await job(id)).toEqual(whole)
+  })
+
+  it('is judged anew: what its file says is clear clears nothing, and an empty cause explains nothing', async () => {
+    const { id } = await made()
+    await read(id, 'look.discharge', 3, 'V')
+    const file = JSON.parse((await call().get(`/api/jobs/${id}/export`)).text)
+    const [job] = file.jobs
+    job.readings[0].value = 325
+    job.limits = []
+    job.causes = [{ id: 'a'.repeat(16), at: job.readings[0].at, of: job.readings[0].id, text: 'x' }]
+    job.check.device.jack.polarity = 'centre-negative'
+    expect((await call().post('/api/import?apply=1').send(file)).status).toBe(200)
+    const after = (await call().get(`/api/jobs/${id}`)).body
+    expect(after.stops).toMatchObject([{ key: 'look.discharge' }])
+    expect(after.assessment.verdict).toBe('do-not-connect')
+  })
+
+  it('takes no stop away with an older copy', async () => {
+    const { id } = await made()
+    const file = JSON.parse((await call().get(`/api/jobs/${id}/export`)).text)
+    await read(id, 'look.discharge', 325, 'V')
+    expect((await call().post('/api/import?apply=1').send(file)).body).toMatchObject({ changes: [{ older: true }] })
+    expect((await job(id)).stops).toMatchObject([{ key: 'look.discharge' }])
   })
 
   it('is refused when a reading in it is no reading', async () => {

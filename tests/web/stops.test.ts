@@ -41,6 +41,12 @@ describe('what someone could be hurt by', () => {
     expect((await job()).standing).toMatchObject({ state: 'out-of-limits', canGoOn: false })
   })
 
+  it('is a polarity that is not the one the machine wants', async () => {
+    // centre positive on plate and jack: a minus sign is the other way round
+    const { body } = await post('readings', { key: 'supply-alone.polarity', value: -12, unit: 'V' })
+    expect(body.finding.outcome).toBe('stop')
+  })
+
   it('is a supply that stands at its current limit', async () => {
     const row = (await job()).limits.find(({ key }: { key: string }) => key === 'bench-supply.step-1')
     const at = (await post('readings', { key: row.key, value: row.high, unit: 'A' })).body

@@ -136,6 +136,7 @@ export function supplyAloneSteps(
               expect:
                 rails.length > 1 ? say`as the outputs read above` : say`plus: centre positive; minus: centre negative`,
               stopIf: say`it is not what the machine wants`,
+              ...signWanted(facts, rails),
               link: 'plug',
               power: 'mains',
             },
@@ -147,6 +148,14 @@ export function supplyAloneSteps(
       caution: storedCharge,
     }),
   ]
+}
+
+/** The sign that the centre of the plug must have, by the machine’s jack, else by its own drawing; nothing where neither is known. */
+function signWanted({ device, supply }: PlanFacts, rails: readonly RailPlan[]): Partial<Step> {
+  const wanted = device.jack.polarity ?? supply.plug.polarity
+  if (rails.length !== 1 || wanted === null) return {}
+  const bound = wanted === 'centre-positive' ? { low: 0 } : { high: 0 }
+  return { ...bound, unit: 'V', strict: true }
 }
 
 /** Between the lamp and the output the leads change places with nothing under power. */

@@ -1,4 +1,7 @@
+import type { Job } from '../../bench/jobs/job.js'
+import { jobDraft } from '../../bench/jobs/jobDraft.js'
 import type { Change, Draft, Kind, Stamp, Store } from '../../store/store.js'
+import { judgedAnew } from './judgedAnew.js'
 
 /** A record as a file has it. */
 export interface Incoming {
@@ -26,9 +29,9 @@ export interface ChangePlan {
 
 const everything = 1_000_000
 
-async function bodiesOf(store: Store, kind: Kind): Promise<Map<string, { stamp: Stamp; body: string }>> {
+async function bodiesOf(store: Store, kind: Kind): Promise<Map<string, { body: unknown; text: string }>> {
   const { rows } = await store.listWhole(kind, { limit: everything })
-  return new Map(rows.map((row) => [row.id, { stamp: row, body: JSON.stringify(row.body) }]))
+  return new Map(rows.map((row) => [row.id, { body: row.body, text: JSON.stringify(row.body) }]))
 }
 
 /**
@@ -43,7 +46,7 @@ export async function changePlan(store: Store, incoming: Incoming[], now: number
   const plan: ChangePlan = { same: 0, planned: [], changes: [] }
   for (const { kind, stamp, draft } of incoming) {
     const here = held.get(stamp.id)
-    if (here && !here.deleted && bodies.get(kind)?.get(stamp.id)?.body === JSON.stringify(draft.body)) {
+    if (here && !here.deleted && bodies.get(kind)?.get(stamp.id)?.text === JSON.stringify(draft.body)) {
       plan.same += 1
       continue
     }
@@ -56,7 +59,9 @@ export async function changePlan(store: Store, incoming: Incoming[], now: number
       name: draft.name,
       older: older && !here.deleted,
     })
-    plan.changes.push({ do: 'put', kind, stamp: next, expects: here?.version ?? null, draft })
+    const kept = older ? (bodies.get(kind)?.get(stamp.id)?.body ?? null) : null
+    const judged = kind === 'job' ? jobDraft(judgedAnew(draft.body as Job, kept as Job | null, now)) : draft
+    plan.changes.push({ do: 'put', kind, stamp: next, expects: here?.version ?? null, draft: judged })
   }
   return plan
 }
