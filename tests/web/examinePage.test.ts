@@ -51,20 +51,40 @@ describe('the page of what to examine', () => {
   })
 })
 
+/** Known well enough to be put under power. */
+const knownCheck = {
+  arrangement: 'built-in',
+  site: { country: 'DE' },
+  supply: { isolated: true },
+  device: {
+    mains: {
+      technology: 'switch-mode',
+      protectionClass: 'II',
+      inlet: 'C8',
+      input: { voltages: [{ min: 220, max: 240 }], frequenciesHz: [50, 60], currentA: 0.1 },
+    },
+  },
+  cord: { plug: 'CEE 7/16', connector: 'C7', ratedV: 250, ratedA: 2.5, plugFitted: 'moulded' },
+}
+
+/** Across the lamp, at the machine, all the same, though the gates are open. */
+const measured = (app: ReturnType<typeof testApp>['app'], job: string, lampV: number) =>
+  request(app)
+    .post(`${job}/bench?step=inside-whole.lamp-volts`)
+    .type('form')
+    .send({ once: crypto.randomUUID(), value: String(lampV), unit: 'V', despite: 'yes' })
+
 describe('examining in a job', () => {
   const begun = async () => {
     const { app } = testApp()
-    const { body } = await request(app)
-      .post('/api/jobs')
-      .send({
-        name: 'Label printer',
-        check: {
-          arrangement: 'built-in',
-          site: { country: 'DE' },
-          supply: {},
-          device: { mains: { technology: 'switch-mode' } },
-        },
-      })
+    const plan = await request(app)
+      .post('/api/first-power')
+      .send({ check: knownCheck, lampsOnHand: [{ ratedV: 230, ratedW: 60, count: 1 }] })
+    const { body } = await request(app).post('/api/jobs').send({
+      name: 'Label printer',
+      check: knownCheck,
+      plan: plan.body,
+    })
     const send = (fields: Record<string, string>) =>
       request(app)
         .post(`/jobs/${body.id}/examine`)
@@ -114,21 +134,16 @@ describe('examining in a job', () => {
 
   it('takes the readings at its steps as seen', async () => {
     const { app, id } = await begun()
-    await request(app).post(`/api/jobs/${id}/readings`).send({ key: 'inside-whole.lamp-volts', value: 222, unit: 'V' })
+    await measured(app, `/jobs/${id}`, 222)
     const { text } = await request(app).get(`/jobs/${id}/examine`)
     expect(plain(text)).toContain('222 V across the lamp of 230 V')
     expect(plain(text)).toContain('diode test on the mains rectifier bridge')
   })
 
   it('tells the current of the one lamp of its plan', async () => {
-    const { app } = testApp()
-    const kept = await request(app)
-      .post('/jobs')
-      .type('form')
-      .send({ once: crypto.randomUUID(), plan: `${check}&lamp1v=230&lamp1w=60&lamp1n=1` })
-    const at = kept.headers.location ?? ''
-    await request(app).post(`/api${at}/readings`).send({ key: 'inside-whole.lamp-volts', value: 215, unit: 'V' })
-    const { text } = await request(app).get(`${at}/examine`)
+    const { app, id } = await begun()
+    await measured(app, `/jobs/${id}`, 215)
+    const { text } = await request(app).get(`/jobs/${id}/examine`)
     const [passes] = /the lamp passes [^;<]*/.exec(plain(text)) ?? ['no current told']
     expect(passes).toMatch(/^the lamp passes 2[3-7]\d mA/)
   })
@@ -147,8 +162,7 @@ describe('examining in a job', () => {
 
   it('holds the job from a confirmed cause until it is mended', async () => {
     const { app, send, job, id } = await begun()
-    const read = () =>
-      request(app).post(`/api/jobs/${id}/readings`).send({ key: 'inside-whole.lamp-volts', value: 20, unit: 'V' })
+    const read = () => measured(app, `/jobs/${id}`, 20)
     await send({ seen: 'lamp-bright' })
     await send({ yes: 'bridge-shorted' })
     const held = await job()
@@ -158,7 +172,16 @@ describe('examining in a job', () => {
     expect((await read()).status).toBe(422)
     await send({ done: 'bridge-shorted' })
     expect((await job()).stops).toEqual([])
-    expect((await read()).status).toBe(201)
+    expect((await read()).status).toBe(303)
+  })
+
+  it('proposes nothing with power in a job that is held', async () => {
+    const { app, id, send } = await begun()
+    await send({ seen: 'output-low' })
+    await measured(app, `/jobs/${id}`, 222)
+    const { text } = await request(app).get(`/jobs/${id}/examine`)
+    expect(text).not.toContain('Under mains power.')
+    expect(text).not.toContain('On low voltage.')
   })
 
   it('does not hold it for what is no fault', async () => {
