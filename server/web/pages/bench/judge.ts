@@ -1,5 +1,5 @@
 /** What the phone judges by without the server: the very functions that the server judges by, put together for browsers. */
-export { fewestLetters, saysCause } from '../../../bench/jobs/causeText.js'
+export { fewestLetters, isLongEnough as saysCause } from '../../../bench/jobs/enoughSaid.js'
 export { inUnit, readingFinding } from '../../../bench/jobs/readingFinding.js'
 export { seenFinding } from '../../../bench/jobs/seenFinding.js'
 export { tell } from '../../../words/tell.js'
