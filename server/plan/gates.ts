@@ -8,7 +8,7 @@ import type { Step } from './firstPowerPlan.js'
 import { insideGates } from './inside/gates.js'
 import type { Limits } from './limits.js'
 import { cleanPaper, oldBatteries, oldMaterials, pictureTube } from './stages/cautions.js'
-import type { PlanFacts } from './stages/facts.js'
+import { type PlanFacts, standing } from './stages/facts.js'
 import { type LeastLoad, leastLoads } from './stages/leastLoads.js'
 import type { RailPlan } from './stages/rails.js'
 import { reformGates } from './stages/reformGates.js'
@@ -24,7 +24,9 @@ const open = say`it has no result: have it tested by a qualified person`
 export function gatesOf(facts: PlanFacts, rails: readonly RailPlan[]): Step[] {
   const onMains = !facts.fedLow && facts.arrangement !== 'machine-only'
   return [
-    ...looking.filter(({ link }) => (link === 'machine' ? facts.arrangement !== 'supply-only' : onMains)),
+    ...looking
+      .filter(({ link }) => (link === 'machine' ? facts.arrangement !== 'supply-only' : onMains))
+      .map((one): Step => (inside.includes(one.key) && forTrainedHands(facts) ? { ...one, who: 'qualified' } : one)),
     ...(facts.tube ? [tubeStep] : []),
     ...(facts.arrangement === 'built-in' ? insideGates(facts) : []),
     ...(onMains ? [...replaced, ...coldResistance(facts), ...isolation(facts), ...earth(facts)] : []),
@@ -32,6 +34,15 @@ export function gatesOf(facts: PlanFacts, rails: readonly RailPlan[]): Step[] {
     ...leastLoads(facts, rails).map(leastLoadStep),
   ]
 }
+
+/** What reaches inside the machine. */
+const inside = ['look.discharge', 'look.inside']
+
+/** Whether the inside of the machine is for trained hands: a picture tube is in it, or its chassis is, or may be, joined to the mains. */
+const forTrainedHands = (facts: PlanFacts): boolean =>
+  facts.tube ||
+  facts.notIsolated ||
+  (facts.arrangement === 'built-in' && standing(facts, ['isolation'], true).length > 0)
 
 const looking: readonly Step[] = [
   onMachine(

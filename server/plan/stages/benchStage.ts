@@ -6,6 +6,7 @@ import { type BenchSupplyAnswer, benchSupply, isHazardous, overVoltageWorking } 
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { hazardousOutput, noMoreCurrent, oldBatteries, reversed } from './cautions.js'
 import type { PlanFacts } from './facts.js'
+import { markedUnfit, says, unfit } from './noSupply.js'
 import { toleranceOf } from './rails.js'
 import { beforeReach, figure, stepOn } from './step.js'
 
@@ -62,6 +63,7 @@ function whyNot({ device, missing }: PlanFacts, answer: BenchSupplyAnswer | null
   }
   if (device.takesMains)
     return say`The machine takes the mains itself; a bench supply cannot stand in for it. Work on its mains side is for a licensed electrician or other qualified person.`
+  if (says(device, unfit)) return markedUnfit
   if (device.rails.some((rail) => isDangerous(rail, rail.voltageMaxV ?? rail.voltageV)))
     return say`What the machine takes is dangerous to touch: nobody but a qualified person feeds it, measures on it or joins anything to it.`
   if (device.rails.some(({ kind }) => kind === 'ac'))

@@ -13,7 +13,7 @@ import { watts } from '../../words/quantity.js'
 import { askWhatLamp, type LampChoice, type LampOnHand, lampChoice, mayBeTungsten } from '../firstPower/lampChoice.js'
 import { type LampSetup, lampsFault } from '../firstPower/lamps.js'
 import type { GateResult } from '../gateResults.js'
-import { isLive, noSupply, says } from './noSupply.js'
+import { isLive, markedUnfit, noSupply, says, unfit } from './noSupply.js'
 import { type IdleFact, idlePowerOf, minimumOf, type PowerFact, ratedPower } from './supplyPower.js'
 
 /** What a person may add to a check for its first power-up. Unknown is null or absent. */
@@ -139,7 +139,9 @@ export function factsOf(of: Case, assessment: CheckResponse, options: FirstPower
     classI: known && !known.doubted ? known.protectionClass === 'I' : null,
     fedLow: kind === 'dc' && windows.length > 0 && windows.every(({ max }) => max <= extraLowVoltageMostV.value),
     notIsolated: isLive(supply, assessment.findings),
-    noSupply: noSupply(supply, assessment.findings),
+    noSupply:
+      noSupply(supply, assessment.findings) ??
+      (supply.called === 'machine' && says(device, unfit) ? markedUnfit : null),
     tube: check.device.mains?.pictureTube ?? (says(supply, ['picture tube']) || says(device, ['picture tube'])),
     ...lamps,
   }

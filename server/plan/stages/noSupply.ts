@@ -14,8 +14,15 @@ const outputIsDangerous = say`The output of this supply is dangerous to touch: n
 
 const charger = say`A charger for batteries is not brought up like a supply: with nothing connected, or on a resistor, it may give nothing, pulse, or climb far above what is printed, and no reading would tell a sound one from a faulty one. Use a power supply in its place.`
 
+/** What a plate, or a label on it, says of a unit that is not to be used. */
+export const unfit = ['marked as faulty, recalled or not to be used'] as const satisfies readonly HazardMeaning[]
+
+/** Why nothing puts power on a unit so marked. */
+export const markedUnfit = say`A label says that it is faulty, recalled or not to be used: nothing puts power on it until a qualified person settled why, and the text of the plate was put right.`
+
 /** Kinds of units for which no stage on the mains is worked out. */
 const reasons: readonly (readonly [HazardMeaning, Phrase])[] = [
+  [unfit[0], markedUnfit],
   ['not isolated from the mains, live chassis', outputIsLive],
   ['autotransformer as a supply', outputIsLive],
   [

@@ -15,6 +15,7 @@ import { noIsolation, oldBatteries, reversed, storedCharge } from './cautions.js
 import { type PlanFacts, standing } from './facts.js'
 import { sourceStep } from './fedBy.js'
 import { meterOnLamp } from './meterOnLamp.js'
+import { markedUnfit, says, unfit } from './noSupply.js'
 import { type RailPlan, toleranceOf } from './rails.js'
 import { beforeReach, figure, stepOn } from './step.js'
 import { because, mainsBlockedToo } from './supplyAlone.js'
@@ -49,6 +50,7 @@ export function demand(facts: PlanFacts): { powerW: number; working: Phrase } | 
 function whyNot(facts: PlanFacts, found: BehindLamp | null): Phrase | null {
   const blocked = mainsBlockedToo(facts)
   if (blocked !== null) return blocked
+  if (says(facts.device, unfit)) return markedUnfit
   const open = [...standing(facts, mustFit, true), ...standing(facts, mustNotStop, false)]
   if (open.length > 0) return say`Supply and machine are not joined as things stand. ${because(open)}`
   if (facts.device.rails.length === 0) return say`What the machine wants is not known: nothing is joined before that.`
