@@ -29,6 +29,16 @@ describe('the page of what to examine', () => {
     expect(plain(text)).toContain('√2 · 230 V = 325 V')
   })
 
+  it('asks who made a test that is for a qualified person, and lifts the hold only by a name', async () => {
+    // of the causes of a trip warm, all need insulation tests or the like
+    const address = `/examine?${check}&seen=trips-switched-on`
+    const { text } = await request(testApp().app).get(address)
+    expect(text).toMatch(/<form method="get"[^>]*>(?:<input type="hidden"[^>]*>)*<label class="tester">/)
+    const named = await request(testApp().app).get(`${address}&no=y-leaky&by=An+electrician`)
+    expect(named.text).toMatch(/<input type="text" name="by" value="An electrician"/)
+    expect(named.text).toMatch(/href="[^"]*no=y-leaky[^"]*by=An\+electrician/)
+  })
+
   it('adds a reading to the address, and says beside the box what cannot be read', async () => {
     const good = await request(testApp().app).get(`/examine?${check}&seen=lamp-half&what=lamp:V&value=215`)
     expect(good.status).toBe(303)

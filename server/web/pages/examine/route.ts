@@ -134,7 +134,11 @@ export function examineRoutes({ store, now }: Context): Router {
       state,
       examined: examinedWith(asked, state),
       deeds: {
-        found: (results) => ({ href: address(after(state, results)) }),
+        found: (results) => {
+          const href = address(after(state, results))
+          const fields = [...new URLSearchParams(href.replace(/^[^?]*\??/, ''))]
+          return { href, send: fields.map(([name, value]) => ({ name, value })) }
+        },
         form: {
           method: 'get',
           action: '/examine',

@@ -50,9 +50,11 @@ export function stateOf(sent: Sent): { state: ExamineState; faults: FormFault[] 
         })
         return []
       })
+  // who made the tests that are for a qualified person
+  const by = typeof sent.by === 'string' && sent.by.trim() !== '' ? { by: sent.by.slice(0, 100) } : {}
   const found = (name: string, of: (cause: string) => Found): Found[] =>
     known(name, mostListed.found, (text) => {
-      const read = foundSchema.safeParse(of(text))
+      const read = foundSchema.safeParse({ ...of(text), ...by })
       return read.success ? read.data : null
     })
   const state = {
@@ -79,6 +81,7 @@ export function stateQuery({ seen, found, readings }: ExamineState): [name: stri
     ['no', of('excluded')],
     ['done', mended.join(',')],
     ['read', readings.map(readingText).join(',')],
+    ['by', found.find(({ by }) => by)?.by ?? ''],
   ]
   return all.filter(([, value]) => value !== '')
 }

@@ -13,7 +13,12 @@ import type { FormFault, FormState } from '../../parts/formState.js'
 import { type ExamineState, stateQuery } from './state.js'
 
 /** What a button does: a link that says it in the address, or what its form sends. */
-export type Deed = { href: string } | { send: { name: string; value: string }[] }
+export interface Deed {
+  /** the address that says it; absent in a job, where a form keeps it */
+  href?: string
+  /** the same as fields of a form */
+  send: { name: string; value: string }[]
+}
 
 /** How the page does things, in the address or in a job. */
 export interface Deeds {
@@ -73,6 +78,8 @@ export interface ExaminePage {
   reading: { state: FormState; choices: { value: string; label: Words }[] }
   /** the state of the address, for its forms; empty beside a job */
   state: { name: string; value: string }[]
+  /** who made the tests for a qualified person, as far as that was said */
+  testedBy: string
   result: ExamineResult | null
   /** null beside a job, whose list holds them */
   keep: string | null
@@ -173,6 +180,7 @@ export function examineView({
     }),
     reading: { state: reading, choices: readingChoices(request).map(({ value, label }) => ({ value, label })) },
     result: examined && resultOf(examined, state, deeds),
+    testedBy: state.found.findLast(({ by }) => by)?.by ?? '',
     sentence: next ? say`Next: ${next}` : say`Say what was seen.`,
   }
 }
