@@ -135,7 +135,8 @@ describe('what the phone judges by', () => {
 
   it('is put together for browsers from the functions of the server, and needs nothing of node', async () => {
     const script = await judgeScript()
-    expect(script.length).toBeLessThan(40_000)
+    // a third of it are the words of harm, so that a phone without the network knows them too
+    expect(script.length).toBeLessThan(60_000)
     const judge = new Function(`${script}; return judge`)()
     const limits = {
       key: 'look.discharge',
