@@ -4,6 +4,8 @@ import { join } from 'node:path'
 import sharp from 'sharp'
 import request from 'supertest'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import type { Job } from '../../server/bench/jobs/job.js'
+import { jobDraft } from '../../server/bench/jobs/jobDraft.js'
 import { checkAddress } from '../../server/web/pages/check/address.js'
 import { matching, open, reversed } from './exampleChecks.js'
 import { type TestApp, testApp } from './testApp.js'
@@ -299,12 +301,14 @@ describe('the page of a job', () => {
 
   it('shows what judging again changes, and keeps it when told to', async () => {
     const id = await made()
-    const file = JSON.parse((await get(`/api/jobs/${id}/export`)).text)
-    const [kept] = file.jobs
-    kept.version = 2
-    kept.assessment.dataVersion = 'older'
-    Object.assign(kept.assessment.findings[0], { outcome: 'caution', title: 'As it was judged then.' })
-    await request(test.app).post('/api/import?apply=1').send(file)
+    await test.store.change<Job>('job', id, null, ({ body }) => {
+      const [first, ...others] = body.assessment.findings
+      const then = { ...first!, outcome: 'caution' as const, title: 'As it was judged then.' }
+      return jobDraft({
+        ...body,
+        assessment: { ...body.assessment, dataVersion: 'older', findings: [then, ...others] },
+      })
+    })
     expect(await words(`/jobs/${id}`)).toContain('The tables or rules have changed since.')
     const page = await words(`/jobs/${id}/rejudge`)
     expect(page).toContain('1 finding differs.')

@@ -64,7 +64,8 @@ function heldByCheck({ assessment, limits }: Job, key: string): string | null {
   const step = limitsFor({ limits }, key)
   const own = step !== null && !step.sent
   // what the plan gives a machine alone needs no mains, and what is measured at the socket tells of it
-  const offMains = own && (step.power === 'low-voltage' || key.startsWith('before.'))
+  if (key.startsWith('before.')) return null
+  const offMains = own && step.power === 'low-voltage'
   const open = (offMains ? undefined : found('unknown', onMainsSide)) ?? (step === null ? found('unknown') : undefined)
   return open ? `Find out first: ${open.title}` : null
 }
