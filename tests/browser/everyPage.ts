@@ -1,4 +1,6 @@
+import type { Page } from 'playwright-core'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { isLong } from '../support/long.js'
 import { violations } from './axe.js'
 import { withoutBrowser } from './browser.js'
 import { type Opened, opened, scrollsSideways } from './opened.js'
@@ -52,13 +54,18 @@ async function looksRight({ browser, origin }: Opened, state: State, kept?: Map<
   expect(await page.evaluate(unseenFocus)).toEqual([])
   expect([complaints, elsewhere]).toEqual([[], []])
   expect(await violations(page)).toEqual([])
+  if (isLong) await looksRightOnADesk(page)
+  await context.close()
+}
+
+/** What hangs on the width of the window and its colours. */
+async function looksRightOnADesk(page: Page) {
   await page.setViewportSize({ width: 1280, height: 800 })
   expect(await scrollsSideways(page)).toBe(false)
   expect(await page.evaluate(unseenFocus)).toEqual([])
   expect(await violations(page, ofTheLayout)).toEqual([])
   await page.emulateMedia({ colorScheme: 'dark' })
   expect(await violations(page, ['color-contrast'])).toEqual([])
-  await context.close()
 }
 
 /** What holds for every page, and so for each of the chosen states: on a phone 320 px wide, and on a desk. */

@@ -1,7 +1,7 @@
 import { it } from 'vitest'
 
 /** Whether this is the long run, which looks at all that the short one has a part of. */
-const isLong = Boolean(process.env.LONG_RUN)
+export const isLong = Boolean(process.env.LONG_RUN)
 
 /** How many random cases are tried: all in the long run, a quarter in the short one. */
 export const runs = (many: number): number => (isLong ? many : Math.ceil(many / 4))
