@@ -30,10 +30,10 @@ interface Entry {
   withdrawn?: object
 }
 
-/** A figure within the limits of a step: half its upper one, so that what may not rise stays; else twice its lower one. */
+/** A figure within the limits of a step: half its upper one, so that what may not rise stays; else twice its lower one, or volts of its sign. */
 function within({ low, high }: StepLimits): number {
   if (low === null) return (high ?? 2) / 2
-  if (high === null) return low * 2
+  if (high === null) return low * 2 || 12
   return low < high / 2 ? high / 2 : (low + high) / 2
 }
 

@@ -1,12 +1,12 @@
 import type { CheckRequest } from '../../chain/case/request.js'
+import type { LabelReading } from '../../plate/labelReading.js'
 import { readPlate } from '../../plate/readPlate.js'
 
 /**
  * What a plate says that is no rating, before the first of them or on a line of its own: "TAPE RECORDER 12V DC" → "Tape recorder";
  * null where it says nothing such.
  */
-function thingOn(label: string): string | null {
-  const { unread, from } = readPlate(label)
+function thingOn(label: string, { unread, from }: LabelReading): string | null {
   const ratings = Math.min(...from.map(({ words }) => label.indexOf(words)).filter((at) => at >= 0))
   const lines = label.split(/\r?\n/).map((line) => line.trim())
   const thing = unread
@@ -20,10 +20,18 @@ function thingOn(label: string): string | null {
   )
 }
 
-/** What a check is called: what the machine's plate calls the thing, else what its supply's does; null where neither names one. */
-export function caseName({ device, supply }: Pick<CheckRequest, 'device' | 'supply'>): string | null {
-  for (const { label } of [device, supply]) {
-    const thing = label ? thingOn(label) : null
+/**
+ * What a check is called: what the machine's plate calls the thing, else what its supply's does; null where neither names one.
+ *
+ * @param readings  of both plates, where they were read already
+ */
+export function caseName(
+  check: Pick<CheckRequest, 'device' | 'supply'>,
+  readings?: { device: LabelReading | null; supply: LabelReading | null },
+): string | null {
+  for (const of of ['device', 'supply'] as const) {
+    const { label } = check[of]
+    const thing = label ? thingOn(label, readings?.[of] ?? readPlate(label, of)) : null
     if (thing !== null) return thing.slice(0, 200)
   }
   return null

@@ -49,7 +49,7 @@ export function checklistRoutes({ store, now }: Context): Router {
     show(request, response, {
       view: 'checklist',
       model: checklistView(checklist, {
-        caseName: caseName(check.request),
+        caseName: caseName(check.request, assessment.readings),
         dataVersion: dataVersion(),
         now: now(),
         back,

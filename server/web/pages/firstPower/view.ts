@@ -492,7 +492,7 @@ function resultOf(form: FirstPowerForm, check: NonNullable<FirstPowerForm['check
   const numbers = numbersOf(composeChecklist({ ...of, assessment, plan }))
   const query = firstPowerQuery(form.state.values)
   return {
-    caseName: caseName(check),
+    caseName: caseName(check, assessment.readings),
     verdict: verdictWords[assessment.verdict],
     checkAddress: `/?${addressOf(form.state.values)}`,
     examineAddress: `/examine?${addressOf(form.state.values)}`,
