@@ -47,6 +47,7 @@ export class Walk {
   /** Fills a box in, or makes a choice, by the name of the box; `within` a form where the page has several such boxes. */
   async set(name: string, value: string, within = 'main'): Promise<void> {
     const selector = `${within} [name="${name}"]:not([type=hidden])`
+    await this.page.waitForSelector(selector, { state: 'attached' })
     const { closed, kind } = await this.page.evaluate<{ closed: number; kind: string }>(opensFolds(selector))
     const box = this.page.locator(kind === 'radio' ? `${selector}[value="${value}"]` : selector).first()
     if (kind === 'radio') await box.check({ force: true })
@@ -60,7 +61,10 @@ export class Walk {
   async press(text: string | RegExp): Promise<void> {
     const named = { name: text, exact: typeof text === 'string' }
     const main = this.page.locator('main')
+    // most lead on to another page; what stays on this one leads nowhere
+    const led = this.page.waitForNavigation({ waitUntil: 'load', timeout: 4000 }).catch(() => null)
     await main.getByRole('button', named).or(main.getByRole('link', named)).first().click()
+    await led
     this.cost.presses += 1
   }
 
