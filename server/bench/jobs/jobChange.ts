@@ -7,7 +7,7 @@ import { tell } from '../../words/tell.js'
 import { saysCause } from './causeText.js'
 import { fewestLetters } from './enoughSaid.js'
 import type { Assessment, Cause, Job, Observations, Part, PartState, Reading, ReadingLimits, Tick } from './job.js'
-import { limitsFor } from './laterLimits.js'
+import { limitsFor, stepName } from './laterLimits.js'
 import { mayPower, openGates, readAgain, testedBy } from './openGates.js'
 import { type Given, inUnit, limitsText, readingFinding } from './readingFinding.js'
 import { withEarlier } from './rejudge.js'
@@ -205,7 +205,7 @@ export function withdraw(job: Job, entryId: string, why: string, { id, at }: Mar
   if (!tells) throw new Unfit('why', 'Say in two words or more why it is taken back.')
   const back = <Of extends { id: string }>(entries: readonly Of[]): Of[] =>
     entries.map((one) => (one.id === entryId ? { ...one, withdrawn: { at, why } } : one))
-  const step = limitsFor(job, entry.key)?.text.replace(/\.$/, '') ?? entry.key
+  const step = stepName(job, entry.key)
   const taken = { ...job, readings: back(job.readings), ...(job.ticks && { ticks: back(job.ticks) }) }
   return addLog(taken, `Taken back at “${step}” (${entry.finding.title}) ${why}`, { id, at })
 }

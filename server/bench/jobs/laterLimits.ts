@@ -33,3 +33,7 @@ export function limitsFor({ limits }: Pick<Job, 'limits'>, key: string): Reading
   const row = limits.find((one) => one.key === key)
   return row ? broughtUp(row) : null
 }
+
+/** What a step is called in a sentence: its words; its key where the plan has no such step. */
+export const stepName = (job: Pick<Job, 'limits'>, key: string): string =>
+  limitsFor(job, key)?.text.replace(/\.$/, '') ?? key

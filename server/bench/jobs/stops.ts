@@ -5,7 +5,7 @@ import { amperes } from '../../words/quantity.js'
 import { tell } from '../../words/tell.js'
 import { examinedStops } from './examinedStops.js'
 import type { Job, Observations, Stop } from './job.js'
-import { limitsFor, limitsOfJob } from './laterLimits.js'
+import { limitsOfJob, stepName } from './laterLimits.js'
 import { inTime } from './when.js'
 
 type Held = Pick<Job, 'limits' | 'readings' | 'ticks' | 'causes' | 'observations' | 'assessment' | 'held' | 'examined'>
@@ -66,7 +66,7 @@ function allStops(job: Held): Stop[] {
       ({ id, key, at, typedAt, finding }): Stop => ({
         of: id,
         key,
-        where: limitsFor(job, key)?.text.replace(/\.$/, '') ?? key,
+        where: stepName(job, key),
         at: typedAt ?? at,
         title: finding.title,
         action: finding.action ?? switchOff,

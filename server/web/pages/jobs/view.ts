@@ -2,7 +2,7 @@ import { detailsMark } from '../../../bench/jobs/detailsMark.js'
 import { canUndo } from '../../../bench/jobs/factChange.js'
 import type { FactChange, Job, Reading, ReadingLimits } from '../../../bench/jobs/job.js'
 import { partStates } from '../../../bench/jobs/job.js'
-import { limitsOfJob } from '../../../bench/jobs/laterLimits.js'
+import { limitsOfJob, stepName } from '../../../bench/jobs/laterLimits.js'
 import { limitsText, readText } from '../../../bench/jobs/readingFinding.js'
 import { latestReadings, openParts, standing, type Wait } from '../../../bench/jobs/standing.js'
 import { openStops } from '../../../bench/jobs/stops.js'
@@ -396,18 +396,15 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
       expected: limitsText(step),
       last: line(last.get(step.key)),
     })),
-    readings: job.readings.toReversed().map((reading) => {
-      const step = job.limits.find(({ key }) => key === reading.key)
-      return {
-        id: reading.id,
-        withdrawn: reading.withdrawn?.why ?? null,
-        text: readText(reading),
-        word: readingWord(reading),
-        key: step?.text.replace(/\.$/, '') ?? reading.key,
-        at: moment(reading.typedAt ?? reading.at),
-        finding: reading.finding,
-      }
-    }),
+    readings: job.readings.toReversed().map((reading) => ({
+      id: reading.id,
+      withdrawn: reading.withdrawn?.why ?? null,
+      text: readText(reading),
+      word: readingWord(reading),
+      key: stepName(job, reading.key),
+      at: moment(reading.typedAt ?? reading.at),
+      finding: reading.finding,
+    })),
     parts: job.parts.map((part) => ({
       id: part.id,
       version: part.version,
