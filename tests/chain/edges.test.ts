@@ -33,6 +33,21 @@ const coded = (name: string, voltageV: number): Changes => {
     device: { jack: plug, inputs: [{ kind: 'dc', voltageV, currentA: 1 }] },
   }
 }
+const usb = (voltageV: number): Changes => ({
+  supply: { outputs: [{ kind: 'dc', voltageV, currentA: 2 }], plug: { name: 'USB-C' } },
+  device: { inputs: [{ kind: 'dc', voltageV, currentA: 1 }] },
+})
+const set = (selectorV: number): Changes => ({
+  supply: {
+    input: {
+      voltages: [
+        { min: selectorV / 2, max: selectorV / 2 },
+        { min: selectorV, max: selectorV },
+      ],
+      selectorV,
+    },
+  },
+})
 const wire = { plug: 'CEE 7/7', connector: null, ratedA: 16, plugFitted: null }
 const british = (currentA: number, areaMm2: number | null = null): Changes => ({
   ...drawn(currentA),
@@ -205,6 +220,24 @@ describe('both sides of each limit', () => {
       within: joined(rail(13.2, 13.2), rail(12)),
       is: 'clear',
       beyond: joined(rail(13.21, 13.21), rail(12)),
+      becomes: 'stop',
+    },
+    // a USB source gives 5 V by itself, within 10 %: 5.5 V
+    {
+      topic: 'output-voltage',
+      limit: 'what a USB source gives unasked',
+      within: usb(5.5),
+      is: 'clear',
+      beyond: usb(5.51),
+      becomes: 'unknown',
+    },
+    // 1.10 times the position that a selector is set to: 150 V, 165 V
+    {
+      topic: 'mains-voltage',
+      limit: 'the mains 10 % above the position of the selector',
+      within: { ...set(150), site: bare(165) },
+      is: 'caution',
+      beyond: { ...set(150), site: bare(165.01) },
       becomes: 'stop',
     },
   ])('$topic, $limit: $is, and beyond it $becomes', ({ topic, within, is, beyond, becomes }) => {
