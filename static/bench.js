@@ -7,13 +7,17 @@
   const stepOf = (key) => steps().find((step) => step.dataset.key === key)
   const shown = () => steps().find((step) => !step.hidden)
 
-  /** what was typed here for this job and the server does not have yet, the oldest first */
+  /** what the server has and this page does not show yet, since something was being typed as the answer came */
+  let taken = []
+
+  /** what was typed here for this job and this page does not have yet, the oldest first; without `waits` where it was sent */
   const queued = () => {
     const at = `/jobs/${bench().dataset.job}/`
-    return Object.keys(localStorage)
+    const waiting = Object.keys(localStorage)
       .filter((waits) => waits.startsWith('waits '))
       .sort()
       .map((waits) => ({ waits, ...read(waits) }))
+    return [...taken, ...waiting]
       .filter(({ action }) => action.startsWith(at))
       .map(({ waits, action, fields, refused }) => {
         const { pathname, searchParams } = new URL(action, location)
@@ -129,8 +133,9 @@
       waits.querySelector('.others').textContent = others.length > 0 ? ` and ${others.length} more` : ''
     }
     for (const part of step.querySelectorAll('.gated, [data-gated]')) part.hidden = waiting
-    step.querySelector('.queue').textContent = entries.length > 0 ? ` · ${entries.length} not sent yet` : ''
-    const mine = entries.findLast(({ key }) => key === step.dataset.key)
+    const unsent = entries.filter(({ waits }) => waits)
+    step.querySelector('.queue').textContent = unsent.length > 0 ? ` · ${unsent.length} not sent yet` : ''
+    const mine = unsent.findLast(({ key }) => key === step.dataset.key)
     const line = step.querySelector('.mine')
     line.hidden = !mine
     line.querySelector('span').textContent = mine ? `Not sent yet: ${wordsOf(mine)}` : ''
@@ -303,7 +308,9 @@
   })
   // keep.js tells when a page came in place of this one, or what waits has changed
   document.addEventListener('kept', () => draw())
+  document.addEventListener('taken', ({ detail }) => taken.push(detail))
   document.addEventListener('shown', () => {
+    taken = []
     const typed =
       held && localStorage.getItem(`typed /jobs/${bench()?.dataset.job}/causes?of=${encodeURIComponent(held.key)}`)
     const stop =

@@ -159,7 +159,8 @@
 
   /** sends one entry; false where the others need not be tried now */
   const sendOne = async (key) => {
-    const { noun, action, fields, picture } = read(key)
+    const entry = read(key)
+    const { noun, action, fields, picture } = entry
     const { hash } = new URL(action, location)
     let answer
     let text
@@ -187,7 +188,8 @@
       if (!fields.once) forget(draftOf(action))
       const stop = page.querySelector('#stopped')
       // a stop is shown whatever is being typed: that stays, and is back in its form
-      if ((idle || stop) && isOf(action, document))
+      if (!idle && !stop) document.dispatchEvent(new CustomEvent('taken', { detail: entry }))
+      else if (isOf(action, document))
         if (isSamePage(page)) show(page, hash)
         else location.reload()
       const told = [...(stop?.querySelectorAll('.stop > p') ?? [])].slice(0, 2).map(({ textContent }) => textContent)

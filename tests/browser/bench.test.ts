@@ -205,6 +205,30 @@ describe.skipIf(withoutBrowser)('at the machine, with one hand and a server that
     expect((await api(`/api/jobs/${id}`)).log[0]?.text).toContain('Bleeder open; let down.')
   })
 
+  it('knows what the server took while something else was being typed: its gate is open', async () => {
+    id = (await api('/api/jobs', { name: 'Terminal', check: matching })).id
+    await at('gate.live-neutral')
+    await page.waitForSelector('.step:not([hidden]) .marks:not([hidden])')
+    const gated = page.locator('.step[data-gates*="gate.live-neutral"]').first()
+    const openGates = async () => (await gated.locator('.waits').textContent())?.replace(/^.*?waits|\s+/gi, ' ') ?? ''
+    const before = await openGates()
+    const limits = JSON.parse((await page.getAttribute('.step:not([hidden])', 'data-limits')) ?? '{}') as {
+      low: number
+    }
+    slowMs = 800
+    await type(String(limits.low * 2))
+    await press('Ω')
+    // the answer comes while this is being written
+    await expect.poll(() => page.textContent('.step:not([hidden]) .queue')).toContain('1 not sent yet')
+    await page.fill('.step:not([hidden]) input:not([type=hidden])', '5')
+    const after = await openGates()
+    expect(after).not.toBe(before)
+    await page.waitForSelector('#live:has-text("Kept by the server")')
+    expect(await page.textContent('.step:not([hidden]) .queue')).toBe('')
+    expect(await openGates()).toBe(after)
+    slowMs = 0
+  })
+
   inLongRun('opens no step for words that are no cause, and for one cause of two', async () => {
     const stops = [
       ['look.discharge', 325],
