@@ -1,4 +1,4 @@
-import { fluxClear, fluxStopAbove } from '../tables/thresholds.js'
+import { fluxClear, fluxStopAbove, wideWindowRatio } from '../tables/thresholds.js'
 import { listed, or, type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, hertz, volts } from '../words/quantity.js'
 import { type Around, fluxOverPlate, overPlate } from './around.js'
@@ -54,13 +54,11 @@ const selector =
     const setV = of.supply.input.selectorV
     if (setV === null || !mains) return null
     const ratio = mains.voltageV / setV
-    const found = ratio > halfAgain ? 'low' : ratio < 1 / halfAgain ? 'high' : 'right'
+    // the two voltage classes of the world lie further apart than a wide window
+    const found = ratio > wideWindowRatio.value ? 'low' : ratio < 1 / wideWindowRatio.value ? 'high' : 'right'
     const words = say`the selector stands at ${volts(setV)}, the mains is ${volts(mains.voltageV)}`
     return found === wrong ? inFavour(words) : 'against'
   }
-
-/** The two voltage classes of the world lie further apart than this [1]. */
-const halfAgain = 1.5
 
 const overloaded: Says = ({ of }) => {
   const [rail, ...others] = of.supply.rails

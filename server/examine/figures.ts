@@ -6,12 +6,14 @@ import { rippleBound } from '../physics/offLoad.js'
 import { primaryOhm } from '../physics/primaryResistance.js'
 import { plugPinLimit } from '../tables/capacitors.js'
 import type { Cause } from '../tables/causes.js'
+import { powerMargin } from '../tables/dummyLoad.js'
 import type { FigureOf } from '../tables/examinations.js'
-import { lampTimes, seenLimits } from '../tables/examineOrder.js'
+import { examineLimits as limit } from '../tables/examineLimits.js'
+import { lampTimes } from '../tables/examineOrder.js'
 import { groundFaultTrip, residualTrip } from '../tables/residualCurrent.js'
 import { regulationFor } from '../tables/transformerRegulation.js'
 import { joined, type Phrase, say } from '../words/phrase.js'
-import { amperes, decimal, farads, hertz, ohms, volts, watts } from '../words/quantity.js'
+import { amperes, decimal, farads, hertz, ohms, percent, volts, watts } from '../words/quantity.js'
 import { type Around, bandOf, fluxOverPlate } from './around.js'
 
 type Worked = (around: Around) => Phrase | null
@@ -49,7 +51,7 @@ const band = (rail: Rail): Phrase => {
 /** The resistance that the rated current itself comes to: no short. */
 const normalOhm = ofLoads(
   (size, currentA) =>
-    say`${volts(size)} / ${amperes(currentA)} = ${ohms(size / currentA, 3)} is what the rated current itself comes to; a short lies well under it, and under ${ohms(seenLimits.shortOhm)} until explained`,
+    say`${volts(size)} / ${amperes(currentA)} = ${ohms(size / currentA, 3)} is what the rated current itself comes to; a short lies well under it, and under ${ohms(limit.short.value)} until explained`,
 )
 
 /** What the outputs come to [W]; null where one is not known. */
@@ -80,8 +82,9 @@ const flux: Worked = (around) => {
 const leakage: Worked = ({ mains }) => {
   if (!mains || mains.frequencyHz === null) return null
   const perNano = capacitorCurrent(1e-9, mains.voltageV, mains.frequencyHz)
-  const tenth = capacitorCurrent(1e-7, mains.voltageV, mains.frequencyHz)
-  return say`I = 2π · f · C · V: ${amperes(perNano, 2)} for each nF on the line conductor at ${volts(mains.voltageV)} ${hertz(mains.frequencyHz)}, ${amperes(tenth, 3)} for 0.1 µF; a device of ${amperes(residualTrip.ratedA)} may trip from ${amperes(residualTrip.mayTripA)}, with ${amperes(residualTrip.standingA)} advised as the most; a ground-fault interrupter trips between ${amperes(groundFaultTrip.leastA)} and ${amperes(groundFaultTrip.mostA)}`
+  const large = limit.lineCapacitor.value
+  const ofLarge = capacitorCurrent(large, mains.voltageV, mains.frequencyHz)
+  return say`I = 2π · f · C · V: ${amperes(perNano, 2)} for each nF on the line conductor at ${volts(mains.voltageV)} ${hertz(mains.frequencyHz)}, ${amperes(ofLarge, 3)} for ${farads(large)}; a device of ${amperes(residualTrip.ratedA)} may trip from ${amperes(residualTrip.mayTripA)}, with ${amperes(residualTrip.standingA)} advised as the most; a ground-fault interrupter trips between ${amperes(groundFaultTrip.leastA)} and ${amperes(groundFaultTrip.mostA)}`
 }
 
 const ripple: Worked = (around) => {
@@ -97,7 +100,7 @@ const ripple: Worked = (around) => {
 
 const lampShares = ofMains(
   (voltageV) =>
-    say`of ${volts(voltageV)}: over ${volts(seenLimits.lampBrightShare * voltageV, 3)} across the lamp is a short behind it, ${volts(seenLimits.lampHalfShare * voltageV, 3)} to that is half bright, under ${volts(voltageV / 5, 3)} after 1 s is healthy`,
+    say`of ${volts(voltageV)}: over ${volts(limit.lampBright.value * voltageV, 3)} across the lamp is a short behind it, ${volts(limit.lampHalf.value * voltageV, 3)} to that is half bright, under ${volts(limit.lampHealthy.value * voltageV, 3)} after 1 s is healthy`,
 )
 
 /** What a figure is worked out from: its name in the table of examinations. */
@@ -120,13 +123,16 @@ const worked: Readonly<Record<FigureOf, Worked>> = {
     const over = Math.abs(rail.voltageV) - Math.abs(wanted.voltageV)
     return say`(${volts(Math.abs(rail.voltageV))} − ${volts(Math.abs(wanted.voltageV))}) · ${amperes(wanted.currentA)} = ${watts(over * wanted.currentA, 3)} more than it was made for`
   },
-  'half-mains': ofMains(
-    (voltageV) =>
-      say`half of ${volts(voltageV)} is ${volts(voltageV / 2)}: two equal filter capacitors; with 2 × 2.2 nF a load of 10 kΩ pulls it down to ${volts(10e3 * capacitorCurrent(2.2e-9, voltageV, voltageV < 150 ? 60 : 50), 2)}`,
-  ),
+  'half-mains': ofMains((voltageV, frequencyHz) => {
+    const half = say`half of ${volts(voltageV)} is ${volts(voltageV / 2)}: two equal filter capacitors`
+    if (frequencyHz === null) return half
+    const { filterCapacitor, caseLoad } = limit
+    const pulledV = caseLoad.value * capacitorCurrent(filterCapacitor.value, voltageV, frequencyHz)
+    return say`${half}; with 2 × ${farads(filterCapacitor.value)} a load of ${ohms(caseLoad.value)} pulls it down to ${volts(pulledV, 2)}`
+  }),
   'input-ohm': ofMachine(
     (size, currentA) =>
-      say`${volts(size)} / ${amperes(currentA)} = ${ohms(size / currentA, 3)} is the machine’s own current; under ${ohms(size / (seenLimits.overPlate * currentA), 3)} it would take over ${decimal(seenLimits.overPlate)} times that`,
+      say`${volts(size)} / ${amperes(currentA)} = ${ohms(size / currentA, 3)} is the machine’s own current; under ${ohms(size / (limit.tooMuchCurrent.value * currentA), 3)} it would take over ${decimal(limit.tooMuchCurrent.value)} times that`,
   ),
   'lamp-share': ({ rails, of }) => {
     const printedW = outputW(rails)
@@ -138,17 +144,17 @@ const worked: Readonly<Record<FigureOf, Worked>> = {
   'lamp-volts': lampShares,
   'lamp-watts': (around) => worked['lamp-share'](around),
   leakage,
-  'least-load': ofLoads(
-    (size, currentA) =>
-      say`${volts(size)}: ${amperes(0.1 * currentA, 2)} to ${amperes(0.2 * currentA, 2)}, a resistor of ${ohms(size / (0.2 * currentA), 2)} to ${ohms(size / (0.1 * currentA), 2)}`,
-  ),
-  load: ofLoads(
-    (size, currentA, rail) =>
-      say`${band(rail)}, at 20 % with ${ohms(size / (0.2 * currentA), 3)}, at 50 % with ${ohms(size / (0.5 * currentA), 3)}, at 100 % with ${ohms(size / currentA, 3)} for ${watts(2 * size * currentA, 2, 'up')} or more`,
-  ),
+  'least-load': ofLoads((size, currentA) => {
+    const [from, to] = [limit.leastLoadFrom.value * currentA, limit.leastLoadTo.value * currentA]
+    return say`${volts(size)}: ${amperes(from, 2)} to ${amperes(to, 2)}, a resistor of ${ohms(size / to, 2)} to ${ohms(size / from, 2)}`
+  }),
+  load: ofLoads((size, currentA, rail) => {
+    const at = (share: number): Phrase => say`at ${percent(share)} with ${ohms(size / (share * currentA), 3)}`
+    return say`${band(rail)}, ${at(limit.loadLight.value)}, ${at(limit.loadHalf.value)}, ${at(1)} for ${watts(powerMargin.factor * size * currentA, 2, 'up')} or more`
+  }),
   'machine-current': ofMachine(
     (size, currentA) =>
-      say`at ${volts(size)} its plate says ${amperes(currentA)}: over ${amperes(seenLimits.overPlate * currentA, 3)} is too much`,
+      say`at ${volts(size)} its plate says ${amperes(currentA)}: over ${amperes(limit.tooMuchCurrent.value * currentA, 3)} is too much`,
   ),
   'mains-band': ({ mains, plate }) =>
     mains && plate
@@ -156,11 +162,11 @@ const worked: Readonly<Record<FigureOf, Worked>> = {
       : null,
   path: ofRails(({ voltageV }) => {
     const size = Math.abs(voltageV)
-    return say`of ${volts(size)}: over ${volts(0.05 * size, 2)} lost along the path is too much, under ${volts(0.02 * size, 2)} is right`
+    return say`of ${volts(size)}: over ${volts(limit.pathLost.value * size, 2)} lost along the path is too much, under ${volts(limit.pathRight.value * size, 2)} is right`
   }),
   peak: ofRails(({ voltageV }) => {
     const size = Math.abs(voltageV)
-    return say`${volts(size)}: the protection fires at about ${volts(1.1 * size, 3)} to ${volts(1.3 * size, 3)}`
+    return say`${volts(size)}: the protection fires at about ${volts(limit.protectionFrom.value * size, 3)} to ${volts(limit.protectionTo.value * size, 3)}`
   }),
   'primary-ohm': primary,
   rail: ofRails(band),
@@ -168,7 +174,7 @@ const worked: Readonly<Record<FigureOf, Worked>> = {
   regulator: ofRails(({ voltageV, kind }) =>
     kind === 'ac'
       ? null
-      : say`for ${volts(voltageV)} at least ${volts(Math.abs(voltageV) + 3, 3)} going in at full load, ${volts(voltageV)} coming out`,
+      : say`for ${volts(voltageV)} at least ${volts(Math.abs(voltageV) + limit.regulatorOver.value, 3)} going in at full load, ${volts(voltageV)} coming out`,
   ),
   ripple,
   selector: ofMains((voltageV) => say`it belongs at the position for ${volts(voltageV)}`),

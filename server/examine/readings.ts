@@ -1,6 +1,6 @@
 import type { Rail } from '../chain/case/situation.js'
 import { acceptanceBands } from '../tables/dummyLoad.js'
-import { seenLimits } from '../tables/examineOrder.js'
+import { examineLimits as limit } from '../tables/examineLimits.js'
 import { residualTrip } from '../tables/residualCurrent.js'
 import { type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, farads, hertz, ohms, percent, volts } from '../words/quantity.js'
@@ -143,16 +143,16 @@ function lampSeen(lampV: number, mainsV: number, { lampCurrentA }: Around): Read
       ? say``
       : say`; the lamp passes ${amperes(currentA, 3)}, so that what is behind it takes it as ${ohms((mainsV - lampV) / currentA, 2)} would`
   const because = say`${volts(lampV)} across the lamp of ${volts(mainsV)}: ${percent(share)}, which leaves ${volts(mainsV - lampV)}${behind}`
-  if (share >= seenLimits.lampBrightShare) return sign('lamp-bright', because, { excludes: ['lamp-open'] })
-  if (share >= seenLimits.lampHalfShare) return sign('lamp-half', because, { excludes: ['lamp-open'] })
-  return share < seenLimits.lampDarkShare ? sign('lamp-dark', because) : none(because)
+  if (share >= limit.lampBright.value) return sign('lamp-bright', because, { excludes: ['lamp-open'] })
+  if (share >= limit.lampHalf.value) return sign('lamp-half', because, { excludes: ['lamp-open'] })
+  return share < limit.lampDark.value ? sign('lamp-dark', because) : none(because)
 }
 
 /** What is left of the capacitor: C = I / (2 · f · ΔV). */
 function rippleSeen(rippleV: number, rail: Rail, { mains }: Around): Read {
   const size = Math.abs(rail.voltageV)
   const limitV =
-    acceptanceBands.find(({ voltageV }) => voltageV === rail.voltageV)?.rippleV ?? seenLimits.rippleShare * size
+    acceptanceBands.find(({ voltageV }) => voltageV === rail.voltageV)?.rippleV ?? limit.rippleShare.value * size
   const left =
     mains?.frequencyHz && rail.currentA && rippleV > 0
       ? say`; at ${amperes(rail.currentA)} and twice ${hertz(mains.frequencyHz)} it comes of C = I / (2 · f · ΔV) = ${farads(rail.currentA / (2 * mains.frequencyHz * rippleV), 3)} left, at most`
@@ -163,7 +163,7 @@ function rippleSeen(rippleV: number, rail: Rail, { mains }: Around): Read {
 
 function frequencySeen(rippleHz: number, mainsHz: number): Read {
   const because = say`ripple of ${hertz(rippleHz)} on a mains of ${hertz(mainsHz)}`
-  const near = (times: number): boolean => Math.abs(rippleHz - times * mainsHz) < 0.1 * mainsHz
+  const near = (times: number): boolean => Math.abs(rippleHz - times * mainsHz) < limit.rippleNear.value * mainsHz
   if (near(1))
     return sign('ripple-high', because, {
       speaksFor: ['diode-open'],
@@ -174,7 +174,7 @@ function frequencySeen(rippleHz: number, mainsHz: number): Read {
       speaksFor: ['reservoir-dry'],
       excludes: ['diode-open', 'output-capacitor-esr', 'output-ripple'],
     })
-  return rippleHz > 10 * mainsHz
+  return rippleHz > limit.rippleSwitching.value * mainsHz
     ? sign('ripple-high', because, {
         speaksFor: ['output-ripple', 'output-capacitor-esr'],
         excludes: ['diode-open', 'reservoir-dry'],
@@ -195,16 +195,16 @@ function outputSeen(valueV: number, rail: Rail, how: How): Read {
   const read = rail.kind === 'ac' ? Math.abs(valueV) : valueV * Math.sign(rail.voltageV)
   const { lowV, highV } = bandOf(rail)
   const because = say`${volts(valueV)}${how ? howWords[how] : say``} where ${volts(lowV)} to ${volts(highV)} is expected`
-  if (Math.abs(read) < seenLimits.noOutputShare * size) return sign('output-none', because)
+  if (Math.abs(read) < limit.noOutput.value * size) return sign('output-none', because)
   if (read < 0) return { ...none(say`${because}: its sign is reversed, or the leads of the meter are`), holds: true }
   if (read < Math.min(Math.abs(lowV), Math.abs(highV)))
-    return how === 'open' || !how || read > (1 - seenLimits.collapseShare) * size
+    return how === 'open' || !how || read > (1 - limit.collapse.value) * size
       ? sign('output-low', because)
       : sign('output-collapses', because)
   if (read <= Math.max(Math.abs(lowV), Math.abs(highV))) return none(because)
   const mayBeUnloaded = how === 'open' || !how
   return sign('output-high', because, {
-    excludes: mayBeUnloaded && read <= (1 + seenLimits.unregulatedRise) * size ? [] : ['unregulated-open'],
+    excludes: mayBeUnloaded && read <= (1 + limit.unregulatedRise.value) * size ? [] : ['unregulated-open'],
     speaksFor: how === 'warm' ? ['brick-drifts'] : [],
   })
 }
@@ -213,11 +213,11 @@ function shortSeen(readOhm: number, rail: Rail, of: Phrase): Read {
   const size = Math.abs(rail.voltageV)
   const own = rail.currentA ? size / rail.currentA : null
   const because =
-    own === null
+    own === null || readOhm === 0
       ? say`${ohms(readOhm)} at ${volts(size)}`
-      : say`${ohms(readOhm)} at ${volts(size)}: ${volts(size)} / ${ohms(readOhm)} = ${amperes(size / Math.max(readOhm, 1e-3), 3)}, where ${of} is printed with ${amperes(rail.currentA ?? 0)}`
-  if (readOhm < seenLimits.shortOhm) return { ...none(because), excludes: ['reading-normal'], speaksFor: shorts }
-  return own !== null && readOhm >= own / seenLimits.overPlate
+      : say`${ohms(readOhm)} at ${volts(size)}: ${volts(size)} / ${ohms(readOhm)} = ${amperes(size / readOhm, 3)}, where ${of} is printed with ${amperes(size / own)}`
+  if (readOhm < limit.short.value) return { ...none(because), excludes: ['reading-normal'], speaksFor: shorts }
+  return own !== null && readOhm >= own / limit.tooMuchCurrent.value
     ? { ...none(because), excludes: shorts, speaksFor: ['reading-normal'] }
     : none(because)
 }
@@ -234,14 +234,16 @@ const shorts = [
 /** At a first step of the bench supply its volts may lie under the plate: too little says nothing there. */
 function currentSeen(readA: number, plateA: number, how: How): Read {
   const because = say`${amperes(readA)} where its plate says ${amperes(plateA)}: ${decimal(readA / plateA, 3)} times`
-  if (readA > seenLimits.overPlate * plateA) return sign('current-too-much', because)
-  return how !== 'part' && readA < seenLimits.noCurrentShare * plateA ? sign('current-none', because) : none(because)
+  if (readA > limit.tooMuchCurrent.value * plateA) return sign('current-too-much', because)
+  return how !== 'part' && readA < limit.noCurrent.value * plateA ? sign('current-none', because) : none(because)
 }
 
 function caseSeen(caseV: number, mainsV: number): Read {
   const because = say`${volts(caseV)} from the case to earth, ${percent(caseV / mainsV)} of the mains`
-  if (caseV > seenLimits.lampBrightShare * mainsV) return sign('tingle', because, { speaksFor: ['live-on-case'] })
-  return caseV > 0.1 * mainsV ? sign('tingle', because, { speaksFor: ['filter-no-earth'] }) : none(because)
+  if (caseV > limit.caseLive.value * mainsV) return sign('tingle', because, { speaksFor: ['live-on-case'] })
+  return caseV > limit.caseTingle.value * mainsV
+    ? sign('tingle', because, { speaksFor: ['filter-no-earth'] })
+    : none(because)
 }
 
 /** Over what is advised as the most, leakage holds power until it is found. */

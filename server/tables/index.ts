@@ -10,6 +10,7 @@ import { dcPlugsTable } from './dcPlugRows.js'
 import { outputBandsTable } from './dummyLoad.js'
 import { emptyWordsTable } from './emptyWords.js'
 import { examinationsTable } from './examinations.js'
+import { examineLimitsTable } from './examineLimits.js'
 import { heatCapacityTable, lampExponentsTable, tungstenTable } from './filament.js'
 import { frozen } from './frozen.js'
 import { fuseGatesTable } from './fuseGates.js'
@@ -128,7 +129,14 @@ export const groups = frozen({
     safetyLimitsTable,
     preferredTable,
   ],
-  'What was seen': [whatWasSeenTable, causesSeenTable, causesTable, examinationsTable, neverDoneTable],
+  'What was seen': [
+    whatWasSeenTable,
+    causesSeenTable,
+    causesTable,
+    examinationsTable,
+    examineLimitsTable,
+    neverDoneTable,
+  ],
 })
 
 export const tables: readonly Table[] = frozen(Object.values(groups).flat())

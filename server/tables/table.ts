@@ -2,7 +2,7 @@ import { frozen } from './frozen.js'
 import type { Source } from './source.js'
 
 /** Units that figures within a cell are written with; '%' of a share, 'time' as people say a wait ("4 h"). */
-export type Unit = 'V' | 'A' | 'W' | 'VA' | 'Hz' | 's' | 'time' | 'Ω' | 'MΩ' | 'mA' | 'mm' | 'K' | '°C' | '%' | ''
+export type Unit = 'V' | 'A' | 'W' | 'VA' | 'Hz' | 's' | 'time' | 'Ω' | 'MΩ' | 'F' | 'mA' | 'mm' | 'K' | '°C' | '%' | ''
 
 /** A figure within a cell: it becomes text where it is shown. */
 export interface Figure {

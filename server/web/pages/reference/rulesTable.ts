@@ -214,7 +214,6 @@ const examining = (): Rule[] => [
   ...Object.entries(examine.placeCounts).map(
     ([place, counts]): Rule => [say`What “${place}” makes trouble count`, decimal(counts), examine.examineOrderSource],
   ),
-  ...signs.map(([words, value]): Rule => [words, value, examine.seenLimits.source]),
   [
     'Watts of the lamp over those of a transformer’s load',
     decimal(examine.lampTimes.transformer),
@@ -242,20 +241,6 @@ const examining = (): Rule[] => [
     amperes(residual.groundFaultTrip.mostA),
     residual.groundFaultTrip.source,
   ],
-]
-
-const seen = examine.seenLimits
-const signs: readonly (readonly [words: string, value: Phrase])[] = [
-  ['Lamp counts as bright from this part of the mains', percent(seen.lampBrightShare)],
-  ['Lamp counts as half bright from this part of the mains', percent(seen.lampHalfShare)],
-  ['Lamp counts as dark below this part of the mains', percent(seen.lampDarkShare)],
-  ['No output below this part of the rail', percent(seen.noOutputShare)],
-  ['An unregulated unit may rise by, unloaded', percent(seen.unregulatedRise)],
-  ['An output collapses from this drop under load', percent(seen.collapseShare)],
-  ['Ripple counts as high from, where no limit is published', percent(seen.rippleShare)],
-  ['Too much current from, over the plate', decimal(seen.overPlate)],
-  ['No current below this part of the plate', percent(seen.noCurrentShare)],
-  ['A short until explained, below', ohms(seen.shortOhm)],
 ]
 
 const fuse = (): Rule[] => [

@@ -7,6 +7,7 @@ import {
   amperes,
   decimal,
   duration,
+  farads,
   hertz,
   percent,
   plain,
@@ -32,6 +33,7 @@ const writers: Partial<Record<Unit, (value: number, digits?: number) => Phrase>>
   s: seconds,
   time: duration,
   Ω: (value, digits) => quantity(value, 'Ω', digits),
+  F: farads,
   '%': percent,
 }
 
