@@ -93,6 +93,9 @@
     here.scrollIntoView()
   }
 
+  /** the step of the stop whose cause a form takes */
+  const stopKeyOf = (form) => form.closest('.stop')?.dataset.key ?? form.elements.of.value
+
   /** the stops that the server knows, less those whose cause waits here; whether one is left */
   const drawKnown = (entries) => {
     const known = [...document.querySelectorAll('#stopped .stop')]
@@ -169,8 +172,12 @@
       step.hidden = stopped || step !== current
       drawStep(step, entries)
     }
-    document.querySelector('#photo-here [name=caption]').value =
-      `${current.dataset.number} ${current.querySelector('.do').textContent}`.slice(0, 200)
+    // a photo belongs to the step in sight, or to the one that stopped
+    const stop = document.querySelector('#stopped .stop:not([hidden])')?.dataset.key
+    const pictured = held?.step ?? (stopped ? stepOf(stop) : current)
+    document.querySelector('#photo-here [name=caption]').value = pictured
+      ? `${pictured.dataset.number} ${pictured.querySelector('.do').textContent}`.slice(0, 200)
+      : ''
     if (stopped) return
     // the place is remembered over a page loaded anew, also one that was kept, and one opened from elsewhere
     const despite = current.querySelector('[name=despite]').value
@@ -300,7 +307,9 @@
   document.addEventListener('click', writing)
   document.addEventListener('submit', ({ target }) => {
     if (!target.closest('#bench') || target.dataset.keep === 'photo') return
-    draw(null, target.dataset.keep === 'reading')
+    // what stopped is read again once its cause is written
+    const again = target.dataset.keep === 'cause' ? stopKeyOf(target) : null
+    draw(again, target.dataset.keep === 'reading')
     if (target.dataset.keep === 'cause') scrollTo(0, 0)
   })
   document.addEventListener('change', ({ target }) => {
@@ -316,7 +325,9 @@
     const stop =
       held && [...document.querySelectorAll('#stopped .stop')].find(({ dataset }) => dataset.key === held.key)
     held = undefined
-    draw()
+    // one goes on where one is, whatever the server would show next; what it refuses is shown where it belongs
+    const here = new URL(location.href).searchParams.get('step')
+    draw(document.querySelector('main .error-summary:not(#stopped, #stop-here)') ? null : here)
     remember()
     // the place of the step is its top
     if (!document.querySelector('#stopped')) scrollTo(0, 0)

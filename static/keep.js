@@ -291,7 +291,7 @@
     const age = String(Math.max(0, Date.now() - Number(key.split(' ')[1])))
     if (!picture) return new URLSearchParams({ ...fields, age })
     const body = new FormData()
-    for (const [name, value] of Object.entries(fields)) body.set(name, value)
+    for (const [name, value] of Object.entries({ ...fields, age })) body.set(name, value)
     body.set('photo', await pictures('readonly', (kept) => kept.get(key)), 'photo.jpg')
     return body
   }

@@ -81,6 +81,7 @@ export interface Photo {
   bytes: number
   widthPx: number
   heightPx: number
+  /** when it was taken, as far as a device says so; else when it was kept [ms since 1970] */
   createdAt: number
 }
 

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pino } from 'pino'
 import type { BrowserContext, Page } from 'playwright-core'
+import sharp from 'sharp'
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
 import { createApp } from '../../server/app.js'
 import { readConfig } from '../../server/config.js'
@@ -47,6 +48,7 @@ describe.skipIf(withoutBrowser)('at the machine, with one hand and a server that
     readings: { key: string; value: number; at: string; typedAt?: string }[]
     stops: unknown[]
     log: { text: string }[]
+    photos: { caption: string }[]
   }
   const api = async (path: string, body?: object): Promise<JobJson> =>
     (
@@ -227,6 +229,31 @@ describe.skipIf(withoutBrowser)('at the machine, with one hand and a server that
     expect(await page.textContent('.step:not([hidden]) .queue')).toBe('')
     expect(await openGates()).toBe(after)
     slowMs = 0
+  })
+
+  inLongRun('names a photo by its step, or by the one that stopped, and stays where one is', async () => {
+    id = (await api('/api/jobs', { name: 'Printer', check: matching })).id
+    const buffer = await sharp({ create: { width: 60, height: 40, channels: 3, background: '#555' } })
+      .png()
+      .toBuffer()
+    const captions = async () => (await api(`/api/jobs/${id}`)).photos.map(({ caption }) => caption)
+    const photo = () => page.setInputFiles('#photo', { name: 'a.png', mimeType: 'image/png', buffer })
+    await at('look.case')
+    await page.waitForSelector('.step:not([hidden]) [data-photo]:not([hidden])')
+    const number = await inSight()
+    await photo()
+    await page.waitForSelector('#live:has-text("1 photo")')
+    expect(await inSight()).toBe(number)
+    await press('It is wrong')
+    await page.waitForSelector('#stopped')
+    await photo()
+    await expect.poll(async () => (await captions()).length, { timeout: 10_000 }).toBe(2)
+    for (const caption of await captions()) expect(caption.startsWith(`${number} `), caption).toBe(true)
+    // what stopped is looked at again once its cause is written
+    await page.fill('#stopped textarea', 'A loose screw in the case; taken out.')
+    await page.click('#stopped button:text-is("Write the cause")')
+    await page.waitForSelector('.step:not([hidden])')
+    expect(await inSight()).toBe(number)
   })
 
   inLongRun('opens no step for words that are no cause, and for one cause of two', async () => {

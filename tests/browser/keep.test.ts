@@ -285,7 +285,11 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
   })
 
   inLongRun('waits with its photo, made smaller, also where the passphrase is asked anew', async () => {
-    const photos = async () => ((await api(`/api/jobs/${id}`)) as unknown as { photos: { widthPx: number }[] }).photos
+    interface PhotoJson {
+      widthPx: number
+      createdAt: string
+    }
+    const photos = async () => ((await api(`/api/jobs/${id}`)) as unknown as { photos: PhotoJson[] }).photos
     // noise does not compress: a picture of more than 8 MB, as telephones take them
     const noise = { type: 'gaussian' as const, mean: 128, sigma: 60 }
     const picture = sharp({ create: { width: 4000, height: 3000, channels: 3, background: '#888', noise } })
@@ -293,8 +297,10 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     expect(buffer.length).toBeGreaterThan(8e6)
     await page.setInputFiles('#photo', { name: 'plate.jpg', mimeType: 'image/jpeg', buffer })
     await phone.setOffline(true)
+    const takenAt = Date.now()
     await page.click('button:has-text("Keep the photo")')
     await waits('1 photo waits on this device for the server')
+    await page.waitForTimeout(4000)
     await phone.clearCookies()
     await phone.setOffline(false)
     await page.waitForSelector('#waiting:has-text("The server asks for its passphrase.")')
@@ -303,6 +309,8 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     await enter()
     await expect.poll(async () => (await photos()).length, { timeout: 20_000 }).toBe(1)
     await nothingWaits()
-    expect((await photos())[0]?.widthPx).toBeLessThanOrEqual(2400)
+    const [kept] = await photos()
+    expect(kept?.widthPx).toBeLessThanOrEqual(2400)
+    expect(Math.abs(Date.parse(kept?.createdAt ?? '') - takenAt)).toBeLessThan(2500)
   })
 })

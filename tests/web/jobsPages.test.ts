@@ -289,6 +289,23 @@ describe('the page of a job', () => {
     expect(read(wrong.text)).toContain('no whole JPEG, PNG or WebP picture')
   })
 
+  it('keeps of a photo, and of a part, when it was sent off, not when it arrived', async () => {
+    const id = await made()
+    const bytes = await sharp({ create: { width: 30, height: 20, channels: 3, background: '#777' } })
+      .jpeg()
+      .toBuffer()
+    // 09:00 by the clock of the server, ten minutes after it was taken
+    const sent = { caption: '2.3 Case open', age: String(600_000) }
+    await request(test.app).post(`/jobs/${id}/photos`).field(sent).attach('photo', bytes, 'a.jpg')
+    await post(`/jobs/${id}/parts`, { part: 'Fuse-link', state: 'wanted', age: String(3 * 24 * 3600 * 1000) })
+    const page = await words(`/jobs/${id}`)
+    expect(page).toContain('2.3 Case open , 2026-01-05 08:50 UTC')
+    expect(page).toContain('Wanted since 2026-01-02 (3 days)')
+    const late = { caption: '', age: 'yesterday' }
+    const refused = await request(test.app).post(`/jobs/${id}/photos`).field(late).attach('photo', bytes, 'b.jpg')
+    expect(refused.status).toBe(422)
+  })
+
   it('deletes with a way back', async () => {
     const id = await made()
     const gone = await post(`/jobs/${id}/delete`)

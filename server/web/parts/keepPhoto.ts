@@ -39,7 +39,7 @@ export const photoForm: RequestHandler = (request, response, next) => {
  * Keeps one photo of a record: the files first, then the row, so that a row never names a file that is not there.
  *
  * @param id  of the photo; one that is kept already stays as it is and is the answer
- * @param of  when it was first kept, and the most bytes taken, of one that was kept elsewhere
+ * @param of  when it was taken, where it waited on a device; when it was first kept, and the most bytes taken, of one that was kept elsewhere
  */
 export async function keepPhoto(
   { store, config, now }: Context,

@@ -1,5 +1,5 @@
 import type { Photo } from '../../store/store.js'
-import { day, type Moment } from './dates.js'
+import { type Moment, moment } from './dates.js'
 
 /** A photo with the typed words of the plate it shows, where it shows one. */
 export interface PhotoView {
@@ -30,7 +30,7 @@ export function photoViews(
       small: `/photos/${photo.id}/small`,
       alt: photo.caption === '' ? 'Photo without a caption' : `Photo: ${photo.caption}`,
       caption: photo.caption,
-      at: day(photo.createdAt),
+      at: moment(photo.createdAt),
       plate: plateOf(photo.caption),
     }))
     .sort((one, other) => Number(other.plate !== null) - Number(one.plate !== null))

@@ -190,8 +190,8 @@ export function jobsPageRoutes(context: Context): Router {
     return `${at}#${openStops((await store.get<Job>('job', id(request))).body).length > 0 ? 'stopped' : section}`
   }
 
-  /** when it was written, where it waited on a device */
-  const written = (request: Request): number => typedBefore(sent(request).age, now()) ?? now()
+  /** when it was written, where it waited on a device; `arrived` where what is sent takes its time */
+  const written = (request: Request, arrived = now()): number => typedBefore(sent(request).age, arrived) ?? arrived
 
   const change = (request: Request, version: number | null, next: (job: Job, version: number) => Job) =>
     store.change<Job>('job', id(request), version, (kept) => {
@@ -249,7 +249,7 @@ export function jobsPageRoutes(context: Context): Router {
         works,
       })
       await store.change<Job>('job', id(request), null, (kept) => {
-        const job = patchJob(kept.body, { name, observations }, { id: newId(), at: now() })
+        const job = patchJob(kept.body, { name, observations }, { id: newId(), at: written(request) })
         // sent again, or nothing new: as good as done
         if (detailsMark(job) === detailsMark(kept.body)) return null
         if (detailsMark(kept.body) !== seen) throw new Stale(kept)
@@ -376,7 +376,7 @@ export function jobsPageRoutes(context: Context): Router {
         expected,
       })
       await change(request, null, (job, version) =>
-        addPart(job, given, { id: newEntry(request, 'part', read), at: now(), version }),
+        addPart(job, given, { id: newEntry(request, 'part', read), at: written(request), version }),
       )
     }
     await changing(request, response, {
@@ -400,7 +400,12 @@ export function jobsPageRoutes(context: Context): Router {
     const work = async (): Promise<void> => {
       const { note } = parse(partSchema.pick({ note: true }), { note: read.text('note') })
       await change(request, null, (job, next) =>
-        changePart(job, partId, { state, note: note ?? null, expected, version }, { at: now(), version: next }),
+        changePart(
+          job,
+          partId,
+          { state, note: note ?? null, expected, version },
+          { at: written(request), version: next },
+        ),
       )
     }
     try {
@@ -449,6 +454,7 @@ export function jobsPageRoutes(context: Context): Router {
   })
 
   router.post('/jobs/:id/photos', (request, response, next) => {
+    const arrived = now()
     photoForm(request, response, (fault?: unknown) => {
       const read = new FormReader(
         sent(request),
@@ -462,7 +468,8 @@ export function jobsPageRoutes(context: Context): Router {
         await store.get('job', id(request))
         const bytes = request.file?.buffer ?? Buffer.alloc(0)
         const entry = newEntry(request, 'photo', read, bytes)
-        await keepTogether(entry, () => keepPhoto(context, id(request), caption.slice(0, 200), bytes, entry))
+        const taken = { createdAt: written(request, arrived) }
+        await keepTogether(entry, () => keepPhoto(context, id(request), caption.slice(0, 200), bytes, entry, taken))
       }
       changing(request, response, { form: 'photo', read, boxes: ['photo', 'caption'], work, section: 'photos' }).catch(
         next,
