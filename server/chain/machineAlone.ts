@@ -3,7 +3,7 @@ import { measuredDemandHeadroom, outputToleranceRegulated, touchAc, touchDc } fr
 import { listed, type Phrase, say } from '../words/phrase.js'
 import { volts } from '../words/quantity.js'
 import { underPower } from './action.js'
-import type { DeviceRail, PairSituation } from './case/situation.js'
+import type { DeviceRail, PairSituation, PreparedDevice } from './case/situation.js'
 import { leaveIt } from './hazardFinding.js'
 import { isDangerous } from './isolation.js'
 import { clear, type Judgement, unknown } from './judgement.js'
@@ -69,6 +69,10 @@ function voltageWanted(situation: PairSituation): Judgement[] {
 
 /** Whether what a rail of a machine takes is dangerous to touch. */
 const takesDangerous = (rail: DeviceRail): boolean => isDangerous(rail, rail.voltageMaxV ?? rail.voltageV)
+
+/** Whether a supply may be offered: what the machine takes is known, and is neither the mains nor dangerous to touch. */
+export const mayBeFed = ({ rails, takesMains }: PreparedDevice): boolean =>
+  rails.length > 0 && !takesMains && !rails.some(takesDangerous)
 
 const forQualified = ({ rails }: PairSituation['device']): ReturnType<Judgement['say']> => ({
   title: say`The machine wants ${listed(rails.map(railText))}: more than ${volts(touchDc.value)} DC or ${volts(touchAc.value)} AC is dangerous to touch`,

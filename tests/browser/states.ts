@@ -141,6 +141,11 @@ export const keptStates: State[] = [
     { version: '1', name: 'Black brick', plugouter: '5.5' },
   ],
   ['A machine with 500 supplies and what to look for', 200, '/shelf/devices/{device}?country=DE'],
+  [
+    'A check of a machine that has no supply, with 500 on the shelf',
+    200,
+    '/?have=machine-only&country=DE&machine=DC+12V+1A&jackpol=centre-positive',
+  ],
   ['Shelf', 200, '/shelf?country=DE'],
   ['Shelf, nothing found', 200, '/shelf?search=nothing+at+all'],
   ['Every supply for every machine', 200, '/shelf/matrix?country=DE'],

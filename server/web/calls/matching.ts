@@ -1,9 +1,10 @@
 import { parse } from '../parse.js'
+import { fromShelf } from '../parts/fromShelf.js'
 import { pageNumber } from '../parts/pager.js'
 import { type Match, shelfMatching } from '../parts/shelfMatching.js'
 import { shelfMatrix } from '../parts/shelfMatrix.js'
-import { matchesAnswer, matrixAnswer, whatChanges } from '../schemas/answers.js'
-import { countryQuerySchema } from '../schemas/shelf.js'
+import { matchesAnswer, matrixAnswer, offeredAnswer, whatChanges } from '../schemas/answers.js'
+import { countryQuerySchema, offeredSchema } from '../schemas/shelf.js'
 import { type Asked, type Call, call } from './call.js'
 
 const country = { country: 'where it will be used, ISO 3166-1 alpha-2' }
@@ -51,6 +52,18 @@ export const matchingCalls: readonly Call[] = [
     run: async (_body, asked) => ({
       wanted: await shelfMatching(asked.store).wanted(asked.named('id'), countryOf(asked)),
     }),
+  }),
+  call({
+    method: 'post',
+    path: '/api/shelf/offered',
+    group: 'Shelf',
+    summary: 'Supplies for a machine that need not be on the shelf, best first; none that a stop stands against',
+    body: offeredSchema,
+    answer: offeredAnswer,
+    async run({ site, device, readings }, { store }) {
+      const { says, offered } = await fromShelf(store, { site, supply: {}, device, readings })
+      return { says, offered: offered.map((match) => ({ ...matchJson(match), place: match.place })) }
+    },
   }),
   call({
     method: 'get',

@@ -421,8 +421,13 @@ export const deviceRecordAnswer = z
   .object({ ...record, name: text, place: text.nullable(), note: text.nullable(), device: z.unknown() })
   .meta({ id: 'ShelfDevice' })
 
-export const matchesAnswer = z.object({
-  matches: z.array(z.object({ id: text, name: text, verdict, against: findingAnswer.nullable() })),
+const match = { id: text, name: text, verdict, against: findingAnswer.nullable() }
+
+export const matchesAnswer = z.object({ matches: z.array(z.object(match)) })
+
+export const offeredAnswer = z.object({
+  says: text.describe('one sentence: how many, or why none'),
+  offered: z.array(z.object({ ...match, place: text.nullable() })),
 })
 
 const edges = z.array(z.object({ id: text, name: text }))

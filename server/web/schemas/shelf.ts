@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { checkSchema } from '../../facts/check.js'
 import { machine } from '../../facts/machine.js'
 import { supply } from '../../facts/supply.js'
 import { nameSchema, noteSchema, placeSchema, versionSchema } from './record.js'
@@ -27,3 +28,6 @@ export const countryQuerySchema = z
   .regex(/^[A-Za-z]{2}$/, { error: 'country must be two letters as in ISO 3166-1, such as DE' })
   .transform((code) => code.toUpperCase())
   .optional()
+
+/** What of a check says which machine is to be fed, and where. */
+export const offeredSchema = checkSchema.pick({ site: true, device: true, readings: true })

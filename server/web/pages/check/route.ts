@@ -6,6 +6,7 @@ import { readPlate } from '../../../plate/readPlate.js'
 import type { Context } from '../../context.js'
 import { redirectToSparse, show, wantsFragment } from '../../page.js'
 import { readCheckForm } from './form.js'
+import { fromShelfLater, fromShelfView } from './fromShelfView.js'
 import { lastPlace, rememberPlace } from './place.js'
 import { factsAddress, sectionNamed } from './sections.js'
 import { checkView } from './view.js'
@@ -37,6 +38,8 @@ export function checkPageRoutes({ store }: Context): Router {
       form,
       readings,
       response: judged,
+      fromShelf:
+        usable && (wantsFragment(request) ? fromShelfLater(usable, whole) : await fromShelfView(store, usable)),
       at,
       // only an empty form begins with a place
       place: lastPlace(request) ?? (form.empty ? (await atHandIfReadable(store)).country : null),

@@ -14,6 +14,7 @@ import { type FactField, type FactSection, factFields, factSection } from '../..
 import type { FormState } from '../../parts/formState.js'
 import { notJudged, tally, verdictWords } from '../../parts/verdictWords.js'
 import { type CheckForm, carried, checkNames } from './form.js'
+import type { FromShelfView } from './fromShelfView.js'
 import { type NextView, nextView } from './nextView.js'
 import { type Onward, onward } from './onward.js'
 import { type Line, plateFields, plateValues, type ReadingView, readingView } from './readingView.js'
@@ -27,6 +28,8 @@ export interface ResultView {
   findings: AnsweredCheck['findings']
   clear: { names: Words[]; findings: AnsweredCheck['findings'] }
   chain: (ChainLink & { address: string })[]
+  /** supplies of the shelf, where the check has a machine and none */
+  fromShelf: FromShelfView | null
   next: NextView
   waiting: number
   plugs: PlugDrawing | null
@@ -72,6 +75,7 @@ function resultView(
   response: AnsweredCheck,
   form: CheckForm,
   open: readonly SectionName[],
+  fromShelf: FromShelfView | null,
 ): ResultView {
   const { state, query, faults } = form
   const { findings, readings, waiting } = response
@@ -86,6 +90,7 @@ function resultView(
       ...link,
       address: factsAddress(query, sectionAt(link.key)),
     })),
+    fromShelf,
     next: nextView(response, form, open),
     waiting,
     plugs: plugDrawing({
@@ -108,6 +113,7 @@ export interface Checked {
   readings: { supply: LabelReading | null; machine: LabelReading | null }
   /** `null` while there is nothing to judge */
   response: AnsweredCheck | null
+  fromShelf: FromShelfView | null
   /** the thing whose facts are asked for */
   at: SectionName | null
   /** where the last check was, by its code */
@@ -123,7 +129,7 @@ const oneOf = (name: string): FactField => {
 }
 
 /** Everything the page "/" shows. */
-export function checkView({ form, readings, response, at, place }: Checked): CheckPage {
+export function checkView({ form, readings, response, fromShelf, at, place }: Checked): CheckPage {
   const { state, faults, usable, empty } = form
   const confirmed = state.values.confirmed?.split(/\s+/) ?? []
   const read = plateValues(
@@ -138,7 +144,7 @@ export function checkView({ form, readings, response, at, place }: Checked): Che
   const open = sectionNames.filter(
     (name) => name === at || faults.some((fault) => fault.name !== 'country' && sectionOf(fault.name) === name),
   )
-  const result = usable && response ? resultView(usable, response, form, open) : null
+  const result = usable && response ? resultView(usable, response, form, open, fromShelf) : null
   const title = result ? `${result.verdict.title}: a check` : 'Check a power supply'
   // what everybody is asked stands above, once
   const sections = open.map((name): FactSection => {
