@@ -9,7 +9,7 @@ import { hazardsOf, hazardTitle, judgeHazard, leaveIt } from './hazardFinding.js
 import { caution, clear, type Judgement, stop, together, unknown } from './judgement.js'
 import { ratingEstimate } from './matching/offLoadEstimate.js'
 import { railText } from './matching/railText.js'
-import { isUnregulated } from './matching/unregulatedOutput.js'
+import { regulatedOf } from './matching/unregulatedOutput.js'
 import { notReadOn } from './openPhrases.js'
 import { pairTopic } from './topic.js'
 import { ratingPlate } from './words.js'
@@ -107,7 +107,7 @@ export const isDangerous = ({ kind }: Pick<Rail, 'kind'>, voltageV: number): boo
 
 /**
  * The output that is dangerous to touch, and the greatest it may stand at: of its plate, of a reading of the only one, and of what an
- * unregulated transformer gives with nothing connected, as far as its size is known [V].
+ * unregulated transformer gives with nothing connected, as far as its size is known [V]; what is not known to be regulated may be one.
  */
 export function dangerousRail(
   supply: PreparedSupply,
@@ -116,8 +116,8 @@ export function dangerousRail(
   const { rails, measured } = supply
   const read = rails.length === 1 ? [measured.offLoadV ?? 0, measured.loadedV ?? 0] : []
   for (const rail of rails) {
-    const unregulated = isUnregulated({ supply }, rail) && supply.technology !== 'switch-mode'
-    const estimate = unregulated ? ratingEstimate({ mainsRatio }, rail) : null
+    const mayRise = regulatedOf(supply, rail) !== true && supply.technology !== 'switch-mode'
+    const estimate = mayRise ? ratingEstimate({ mainsRatio }, rail) : null
     const voltageV = Math.max(
       ...[rail.voltageV, rail.voltageMaxV ?? 0, ...read, estimate?.highV ?? 0].map((value) => Math.abs(value)),
     )

@@ -5,7 +5,7 @@ import { expect, it } from 'vitest'
 import { soakMarkdown } from './soak/report.js'
 import { soak } from './soak/run.js'
 
-it('loses no acknowledged write in some seconds of mixed load and a new start', { timeout: 120_000 }, async () => {
+it('loses no acknowledged write in some seconds of mixed load and a new start', { timeout: 300_000 }, async () => {
   const dataDir = mkdtempSync(join(tmpdir(), 'lampline-soak-'))
   const result = await soak({ dataDir, seconds: 20, perSecond: 12, seed: 7 })
   rmSync(dataDir, { recursive: true, force: true })
