@@ -9,6 +9,7 @@ import { millimetres, quantity, volts } from '../words/quantity.js'
 import type { Told } from '../words/tell.js'
 import { isSame } from '../words/unique.js'
 import type { Caution, FirstPowerPlan, FirstPowerStage, StageName, Step } from './firstPowerPlan.js'
+import { stagesBefore } from './gateResults.js'
 import { mainsBand } from './stages/facts.js'
 import { outletOf } from './stages/outlet.js'
 import { step } from './stages/step.js'
@@ -304,6 +305,9 @@ function killersAgain({ name }: FirstPowerStage, facts: ChecklistFacts): Checkli
 
 const pauseReduced = say`Pause: before reduced-current power. Hands off; read every line of this stage; know where the switch is.`
 
+const pauseNext = (before: Words): Phrase =>
+  say`Pause: before reduced-current power. Every line of “${before}” ticked and every reading within its limits, or this stage waits. Hands off; read every line; know where the switch is.`
+
 const pauseFull = say`Pause: before full mains. Every line above ticked and every reading within its limits, or this stage waits.`
 
 /** The bench supply needs no mains plug of the supply that is tested. */
@@ -319,9 +323,12 @@ function planStages(facts: ChecklistFacts): ChecklistStage[] {
       const direct = split < 0 ? [] : steps.slice(split)
       const watched = stage.name === 'together' || stage.name === 'inside-full' ? watchLines(stage.name, facts) : []
       const power = onMains(stage)
+      const before = facts.plan.stages.find(
+        ({ name, leftOut }) => leftOut === null && stagesBefore(stage.name).at(-1) === name,
+      )
       const first: ChecklistStage = {
         title: stage.title,
-        pause: power ? pauseReduced : null,
+        pause: power ? (before ? pauseNext(before.title) : pauseReduced) : null,
         lines: [...(power ? killersAgain(stage, facts) : []), ...beforeSwitchOff(behindLamp, watched)],
       }
       if (direct.length === 0) return [first]

@@ -1,4 +1,4 @@
-import { listed, type Phrase, say } from '../words/phrase.js'
+import { joined, listed, type Phrase, say } from '../words/phrase.js'
 import { quantity } from '../words/quantity.js'
 import { gatesStage } from './checklist.js'
 import { type FirstPowerStage, type StageName, type Step, stageNames } from './firstPowerPlan.js'
@@ -43,6 +43,35 @@ export const gatesBefore = <Gate extends Pick<Step, 'link'>>(gates: readonly Gat
   return name === undefined ? [] : gates.filter((gate) => holds(gate, name))
 }
 
+const earlier: Readonly<Record<string, readonly StageName[]>> = {
+  together: ['supply-alone'],
+  full: ['supply-alone', 'together'],
+  'inside-whole': ['inside-stripped'],
+  'inside-full': ['inside-stripped', 'inside-whole'],
+}
+
+/**
+ * The stages whose lines under power have their results before one begins: the supply proved alone before a machine hangs on it, what
+ * is done behind the lamp before the mains without it.
+ */
+export const stagesBefore = (stage: string): readonly StageName[] => earlier[stage] ?? []
+
+/** The stages before one that have a line under power without a result to go on with. */
+const unproved = (
+  { name }: FirstPowerStage,
+  stages: readonly FirstPowerStage[],
+  results: readonly GateResult[],
+): FirstPowerStage[] => {
+  const resultOf = (key: string) => results.findLast((result) => result.key === key)
+  return stages.filter(
+    (before) =>
+      stagesBefore(name).includes(before.name) &&
+      before.steps.some(
+        (step) => step.power !== 'none' && gateState({ ...step, who: 'you' }, resultOf(step.key)) !== 'passed',
+      ),
+  )
+}
+
 /** The stages with what their gates make of them: one that failed leaves its stages out, one without a result makes them wait. */
 export const behindGates = (
   stages: readonly FirstPowerStage[],
@@ -65,13 +94,20 @@ export const behindGates = (
         sources: [],
       }
     const open = held.filter(({ state }) => state === 'open').map(({ number }) => `${gatesStage}.${number}`)
-    return { ...stage, waits: open.length === 0 ? null : waitsFor(open) }
+    const waits = [
+      ...(open.length === 0 ? [] : [waitsFor(open)]),
+      ...unproved(stage, stages, results).map(waitsForStage),
+    ]
+    return { ...stage, waits: waits.length === 0 ? null : joined(waits) }
   })
 
 const waitsFor = (open: readonly string[]): Phrase =>
   open.length === 1
     ? say`Waits for gate ${listed(open)}: it has no result yet, or nobody who tested.`
     : say`Waits for gates ${listed(open)}: they have no result yet, or nobody who tested.`
+
+const waitsForStage = ({ title }: FirstPowerStage): Phrase =>
+  say`Waits for “${title}”: not every line under power has its result.`
 
 const failedText = ({ text, unit }: Step, value: number | null): Phrase =>
   value === null || unit === null ? say`“${text}”` : say`“${text}”, ${quantity(value, unit)} read`

@@ -96,8 +96,26 @@ describe('the stages behind the gates', () => {
     const numbers = plan([]).gates.map((_, index) => `2.${index + 1}`)
     expect(stage('together', [])?.waits?.match(/\d+\.\d+/g)).toEqual(numbers)
   })
-  it('wait for nothing once each has passed', () => {
-    for (const { waits, leftOut } of plan(allPassed()).stages) expect([waits, leftOut]).toEqual([null, null])
+  it('wait for nothing once each has passed, but for the machine on a supply that was not proved alone', () => {
+    for (const { name, waits, leftOut } of plan(allPassed()).stages) {
+      expect(leftOut).toBeNull()
+      if (name !== 'together') expect(waits).toBeNull()
+    }
+    expect(stage('together', allPassed())?.waits).toMatch(/^Waits for “The supply alone, behind the lamp”/)
+  })
+  it('join machine and supply once each line under power of the supply alone has its result', () => {
+    const lines = (stage('supply-alone', allPassed())?.steps ?? []).filter(({ power }) => power !== 'none')
+    // 12 V, 0 V across the lamp where no more is allowed: within any limits that a sound supply has
+    const results = lines.map(({ key, low, high }): GateResult => {
+      const value = low !== null && high !== null ? (low + high) / 2 : low !== null ? low + 1 : null
+      return { key, passed: true, value }
+    })
+    expect(stage('together', [...allPassed(), ...results])?.waits).toBeNull()
+    for (const [index, { key }] of results.entries()) {
+      const others = results.filter((_, at) => at !== index)
+      expect(stage('together', [...allPassed(), ...others])?.waits, key).toContain('supply alone')
+      expect(stage('together', [...allPassed(), ...others, { key, passed: false }])?.waits).toContain('supply alone')
+    }
   })
   it.each(['gate.isolation', 'gate.live-neutral', 'gate.paper-capacitors', 'look.cord'])(
     'on the mains are left out where %s fails; the machine alone is not',

@@ -231,6 +231,10 @@ describe('the first power-up plan', () => {
     const several = planFirstPower(prepareCase(three), found(), lamps)
     // printed table of acceptance: −12 V within 10 %
     expect(stepOf(several, 'supply-alone.off-load-2')).toMatchObject({ low: -13.2, high: -10.8 })
+    // the sign of each is a reading of its own: above 0 V, below 0 V
+    expect(stepOf(several, 'supply-alone.polarity-1')).toMatchObject({ unit: 'V', low: 0, high: null, strict: true })
+    expect(stepOf(several, 'supply-alone.polarity-2')).toMatchObject({ unit: 'V', low: null, high: 0, strict: true })
+    expect(stepOf(several, 'supply-alone.polarity')).toBeUndefined()
     expect(stepOf(several, 'bench-supply.order')).toBeDefined()
     expect(stepOf(several, 'bench-supply.set-2')?.text).toMatch(/plus to the common/)
   })

@@ -12,6 +12,11 @@ interface Gate {
   low: number | null
 }
 
+interface Limit extends Gate {
+  high: number | null
+  power?: string
+}
+
 let test: TestApp
 let id: string
 let gates: Gate[]
@@ -75,6 +80,41 @@ describe('a step that needs power', () => {
     for (const gate of onMachine) await pass(gate)
     expect((await set()).status).toBe(303)
     expect((await switchOn()).status).toBe(422)
+  })
+
+  it('joins no machine to its supply before each line under power of the supply alone has its result', async () => {
+    for (const gate of gates) await pass(gate)
+    await signed()
+    const { limits } = (await call().get(`/api/jobs/${id}`)).body
+    const alone: Limit[] = limits.filter(
+      ({ key, power }: Limit) => key.startsWith('supply-alone.') && power !== 'none' && key !== 'supply-alone.polarity',
+    )
+    const joins = () => post('ticks', { key: 'together.switch-on', as: 'as-expected' })
+    for (const { key, unit, low, high } of alone) {
+      expect((await joins()).body.error.fields[0].message).toContain(key)
+      const result =
+        unit === null
+          ? await post('ticks', { key, as: 'as-expected' })
+          : await post('readings', {
+              key,
+              unit,
+              value: key.includes('off-load') ? ((low ?? 0) + (high ?? 0)) / 2 : 0.1,
+            })
+      expect(result.status, key).toBe(201)
+    }
+    expect((await joins()).body.error.fields[0].message).toContain('gates: supply-alone.polarity.')
+    await post('readings', { key: 'supply-alone.polarity', unit: 'V', value: 12 })
+    expect((await joins()).status).toBe(201)
+  })
+
+  it('names them on its page too', async () => {
+    for (const gate of gates) await pass(gate)
+    await signed()
+    expect(await inSight('step=together.switch-on')).toMatch(/step=supply-alone\.switch-on/)
+    const paper = (await call().get(`/api/jobs/${id}/checklist`)).body.stages
+    expect(paper.find(({ title }: { title: string }) => title.startsWith('Supply and machine together')).pause).toMatch(
+      /Every line of “The supply alone, behind the lamp” ticked/,
+    )
   })
 
   it('can be said to be wrong at any time', async () => {

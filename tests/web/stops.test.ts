@@ -47,6 +47,16 @@ describe('what someone could be hurt by', () => {
     expect(body.finding.outcome).toBe('stop')
   })
 
+  it.each(['centre negative', 'tip is minus', 'plus on the sleeve'])('is “%s” written beside a tick', async (words) => {
+    const { body } = await post('ticks', { key: 'before.polarity', as: 'as-expected', words })
+    expect(body.finding).toMatchObject({ outcome: 'stop', topic: 'polarity' })
+  })
+
+  it('is not “centre positive” where that is wanted', async () => {
+    const { body } = await post('ticks', { key: 'before.polarity', as: 'as-expected', words: 'centre positive, both' })
+    expect(body.finding.outcome).toBe('clear')
+  })
+
   it('is a supply that stands at its current limit', async () => {
     const row = (await job()).limits.find(({ key }: { key: string }) => key === 'bench-supply.step-1')
     const at = (await post('readings', { key: row.key, value: row.high, unit: 'A' })).body

@@ -11,8 +11,8 @@ import { limitsFor, stepName } from './laterLimits.js'
 import { mayPower, openGates, readAgain, testedBy } from './openGates.js'
 import { type Given, inUnit, limitsText, readingFinding } from './readingFinding.js'
 import { withEarlier } from './rejudge.js'
-import { seenFinding } from './seenFinding.js'
 import { openStops, stillHeld } from './stops.js'
+import { tickFinding } from './tickFinding.js'
 import { lastAt, whenRead } from './when.js'
 
 /** The most readings, parts and log entries of one job. */
@@ -159,7 +159,7 @@ export function addTick(job: Job, { key, as, words }: Pick<Tick, 'key' | 'as' | 
   if (holds(ticks, id)) return job
   refuseFull(ticks, 'steps', 'key')
   const limits = limitsFor(job, key)
-  const tick: Tick = { id, key, as, words, ...stamped(mark), finding: seenFinding({ as, words }, limits) }
+  const tick: Tick = { id, key, as, words, ...stamped(mark), finding: tickFinding(job, { key, as, words }) }
   const harmless = tick.finding.outcome !== 'stop'
   if (harmless) {
     if (limits) refuseUnread(limits)
@@ -222,8 +222,7 @@ export function withReadingsJudged(job: Job, before: Job): Job {
     const earlier = readBefore(job.readings, limits, whenRead(reading))
     return { ...reading, finding: readingFinding(reading, comparable ? limits : null, earlier) }
   }
-  const seen = (tick: Tick): Tick =>
-    holding.has(tick.id) ? tick : { ...tick, finding: seenFinding(tick, limitsFor(job, tick.key)) }
+  const seen = (tick: Tick): Tick => (holding.has(tick.id) ? tick : { ...tick, finding: tickFinding(job, tick) })
   const again = {
     ...job,
     readings: job.readings.map((reading) => (holding.has(reading.id) ? reading : judged(reading))),

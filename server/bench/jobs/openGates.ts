@@ -1,5 +1,5 @@
 import { isStage, type Step } from '../../plan/firstPowerPlan.js'
-import { type GateResult, gateState, gatesBefore } from '../../plan/gateResults.js'
+import { type GateResult, gateState, gatesBefore, stagesBefore } from '../../plan/gateResults.js'
 import { namesTester } from '../../plan/namesTester.js'
 import type { Told } from '../../words/tell.js'
 import type { Job } from './job.js'
@@ -49,15 +49,9 @@ const stageOf = (key: string): string => key.split('.', 1)[0] ?? ''
 const gatesHolding = (gates: readonly Gate[], stage: string): readonly Gate[] =>
   stage === 'before' ? [] : stage === 'full' || isStage(stage) ? gatesBefore(gates, stage) : gates
 
-/** Stages behind the lamp that come before a stage without it. */
-const behindLamp: Readonly<Record<string, readonly string[]>> = {
-  full: ['supply-alone', 'together'],
-  'inside-full': ['inside-stripped', 'inside-whole'],
-}
-
-/** The lines under power behind the lamp that have no result to go on with, before the lamp is taken out. */
-function openBehindLamp(job: Pick<Job, 'limits' | 'readings' | 'ticks'>, stage: string): string[] {
-  const stages = behindLamp[stage] ?? []
+/** The lines under power of the stages before one that have no result to go on with. */
+function openBefore(job: Pick<Job, 'limits' | 'readings' | 'ticks'>, stage: string): string[] {
+  const stages: readonly string[] = stagesBefore(stage)
   return limitsOfJob(job)
     .filter((step) => !step.sent && stages.includes(stageOf(step.key)) && step.power !== 'none')
     .filter(({ key }) => {
@@ -84,7 +78,7 @@ export function readAgain(job: Pick<Job, 'limits' | 'readings' | 'ticks'>, key: 
 
 /**
  * What a step under power waits for, in the order of the paper: gates without a result, and those whose last is none to go on with;
- * behind them the line on which it is written who tested; before full mains the lines behind the lamp.
+ * behind them the line on which it is written who tested, and the lines under power of the stages before.
  *
  * @returns their keys; none for a step without power, and for one of a plan that has no gates
  */
@@ -98,6 +92,6 @@ export function openGates(job: Pick<Job, 'plan' | 'limits' | 'readings' | 'ticks
   return [
     ...open.map((gate) => gate.key),
     ...(unsigned ? [testedBy] : []),
-    ...(held.length > 0 ? openBehindLamp(job, stage) : []),
+    ...(held.length > 0 ? openBefore(job, stage) : []),
   ]
 }

@@ -183,7 +183,7 @@ const railWorking = (rail: BenchRailAnswer): Phrase[] => [
 ]
 
 /** Above the d.c. limit of what may be touched. */
-export const isHazardous = ({ voltageV }: { voltageV: number }): boolean => Math.abs(voltageV) > dcTouchLimit.limitV
+const isHazardous = ({ voltageV }: { voltageV: number }): boolean => Math.abs(voltageV) > dcTouchLimit.limitV
 
 function cautionsFor(request: BenchSupplyRequest): Phrase[] {
   const several = request.rails.length > 1

@@ -2,9 +2,9 @@ import { isDangerous } from '../../chain/isolation.js'
 import { benchRules, resistanceReadings } from '../../tables/benchSupply.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
 import { amperes, duration, ohms, percent, volts } from '../../words/quantity.js'
-import { type BenchSupplyAnswer, benchSupply, isHazardous, overVoltageWorking } from '../bench/benchSupply.js'
+import { type BenchSupplyAnswer, benchSupply, overVoltageWorking } from '../bench/benchSupply.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
-import { hazardousOutput, noMoreCurrent, oldBatteries, reversed } from './cautions.js'
+import { noMoreCurrent, oldBatteries, reversed } from './cautions.js'
 import type { PlanFacts } from './facts.js'
 import { markedUnfit, says, unfit } from './noSupply.js'
 import { toleranceOf } from './rails.js'
@@ -175,9 +175,7 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
       ),
     ),
     polarityStep(device.jack.polarity, answer),
-    ...Array.from({ length: count }, (_, index) => powerSteps(answer, index)).flatMap(([on, ...read], index) =>
-      index === 0 && answer.rails.some(isHazardous) ? [{ ...on, caution: hazardousOutput }, ...read] : [on, ...read],
-    ),
+    ...Array.from({ length: count }, (_, index) => powerSteps(answer, index)).flat(),
     ...answer.rails.map((rail, index) => {
       const tolerance = toleranceOf(rail.voltageV, device.rails[index])
       const edges = [rail.voltageV * (1 - tolerance), rail.voltageV * (1 + tolerance)]
@@ -235,7 +233,7 @@ function polarityStep(polarity: 'centre-positive' | 'centre-negative' | null, { 
 }
 
 /** Output on, and what each rail draws then. A source that stands at its limit is limiting: the limit itself is outside. */
-function powerSteps(answer: BenchSupplyAnswer, index: number): [Step, ...Step[]] {
+function powerSteps(answer: BenchSupplyAnswer, index: number): Step[] {
   const stages = answer.rails.flatMap((_, rail) => {
     const stage = answer.stages.filter((entry) => entry.rail === rail)[index]
     return stage ? [stage] : []

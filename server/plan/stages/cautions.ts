@@ -1,6 +1,4 @@
-import { dcTouchLimit } from '../../tables/capacitors.js'
 import { say } from '../../words/phrase.js'
-import { volts } from '../../words/quantity.js'
 import type { Caution } from '../firstPowerPlan.js'
 
 /** Before anything goes behind the lamp. */
@@ -118,15 +116,6 @@ export const noMoreCurrent: Caution = {
   consequence: say`One failed part takes others with it.`,
   avoid: say`Leave the limit, lower the voltage, and look for the part that warms.`,
   electric: false,
-}
-
-/** Before a source of more than extra-low voltage is switched on. */
-export const hazardousOutput: Caution = {
-  signal: 'DANGER',
-  hazard: say`This output is above the ${volts(dcTouchLimit.limitV)} DC that may be touched, and a current limit protects the machine, not you.`,
-  consequence: say`Touching it kills.`,
-  avoid: say`Shrouded plugs, one hand away, output off before anything is touched; leave it to a qualified person if in doubt.`,
-  electric: true,
 }
 
 /** Before the load is taken to a point the lamp cannot feed. */

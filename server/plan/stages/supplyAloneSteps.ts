@@ -125,24 +125,7 @@ export function supplyAloneSteps(
         },
       ),
     ),
-    ...(rails.some(({ rail }) => rail.kind === 'dc')
-      ? [
-          step(
-            'supply-alone.polarity',
-            rails.length > 1
-              ? say`Meter on DC volts, black lead on the common: write down voltage and sign of every pin.`
-              : say`Meter on DC volts: black lead on the sleeve of the plug, red on its centre. Write down the sign.`,
-            {
-              expect:
-                rails.length > 1 ? say`as the outputs read above` : say`plus: centre positive; minus: centre negative`,
-              stopIf: say`it is not what the machine wants`,
-              ...signWanted(facts, rails),
-              link: 'plug',
-              power: 'mains',
-            },
-          ),
-        ]
-      : []),
+    ...signSteps(facts, rails),
     step('supply-alone.off', say`Switch off, unplug, wait, and read the output until it has fallen.`, {
       ...fallen(rails),
       caution: storedCharge,
@@ -150,12 +133,40 @@ export function supplyAloneSteps(
   ]
 }
 
-/** The sign that the centre of the plug must have, by the machine’s jack, else by its own drawing; nothing where neither is known. */
-function signWanted({ device, supply }: PlanFacts, rails: readonly RailPlan[]): Partial<Step> {
-  const wanted = device.jack.polarity ?? supply.plug.polarity
-  if (rails.length !== 1 || wanted === null) return {}
-  const bound = wanted === 'centre-positive' ? { low: 0 } : { high: 0 }
-  return { ...bound, unit: 'V', strict: true }
+/** The sign on the centre of the plug; of several outputs that of each pin, which is a reading of its own. */
+function signSteps(facts: PlanFacts, rails: readonly RailPlan[]): Step[] {
+  const shared = { link: 'plug', power: 'mains', unit: 'V', strict: true } as const
+  if (rails.length > 1)
+    return rails.flatMap(({ rail, name }, index) =>
+      rail.kind === 'dc'
+        ? step(
+            `supply-alone.polarity-${index + 1}`,
+            say`At the connector, black lead on the common, red on the pin of ${name}: write down voltage and sign.`,
+            {
+              ...shared,
+              ...(rail.voltageV < 0
+                ? { expect: say`minus: below 0\u00a0V`, high: 0 }
+                : { expect: say`plus: above 0\u00a0V`, low: 0 }),
+              stopIf: say`the sign is the other one, or the pin is not certain`,
+            },
+          )
+        : [],
+    )
+  if (rails[0]?.rail.kind !== 'dc') return []
+  const wanted = facts.device.jack.polarity ?? facts.supply.plug.polarity
+  return [
+    step(
+      'supply-alone.polarity',
+      say`Meter on DC volts: black lead on the sleeve of the plug, red on its centre. Write down the sign.`,
+      {
+        expect: say`plus: centre positive; minus: centre negative`,
+        stopIf: say`it is not what the machine wants`,
+        link: 'plug',
+        power: 'mains',
+        ...(wanted === null ? {} : { ...shared, ...(wanted === 'centre-positive' ? { low: 0 } : { high: 0 }) }),
+      },
+    ),
+  ]
 }
 
 /** Between the lamp and the output the leads change places with nothing under power. */
