@@ -26,7 +26,13 @@ export const outputCurrent = pairTopic({
   name: 'output-current',
   words: say`the output current`,
   links: ['supply', 'machine'],
-  asks: ['supply.outputs.currentA', 'device.inputs.currentA', 'supply.outputs.voltageV', 'device.inputs.voltageV'],
+  asks: [
+    'supply.outputs.currentA',
+    'device.inputs.currentA',
+    'device.inputs.peakA',
+    'supply.outputs.voltageV',
+    'device.inputs.voltageV',
+  ],
   when: {
     stop: {
       rule: say`The supply gives less than the machine takes.`,
@@ -34,7 +40,7 @@ export const outputCurrent = pairTopic({
     },
     unknown: { rule: say`Either current is not known.`, example: { device: wanting({ currentA: null }) } },
     caution: {
-      rule: say`The machine’s current was measured and the supply has less than ${decimal(measuredDemandHeadroom.value)} times of it; or less is drawn of an output than it needs.`,
+      rule: say`The machine’s current was measured and the supply has less than ${decimal(measuredDemandHeadroom.value)} times of it; or less is drawn of an output than it needs, or more for moments than it is rated for.`,
       example: { device: wanting({ currentA: 1.8, currentIs: 'measured' }) },
     },
     clear: {

@@ -39,11 +39,14 @@ export const outputVoltage = pairTopic({
   links: ['supply', 'machine'],
   asks: [
     'supply.outputs.voltageV',
+    'supply.outputs.settings',
+    'supply.outputs.setV',
     'device.inputs.voltageV',
     'supply.regulated',
     'supply.technology',
     'device.regulatedNeeded',
     'device.regulatesInside',
+    'device.inputs.regulatesInside',
     'supply.outputs.currentA',
     'device.inputs.currentA',
     'supply.measured.offLoadV',
@@ -166,7 +169,9 @@ const givenWhenAsked = ({ supply, device }: PairSituation): Text => ({
 })
 
 const positionOpen = ({ supply, device }: PairSituation): Text => ({
-  title: say`The plate lists ${listed(supply.rails.map(railText))}: whether these are outputs side by side, positions of one switch, or voltages a USB source gives only when asked, is not known`,
+  title: supply.facts.outputs?.length
+    ? say`The supply can be switched to ${listed(supply.rails.map(railText))}: where its switch stands is not known`
+    : say`The plate lists ${listed(supply.rails.map(railText))}: whether these are outputs side by side, positions of one switch, or voltages a USB source gives only when asked, is not known`,
   why: say`A switch that stands too high destroys the machine at once; a USB source gives 5\u00a0V until it is asked for another.`,
   working: [],
   action: [

@@ -1,7 +1,7 @@
 import { type Phrase, say } from '../words/phrase.js'
 import { volts } from '../words/quantity.js'
 import { look, type RowPrinted } from './fact.js'
-import { choice, list, number, required, signedVolts, stated, yesNo } from './kinds.js'
+import { choice, list, number, numbers, required, signedVolts, stated, yesNo } from './kinds.js'
 import { leastTaken } from './leastTaken.js'
 
 const onPlate = look('From the lines about the output on the plate.')
@@ -91,6 +91,28 @@ export const outputs = list(
         ),
       ],
     }),
+    settings: numbers({
+      unit: 'V',
+      min: leastTaken.voltageV,
+      max: 1000,
+      link: 'supply',
+      address: 'out#settings',
+      column: 'settings ',
+      label: 'Settings of its switch',
+      question: 'Which voltages can this output be switched to?',
+      findOut: [look('From the print beside the switch, or the tips of the lead; most outputs have none.')],
+    }),
+    setV: number({
+      unit: 'V',
+      min: leastTaken.voltageV,
+      max: 1000,
+      link: 'supply',
+      address: 'out#set',
+      column: 'set ',
+      label: 'Its switch stands at',
+      question: 'At which voltage does the switch of this output stand?',
+      findOut: [look('On the switch itself, with the plug pulled.')],
+    }),
   },
 )
 
@@ -156,6 +178,31 @@ export const inputs = list(
       inRow: 'Tolerance, plus or minus',
       question: 'By how much may this voltage be off?',
       findOut: [look('From the machine’s manual; plates seldom say it.')],
+    }),
+    peakA: number({
+      unit: 'A',
+      min: leastTaken.currentA,
+      max: 1000,
+      link: 'machine',
+      address: 'need#peak',
+      column: 'peak ',
+      label: 'Peak current',
+      question: 'How much current does the machine draw here for moments?',
+      findOut: [look('From its plate or manual: motors, solenoids and print heads have one.')],
+    }),
+    regulatesInside: yesNo({
+      choices: [
+        { value: true, word: 'yes', label: 'Yes', says: 'regulates inside' },
+        { value: false, word: 'no', label: 'No', says: 'regulates not' },
+      ],
+      link: 'machine',
+      address: 'need#inside',
+      label: 'This input regulates inside',
+      inRow: 'Regulates inside',
+      question: 'Does the machine regulate this voltage inside?',
+      findOut: [
+        look('In its circuit diagram: a regulator or a converter behind this input, and all else is fed from it.'),
+      ],
     }),
   },
 )

@@ -50,7 +50,11 @@ const cases: readonly CheckRequest[] = [
         powerVA: 60,
       },
     },
-    device: { regulatedNeeded: false, regulatesInside: true },
+    device: {
+      regulatedNeeded: false,
+      regulatesInside: true,
+      inputs: [{ kind: 'dc', voltageV: 12, currentA: 1, peakA: 3 }],
+    },
     cord: { plug: 'CEE 7/7', connector: 'C13', ratedA: 10, earthed: true },
     converter: { kind: 'isolating', outputV: 120, ratedVA: 70 },
   }),
@@ -75,6 +79,14 @@ const cases: readonly CheckRequest[] = [
     },
     cord: { plugFitted: 'rewired', plugFuseA: 13 },
   } as Parameters<typeof changed>[0]),
+  changed({
+    supply: {
+      technology: 'transformer',
+      regulated: false,
+      outputs: [{ kind: 'dc', voltageV: 9, currentA: 1, settings: [9, 15], setV: 12 }],
+    },
+    device: { regulatedNeeded: null, inputs: [{ kind: 'dc', voltageV: 12, currentA: 0.5, regulatesInside: true }] },
+  }),
   changed({
     supply: { input: { voltages: [{ min: 120, max: 120 }], powerVA: 30 } },
     device: { mains: { motor: 'induction' } },

@@ -178,6 +178,16 @@ describe('the page of the first power-up', () => {
     },
   )
 
+  it('takes the wattage of an LED lamp, and uses it for nothing', async () => {
+    const check = { site: { country: 'DE' }, supply: { label: matching.supply }, device: { label: matching.machine } }
+    const { status, body } = await request(app)
+      .post('/api/first-power')
+      .send({ check, lampsOnHand: [{ ratedV: 230, ratedW: 9, count: 1 }] })
+    expect(status).toBe(200)
+    expect(body.lamps).toEqual([])
+    expect(body.missing.join(' ')).toMatch(/lamp of 9\s?W 230\s?V is: .*LED/)
+  })
+
   it('has the same plan as the call over JSON', async () => {
     const check = {
       site: { country: 'DE' },

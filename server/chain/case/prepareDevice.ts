@@ -53,9 +53,8 @@ const turnsWithMains = ({ label, mains }: Device): boolean =>
     ? says(label, 'turns with the mains')
     : mains.motor === 'synchronous' || mains.motor === 'induction'
 
-const asRail = ({ kind, voltageV, currentA, currentIs, tolerancePercent }: DeviceInput): DeviceRail => ({
-  kind,
-  voltageV,
+const asRail = ({ currentA, currentIs, tolerancePercent, ...input }: DeviceInput): DeviceRail => ({
+  ...input,
   voltageMaxV: null,
   currentA: currentA ?? null,
   powerW: null,

@@ -90,8 +90,10 @@ function prepareBy(supply: Supply, reading: LabelReading | null, of: 'supply' | 
     classTwoDrawn: says(supply.label, 'double square'),
     classZero: supply.protectionClass == null && says(supply.label, 'class 0'),
     inlet: given(supply.inlet),
-    rails: supply.outputs?.length ? supply.outputs.map(asRail) : printedRails,
-    railsMayBePositions: !supply.outputs?.length && mayBePositions(supply.label, printedRails),
+    rails: supply.outputs?.length ? supply.outputs.flatMap(asRails) : printedRails,
+    railsMayBePositions: supply.outputs?.length
+      ? supply.outputs.some((output) => asRails(output).length > 1)
+      : mayBePositions(supply.label, printedRails),
     chopped: says(supply.label, 'electronic transformer'),
     outputsTotalW: supply.outputsTotalW ?? reading?.outputsTotalW ?? null,
     plug: preparePlug(supply.plug, reading),
@@ -127,12 +129,13 @@ export const upright = ({ min, max }: { min: number; max: number }) => ({
   max: Math.max(min, max),
 })
 
-const asRail = ({ currentA = null, powerW = null, ...output }: Output): Rail => ({
-  ...output,
-  voltageMaxV: null,
-  currentA,
-  powerW,
-})
+/** An entered output: as its switch stands, or one rail for each setting where that is not known or is none of them. */
+function asRails({ currentA = null, powerW = null, settings, setV, ...output }: Output): Rail[] {
+  const sign = Math.sign(output.voltageV)
+  const at = setV == null ? settings : settings && !settings.includes(setV) ? [...settings, setV] : [setV]
+  const voltages = at?.map((settingV) => sign * settingV) ?? [output.voltageV]
+  return voltages.map((voltageV) => ({ ...output, voltageV, voltageMaxV: null, currentA, powerW }))
+}
 
 /** A printed rail; VA of an output count as its watts, which is exact for the heating value of its current. */
 export const fromLabel = ({ kind, voltageV, voltageMaxV, currentA, powerVA, powerW }: LabelRail): Rail => ({

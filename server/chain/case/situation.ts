@@ -54,6 +54,10 @@ export interface DeviceRail extends Rail {
   currentIs: 'plate' | 'measured'
   /** the machine's own tolerance as a share of its voltage [1] */
   tolerance: number | null
+  /** what it draws for moments [A] */
+  peakA?: number | null | undefined
+  /** whether the machine regulates this voltage inside, as entered of this input alone */
+  regulatesInside?: boolean | null | undefined
 }
 
 export interface PreparedInput {

@@ -3,7 +3,7 @@ import { atMost } from '../../physics/tolerance.js'
 import { type Threshold, unregulatedMadeFor, unregulatedMost, unregulatedNotKnown } from '../../tables/thresholds.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { amperes, decimal, volts } from '../../words/quantity.js'
-import type { PairSituation, RailPair } from '../case/situation.js'
+import type { DeviceRail, PairSituation, PreparedDevice, RailPair } from '../case/situation.js'
 import type { Outcome } from '../finding.js'
 import { drawnA, ends, ratedA } from './matchRails.js'
 import { offLoadEstimate } from './offLoadEstimate.js'
@@ -67,6 +67,10 @@ export interface Bearing {
   limit: Threshold
 }
 
+/** Whether the machine regulates what this rail brings: as entered of that input, else of the whole machine. */
+export const regulatesInside = (device: PreparedDevice, rail: DeviceRail): boolean | null =>
+  rail.regulatesInside ?? device.facts.regulatesInside ?? null
+
 /**
  * How a machine bears what an unregulated output stands at. A printed maximum that is not exceeded is borne, save where the machine
  * needs a regulated supply; with its current not known nothing is better than unknown.
@@ -81,7 +85,8 @@ export function bearing({ device }: PairSituation, pair: RailPair, { voltageV, o
   if (device.regulatedNeeded === true) return { outcome: 'stop', limit: unregulatedMost }
   if (borne) return known('clear', unregulatedMost)
   const upTo = (limit: Threshold): boolean => atMost(over, limit.value)
-  if (device.facts.regulatesInside === true) return known(upTo(unregulatedMost) ? 'clear' : 'unknown', unregulatedMost)
+  if (regulatesInside(device, pair.device) === true)
+    return known(upTo(unregulatedMost) ? 'clear' : 'unknown', unregulatedMost)
   if (device.regulatedNeeded === null)
     return known(upTo(unregulatedNotKnown) ? 'caution' : 'unknown', unregulatedNotKnown)
   if (upTo(unregulatedMadeFor)) return known('clear', unregulatedMadeFor)

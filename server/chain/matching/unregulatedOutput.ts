@@ -10,7 +10,7 @@ import type { DeviceRail, PairSituation, PreparedDevice, PreparedSupply, Rail, R
 import type { Outcome } from '../finding.js'
 import { caution, type Judgement, stop, type Text } from '../judgement.js'
 import { measuredThere } from '../words.js'
-import { atMachineCurrent, bearing, type Standing } from './atMachineCurrent.js'
+import { atMachineCurrent, bearing, regulatesInside, type Standing } from './atMachineCurrent.js'
 import { ends } from './matchRails.js'
 import type { MeasuredAs } from './measuredOutput.js'
 import { offLoadEstimate, ratingEstimate } from './offLoadEstimate.js'
@@ -82,7 +82,7 @@ export function regulationOpen(situation: PairSituation, pair: RailPair, rail: R
   if (regulatedOf(supply, rail) !== null || supply.technology !== null) return false
   if (rail.kind === 'ac' || (supply.input.windows.length === 1 && supply.input.windows.every(isWide))) return false
   if (supply.measured.offLoadV != null && supply.rails.length === 1) return false
-  const bearsMore = device.regulatedNeeded === false || device.facts.regulatesInside === true
+  const bearsMore = device.regulatedNeeded === false || regulatesInside(device, pair.device) === true
   return !bearsMore || borneOutcome(situation, pair, atMachineCurrent(situation, pair)) !== 'clear'
 }
 
@@ -174,8 +174,8 @@ function unregulatedWords(
   const limit = standing && bearing(situation, pair, standing).limit
   const wants = railText(pair.device)
   return {
-    title: say`The supply’s ${railText(rail)} is unregulated (${because}): ${offLoad} with nothing connected${there}; ${bears(device, wants)}`,
-    why: whyUnregulated(device, outcome),
+    title: say`The supply’s ${railText(rail)} is unregulated (${because}): ${offLoad} with nothing connected${there}; ${bears(device, pair, wants)}`,
+    why: whyUnregulated(device, pair, outcome),
     working: [
       ...(estimate?.working ?? [say`its size is not known, so its voltage off load cannot be estimated`]),
       ...(standing?.working ?? []),
@@ -191,18 +191,19 @@ const whereMachineIs = ({ device }: RailPair, { voltageV, over, currentA }: Stan
     ? say`, and what the machine draws is not known`
     : say`, about ${volts(voltageV, 3)} at the machine’s ${amperes(currentA)}, ${decimal(over, 3)} times its ${railText({ ...device, currentA: null, powerW: null })}`
 
-function bears({ regulatedNeeded, facts }: PreparedDevice, wants: Phrase): Phrase {
+function bears(device: PreparedDevice, pair: RailPair, wants: Phrase): Phrase {
+  const { regulatedNeeded } = device
   if (regulatedNeeded === true) return say`the machine needs a regulated ${wants}`
-  if (facts.regulatesInside === true) return say`the machine regulates inside`
+  if (regulatesInside(device, pair.device) === true) return say`the machine regulates inside`
   if (regulatedNeeded === false) return say`the machine needs no regulated supply`
   return say`whether the machine regulates inside is not known`
 }
 
-function whyUnregulated({ regulatedNeeded, facts }: PreparedDevice, outcome: Outcome): Phrase {
+function whyUnregulated(device: PreparedDevice, pair: RailPair, outcome: Outcome): Phrase {
   if (outcome === 'clear') return say`The machine bears that much; reading high with nothing connected is normal.`
-  if (regulatedNeeded === true)
+  if (device.regulatedNeeded === true)
     return say`At light load the machine gets close to the off-load voltage, far above its limit.`
-  if (facts.regulatesInside === true)
+  if (regulatesInside(device, pair.device) === true)
     return say`The regulator inside burns what is too much as heat, and its capacitors have a limit of their own.`
   return say`A machine without a regulator of its own gets all of it: capacitors and chips are destroyed by what is too much.`
 }
@@ -223,7 +224,7 @@ function whatToDo(
       : []
   if (outcome === 'caution')
     return say`Prefer a regulated supply of ${wants}; or make sure that the machine’s capacitors and chips take ${volts(standing?.voltageV ?? 0, 3, 'up')}.`
-  if (device.facts.regulatesInside === true)
+  if (regulatesInside(device, pair.device) === true)
     return [
       ...current,
       say`Look up the highest voltage the machine’s input bears: its regulator’s and the capacitor’s before it. Until then use a regulated supply.`,

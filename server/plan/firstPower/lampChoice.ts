@@ -63,7 +63,7 @@ export const mayBeTungsten = ({ ratedW }: LampRating): boolean => tungstenWattag
 
 /** What is asked about a lamp in whose wattage no tungsten lamp is made. */
 export const askWhatLamp = ({ ratedW, ratedV }: LampRating): Phrase =>
-  say`What the lamp of ${watts(ratedW)} ${volts(ratedV)} is: no tungsten lamp is made in that wattage, so it is an LED or compact fluorescent lamp or was misread, and those do not limit the current. It is not used. Read the wattage on the lamp itself, not the one it replaces, and look for the filament.`
+  say`What the lamp of ${watts(ratedW)} ${volts(ratedV)} is: no tungsten lamp that serves here is made in that wattage, so it is an LED or compact fluorescent lamp or was misread, and those do not limit the current. It is not used. Read the wattage on the lamp itself, not the one it replaces, and look for the filament.`
 
 interface Candidate extends LampRating {
   count: number

@@ -46,6 +46,9 @@ export const lampWattRange = {
   max: Math.max(...gasFilled.map((row) => row.ratedW)),
 } as const
 
+/** What may be printed on a lamp that someone has at hand [W]: below the table no tungsten lamp serves, and it is asked about. */
+export const lampAtHandWatts = { min: 1, max: lampWattRange.max } as const
+
 /** Which of the two views of the gas loss: the one that leaves the lamp less voltage at a current, or the one that leaves it more. */
 export type BandEdge = keyof typeof gasLossLaws
 

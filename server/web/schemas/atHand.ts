@@ -1,12 +1,12 @@
 import { z } from 'zod'
 import { meterCategories, transformerKinds } from '../../bench/atHand/atHand.js'
 import { place } from '../../facts/place.js'
-import { lampWattRange } from '../../plan/firstPower/lamps.js'
+import { lampAtHandWatts } from '../../plan/firstPower/lamps.js'
 
 /** Bounds of what can be at hand, the same for the forms, for JSON and for a plan. */
 export const atHandBounds = {
   lampV: { min: 6, max: 500 },
-  lampW: lampWattRange,
+  lampW: lampAtHandWatts,
   ohm: { min: 0.01, max: 1e7 },
   resistorW: { min: 0.05, max: 10_000 },
   benchV: { min: 1, max: 1000 },

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { lampWattRange } from '../../plan/firstPower/lamps.js'
+import { lampAtHandWatts, lampWattRange } from '../../plan/firstPower/lamps.js'
 import { plannedMains } from '../../tables/firstPower.js'
 
 const mains = z.strictObject({
@@ -72,7 +72,13 @@ export const lampChoiceSchema = z.strictObject({
       error: 'load.idleW must be no more than load.ratedW',
     }),
   lampsOnHand: z
-    .array(z.strictObject({ ...lampRating, count: z.int().min(1).max(100) }))
+    .array(
+      z.strictObject({
+        ...lampRating,
+        ratedW: z.number().min(lampAtHandWatts.min).max(lampAtHandWatts.max),
+        count: z.int().min(1).max(100),
+      }),
+    )
     .max(50)
     .nullish(),
 })

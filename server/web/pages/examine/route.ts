@@ -14,6 +14,7 @@ import { openStops } from '../../../bench/jobs/stops.js'
 import type { CheckRequest } from '../../../chain/case/request.js'
 import type { Examined, Stop } from '../../../examine/examine.js'
 import { type Found, mendedKey, mendedOf, type ReadingSeen } from '../../../examine/request.js'
+import { mayBeTungsten } from '../../../plan/firstPower/lampChoice.js'
 import { causes } from '../../../tables/causes.js'
 import { whatWasSeen } from '../../../tables/whatWasSeen.js'
 import { say } from '../../../words/phrase.js'
@@ -75,11 +76,11 @@ const lamp = z.object({ ratedV: z.number(), ratedW: z.number(), count: z.int().m
 const oneLamp = z.object({ lamps: z.tuple([lamp.extend({ arrangement: z.enum(['series', 'parallel']) })]) })
 const oneAtHand = z.object({ given: z.object({ lampsOnHand: z.tuple([lamp.extend({ count: z.literal(1) })]) }) })
 
-/** The lamps that a plan has, or the one that was at hand; null where there are others, so that nobody knows which was read. */
+/** The lamps that a plan has, or the one of tungsten that was at hand; null where there are others, so that nobody knows which was read. */
 function lampsOf(plan: unknown): LampsBefore | null {
   const planned = oneLamp.safeParse(plan).data?.lamps[0]
   const used = planned ?? oneAtHand.safeParse(plan).data?.given.lampsOnHand[0]
-  if (!used) return null
+  if (!used || !mayBeTungsten(used)) return null
   const { count, ratedV, ratedW } = used
   return {
     lamps: Array.from({ length: count }, () => ({ ratedV, ratedW })),
