@@ -44,18 +44,13 @@ const plan = await open(`/first-power?${query}`)
 const stage = plan.locator('#supply-alone-fold')
 await save(await part(plan, stage.locator('.drawings figure').nth(1), stage), 'first-power.png')
 
-// a job on a phone, kept from that plan, with a reading
+// a step at the machine on a phone, of a job kept from that plan, with a reading judged as it is typed
 await plan.getByRole('button', { name: 'Keep as a job' }).click()
 const job = new URL(plan.url()).pathname
-const phone = await open(job, { width: 390, height: 844 })
-await phone.locator('#key').selectOption('look.discharge')
-await phone.locator('#value').fill('12.1')
-await phone.getByRole('button', { name: 'Keep the reading' }).click()
-await phone.getByText('Read 12.1').first().waitFor()
-await save(
-  await part(phone, phone.locator('#readings ~ .findings, #readings ~ .finding').first()),
-  'job-on-a-phone.png',
-)
+const phone = await open(`${job}/bench?step=look.discharge`, { width: 390, height: 660 })
+await phone.locator('.step:not([hidden]) [name=value]').pressSequentially('12.1')
+await phone.locator('.step:not([hidden]) .judged.clear').waitFor()
+await save(await phone.screenshot(), 'at-the-machine.png')
 
 // the first sheet of the printed checklist
 const folder = mkdtempSync(join(tmpdir(), 'lampline-pictures-'))
