@@ -84,6 +84,25 @@ describe('the page of the first power-up', () => {
     expect(html).toContain('unstable point')
   })
 
+  it('draws the circuit of a machine with its supply inside for the conductors that its source has', async () => {
+    const inside = {
+      ...{ have: 'built-in', country: 'DE', socket: 'F', machine: '230V~ 50Hz 40W FUSE T315mAL250V' },
+      ...{ owntype: 'transformer', ownmotor: 'none', owninlet: 'C8', ownclass: 'II', ownfuse: 'T315mAL250V' },
+      ...{
+        cordplug: 'CEE 7/16',
+        cordend: 'C7',
+        cordv: '250',
+        corda: '2.5',
+        cordearth: 'no',
+        cordplugfitted: 'moulded',
+      },
+    }
+    const onWall = await page({ ...inside, ...lamps })
+    expect(onWall.html).toMatch(/<desc id="circuit-inside-desc">From the mains the line conductor/)
+    const onTwo = await page({ ...inside, ...lamps, source: 'two-live' })
+    expect(onTwo.html).toMatch(/<desc id="circuit-inside-desc">From two live conductors each conductor/)
+  })
+
   it('puts each warning before the step it concerns', async () => {
     const { html } = await page({ ...matching, ...lamps })
     const at = (text: string): number => html.indexOf(text)

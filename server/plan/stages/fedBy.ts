@@ -7,19 +7,21 @@ import type { LampUse, PlanFacts } from './facts.js'
 import { step } from './step.js'
 
 /** What stands behind the socket, as far as it changes what a switch, a lamp and a residual-current device do. */
-interface FedBy {
-  says: Phrase | string
-  bothLive: MainsSourceRow['bothLive']
-  residual: MainsSourceRow['residual']
+export type FedBy = Pick<MainsSourceRow, 'says' | 'earth' | 'bothLive' | 'residual'>
+
+const wall: FedBy = {
+  says: 'the wall',
+  earth: 'The neutral is joined to earth in the building.',
+  bothLive: 'no',
+  residual: 'acts',
 }
 
-const wall: FedBy = { says: 'the wall', bothLive: 'no', residual: 'acts' }
-
 /** The source of the place, and an isolating converter in front of the unit: of both the worse. */
-function fedBy({ source, check }: Pick<PlanFacts, 'source' | 'check'>): FedBy {
-  if (check.converter?.kind === 'isolating')
-    return { says: 'a converter with separate windings', bothLive: 'perhaps', residual: 'does not act' }
-  return mainsSourceRows.find((row) => row.source === source) ?? wall
+export function fedBy({ source, check }: Pick<PlanFacts, 'source' | 'check'>): FedBy {
+  const of = (name: PlanFacts['source']): FedBy => mainsSourceRows.find((row) => row.source === name) ?? wall
+  return check.converter?.kind === 'isolating'
+    ? { ...of('isolating-transformer'), says: 'a converter with separate windings' }
+    : of(source)
 }
 
 const bothText = (bothLive: FedBy['bothLive']): Phrase =>

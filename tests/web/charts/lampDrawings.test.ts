@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import type { CheckRequest, Site } from '../../../server/chain/case/request.js'
 import type { LampSetup } from '../../../server/plan/firstPower/lamps.js'
 import { loadLine } from '../../../server/plan/firstPower/seriesLamp.js'
 import { lampTransient } from '../../../server/plan/firstPower/transient.js'
+import { fedBy } from '../../../server/plan/stages/fedBy.js'
+import { mainsSourceNames } from '../../../server/tables/mainsSources.js'
 import { lampCircuit } from '../../../server/web/charts/lampCircuit.js'
 import { loadLineChart } from '../../../server/web/charts/loadLine.js'
 import type { Drawing } from '../../../server/web/charts/svgText.js'
@@ -20,20 +23,28 @@ const shorted = tell(loadLineChart(loadLine(setup, { kind: 'short' }), names, 'b
 const starved = tell(loadLineChart(loadLine(setup, { kind: 'constant-power', powerW: 60 }), names, 'c'))
 const run = lampTransient(setup, { bulkF: 1e-4, loadOhm: 5000, shortAfterS: 0.4 }, 'crest', 1)
 const transient = tell(transientChart(run, 'Switch-on', 0.4, 'd'))
-const circuit = tell(
-  lampCircuit(
-    { count: 2, arrangement: 'parallel', words: 'two lamps of 60 W' },
-    { words: 'supply under test', earthed: true },
-    'e',
-  ),
-)
+
+/** The circuit on a source. */
+const circuitOn = (
+  source: Site['source'],
+  { count = 2, earthed = true, converter = null as CheckRequest['converter'] } = {},
+): Told<Drawing> =>
+  tell(
+    lampCircuit(
+      { count, arrangement: 'parallel', words: 'two lamps of 60 W' },
+      { words: 'supply under test', earthed },
+      fedBy({ source: source ?? null, check: { site: {}, supply: {}, device: {}, converter } }),
+      `on-${source ?? 'wall'}`,
+    ),
+  )
+const circuit = circuitOn('wall')
 
 const all: { name: string; drawing: Told<Drawing> }[] = [
   { name: 'two points', drawing: twoPoints },
   { name: 'a short', drawing: shorted },
   { name: 'starved', drawing: starved },
   { name: 'a switch-on', drawing: transient },
-  { name: 'the circuit', drawing: circuit },
+  ...mainsSourceNames.map((source) => ({ name: `the circuit on ${source}`, drawing: circuitOn(source) })),
 ]
 
 describe('every drawing', () => {
@@ -116,10 +127,59 @@ describe('the circuit', () => {
   })
 
   it('draws no earth for a unit without one', () => {
-    const { svg } = tell(
-      lampCircuit({ count: 1, arrangement: 'series', words: 'lamp' }, { words: 'unit', earthed: false }),
-    )
+    const { svg } = circuitOn('wall', { count: 1, earthed: false })
     expect(svg).toContain('no earth: this unit has none')
     expect(svg).not.toContain('straight through, never')
+  })
+
+  it('on the wall has one live conductor, one pole of a switch in it, and earth on the neutral', () => {
+    expect(circuitOn(null)).toEqual(circuit)
+    expect(circuit.svg).toContain('>line, live<')
+    expect(circuit.svg.match(/l28 -14/g)).toHaveLength(1)
+    expect(circuit.svg).not.toContain('fuse-links')
+    expect(circuit.caption).toMatch(/neutral is joined to earth in the building/)
+  })
+
+  // the facts of each source: split phase has no neutral, 55-0-55 V has its middle on earth, an isolating winding is on nothing
+  it.each<[NonNullable<Site['source']>, live: string, RegExp, earth: RegExp]>([
+    ['two-live', 'live', /Both conductors are live/, /middle between them, so each stands at half the voltage/],
+    ['site-transformer', 'live', /Both conductors are live/, /middle of the winding: each conductor stands at half/],
+    ['isolating-transformer', 'may be live', /may be live, or both/, /joined to neither conductor; the first fault/],
+    ['generator', 'may be live', /may be live, or both/, /to nothing, or to one conductor by a bond/],
+    ['inverter-sine', 'may be live', /may be live, or both/, /to nothing, to the middle or to one conductor/],
+  ])(
+    'on %s breaks both conductors, says what a single pole leaves live, and where earth stands',
+    (source, live, which, earth) => {
+      const { svg, caption, table } = circuitOn(source)
+      for (const conductor of [1, 2]) expect(svg).toContain(`>${conductor}, ${live}<`)
+      expect(svg).not.toContain('neutral')
+      expect(svg.match(/l28 -14/g)).toHaveLength(2)
+      expect(svg).toContain('>fuse-links<')
+      expect(svg).toMatch(/>one pole broken alone: all of the unit (?:stays|may stay) live</)
+      expect(caption).toMatch(which)
+      expect(caption).toMatch(/single-pole switch or fuse-link in one conductor (?:leaves|may leave) the other/)
+      expect(caption).toMatch(earth)
+      const [first, second] = table.rows
+      expect(first?.[1]).toMatch(/fuse-link, switch, two lamps/)
+      expect(second?.[1]).toMatch(/fuse-link, switch/)
+      expect(second?.[1]).not.toContain('lamp')
+    },
+  )
+
+  it('relies on no residual-current device behind windings of their own, and on one for two live conductors of the wall', () => {
+    expect(circuitOn('two-live').caption).toContain('residual-current device')
+    for (const source of ['isolating-transformer', 'site-transformer', 'generator'] as const)
+      expect(circuitOn(source).caption).not.toContain('residual-current device')
+  })
+
+  it('draws the middle of a site transformer on earth, also for a unit that has none', () => {
+    const downFromTheBox = /<line[^>]*x1="96" y1="228"|M96 228/
+    expect(circuitOn('site-transformer', { earthed: false }).svg).toMatch(downFromTheBox)
+    expect(circuitOn('two-live').svg).not.toMatch(downFromTheBox)
+  })
+
+  it('takes a converter with separate windings for an isolating transformer', () => {
+    const converter = { kind: 'isolating', outputV: 120, ratedVA: 300 } as const
+    expect(circuitOn('wall', { converter }).caption).toMatch(/joined to neither conductor/)
   })
 })

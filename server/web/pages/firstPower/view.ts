@@ -14,6 +14,7 @@ import type { Caution, Figure, FirstPowerPlan, FirstPowerStage, Step } from '../
 import { planOf } from '../../../plan/planFirstPower.js'
 import { firstSeconds, lampText, reservoirOf } from '../../../plan/stages/behindLamp.js'
 import { factsOf, type LampUse, type PlanFacts, setupOf } from '../../../plan/stages/facts.js'
+import { fedBy } from '../../../plan/stages/fedBy.js'
 import { demand } from '../../../plan/stages/together.js'
 import { accessibleLimit, reformingProcedures } from '../../../tables/capacitors.js'
 import type { Source } from '../../../tables/source.js'
@@ -217,16 +218,13 @@ function loadLineOf(
 
 function drawingsOf(facts: PlanFacts): Record<string, DrawingView[]> {
   const { firstLamp, loadLamp, idle, reach } = facts
-  const circuit = (lamp: LampUse, words: string, id: string): DrawingView =>
+  const circuit = ({ count, arrangement }: LampUse, words: string, id: string): DrawingView =>
     drawingView(
       'The circuit',
       lampCircuit(
-        {
-          count: lamp.count,
-          arrangement: lamp.arrangement,
-          words: lamp.count === 1 ? 'one lamp' : `${lamp.count} lamps`,
-        },
+        { count, arrangement, words: count === 1 ? 'one lamp' : `${count} lamps` },
         { words, earthed: facts.classI },
+        fedBy(facts),
         id,
       ),
     )
@@ -252,6 +250,7 @@ function drawingsOf(facts: PlanFacts): Record<string, DrawingView[]> {
             : []),
         ]
       : [],
+    'inside-stripped': firstLamp ? [circuit(firstLamp, 'machine, its inside unplugged', 'circuit-inside')] : [],
     together: loadLineOf(facts, loadLamp, demand(facts)?.powerW ?? null, {
       id: 'load-line-together',
       subject: 'supply with machine',
