@@ -298,11 +298,15 @@ export function sqlStore({ db, engine, now, newId }: Parts): Store {
         found.push(
           ...(await db
             .selectFrom('record')
-            .select(['id', 'kind', 'version', 'deleted_at'])
+            .select(['id', 'kind', 'version', 'deleted_at', 'body'])
             .where('id', 'in', some)
             .execute()),
         )
-      return found.map(({ id, kind, version, deleted_at }) => ({ id, kind, version, deleted: deleted_at !== null }))
+      return found.map(({ deleted_at, body, ...row }) => ({
+        ...row,
+        deleted: deleted_at !== null,
+        body: fromJson<unknown>(body),
+      }))
     },
 
     remove(kind, id, version) {

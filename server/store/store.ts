@@ -69,6 +69,7 @@ export interface Held {
   kind: Kind
   version: number
   deleted: boolean
+  body: unknown
 }
 
 /** What is kept of a photo; the pictures themselves are files. */

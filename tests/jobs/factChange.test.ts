@@ -1,24 +1,16 @@
 import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
-import { canUndo, changedFacts, changeFacts } from '../../server/bench/jobs/factChange.js'
+import { canUndo, changedFacts } from '../../server/bench/jobs/factChange.js'
 import type { Job } from '../../server/bench/jobs/job.js'
-import { addReading, addTick, judgeAgain, patchJob, Unfit } from '../../server/bench/jobs/jobChange.js'
-import { newJob } from '../../server/bench/jobs/newJob.js'
+import { addReading, patchJob, Unfit } from '../../server/bench/jobs/jobChange.js'
 import { openStops } from '../../server/bench/jobs/stops.js'
-import type { CheckRequest } from '../../server/facts/check.js'
 import { undone } from '../../server/web/jobFacts.js'
-import { judgedAndPlanned } from '../../server/web/judge.js'
-import { anyRequest } from '../chain/anyRequest.js'
 import { runs } from '../support/long.js'
 import { matching, reversed } from '../web/exampleChecks.js'
+import { after, at, changed, deeds, job } from './deeds.js'
 
 // the machine that runs the tests may be busy with others
 vi.setConfig({ testTimeout: 60_000 })
-
-const at = Date.UTC(2026, 0, 5, 9)
-const job = (check: CheckRequest = matching): Job => newJob({ name: 'Radio', ...judgedAndPlanned(check, null, at) })
-const changed = (of: Job, check: CheckRequest, id: string): Job =>
-  changeFacts(of, judgedAndPlanned(check, null, at), { id, at })
 
 describe('facts changed in a job', () => {
   it('are written down with what they were, what they are and what that did', () => {
@@ -64,56 +56,6 @@ describe('facts changed in a job', () => {
   })
 })
 
-type Deed = (job: Job, id: string) => Job
-
-const deeds: fc.Arbitrary<Deed> = fc.oneof(
-  anyRequest.map(
-    (check): Deed =>
-      (of, id) =>
-        changed(of, check, id),
-  ),
-  fc.constantFrom(matching, reversed).map(
-    (check): Deed =>
-      (of, id) =>
-        changed(of, check, id),
-  ),
-  fc.nat().map(
-    (pick): Deed =>
-      (of, id) => {
-        const changes = of.changes ?? []
-        const change = changes[pick % Math.max(1, changes.length)]
-        return change ? undone(of, change.id, { id, at }) : of
-      },
-  ),
-  fc.tuple(fc.nat(), fc.constantFrom(0, 0.2, 12, 14.9, 325, 1e7)).map(
-    ([pick, value]): Deed =>
-      (of, id) => {
-        const steps = of.limits.filter(({ unit }) => unit !== null)
-        const step = steps[pick % Math.max(1, steps.length)]
-        return step ? addReading(of, { key: step.key, value, unit: step.unit ?? '' }, { id, at }) : of
-      },
-  ),
-  fc.tuple(fc.nat(), fc.constantFrom('as-expected' as const, 'wrong' as const)).map(
-    ([pick, as]): Deed =>
-      (of, id) => {
-        const step = of.limits[pick % Math.max(1, of.limits.length)]
-        return step ? addTick(of, { key: step.key, as, words: null }, { id, at }) : of
-      },
-  ),
-  fc
-    .record({
-      smells: fc.constantFrom(null, 'none', 'smoke', 'smoke and tar'),
-      drawnA: fc.constantFrom(null, 0.1, 5),
-      works: fc.constantFrom('yes' as const, null),
-    })
-    .map(
-      (observations): Deed =>
-        (of, id) =>
-          patchJob(of, { observations }, { id, at }),
-    ),
-  fc.constant<Deed>((of) => judgeAgain(of, judgedAndPlanned(of.check, null, at).assessment)),
-)
-
 describe('a stop', () => {
   it('that was seen is not taken for an older one of the same box', () => {
     const seen = (of: Job, smells: string | null, id: string) => patchJob(of, { observations: { smells } }, { id, at })
@@ -141,23 +83,18 @@ describe('a stop', () => {
         let of = job()
         for (const [index, deed] of list.entries()) {
           const before = openStops(of)
-          try {
-            of = deed(of, `deed-${index}`)
-          } catch (error) {
-            // refused, such as power on a stopped job, or an earlier change before the later one
-            if (!(error instanceof Unfit) && !(error as { status?: number }).status) throw error
-          }
-          const after = openStops(of)
+          of = after(of, deed, `deed-${index}`)
+          const stops = openStops(of)
           for (const stop of before)
             expect(
-              after.some(
+              stops.some(
                 (one) =>
                   one.of === stop.of ||
                   // other words of the same box, which were not there before
                   (stop.key === null && one.where === stop.where && !before.some(({ of }) => of === one.of)),
               ),
             ).toBe(true)
-          expect(after.map(({ at }) => at)).toEqual(after.map(({ at }) => at).toSorted((one, other) => one - other))
+          expect(stops.map(({ at }) => at)).toEqual(stops.map(({ at }) => at).toSorted((one, other) => one - other))
         }
       }),
       { numRuns: runs(80), seed: 17 },

@@ -403,6 +403,29 @@ describe('a job on its way through a file', () => {
     expect((await job(id)).stops).toMatchObject([{ key: 'look.discharge' }])
   })
 
+  it.each([
+    ['a higher version', { version: 900 }],
+    ['a later date', { version: 900, updatedAt: Date.UTC(2099, 0, 1) }],
+  ])('takes no stop away with %s, and says first what stays', async (_what, stamp) => {
+    const { id } = await made()
+    const file = JSON.parse((await call().get(`/api/jobs/${id}/export`)).text)
+    Object.assign(file.jobs[0], stamp)
+    await read(id, 'look.discharge', 325, 'V')
+    await call().post(`/api/jobs/${id}/log`).send({ text: 'Left it to the tester.' })
+    const looked = await call().post('/api/import').send(file)
+    expect(looked.body.changes[0]).toMatchObject({ older: false, stays: { entries: 2 } })
+    expect(looked.body.changes[0].stays.stops[0]).toContain('325')
+    await call().post('/api/import?apply=1').send(file)
+    const after = await job(id)
+    expect(after.stops).toMatchObject([{ key: 'look.discharge' }])
+    expect(after.log.map(({ text }: { text: string }) => text)).toContain('Left it to the tester.')
+    expect((await call().post('/api/import').send(file)).body).toMatchObject({ same: 1, changes: [] })
+    // nor by way of a deletion
+    await call().delete(`/api/jobs/${id}`)
+    await call().post('/api/import?apply=1').send(file)
+    expect((await job(id)).stops).toHaveLength(1)
+  })
+
   it('is refused when a reading in it is no reading', async () => {
     const { id } = await made()
     await read(id, 'alone.amps', 0.3, 'A')

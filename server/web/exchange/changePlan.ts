@@ -1,6 +1,10 @@
 import type { Job } from '../../bench/jobs/job.js'
+import { Unfit } from '../../bench/jobs/jobChange.js'
 import { jobDraft } from '../../bench/jobs/jobDraft.js'
+import { entriesBeside } from '../../bench/jobs/mergedJob.js'
+import { openStops } from '../../bench/jobs/stops.js'
 import type { Change, Draft, Kind, Stamp, Store } from '../../store/store.js'
+import { Unprocessable } from '../errors.js'
 import { judgedAnew } from './judgedAnew.js'
 
 /** A record as a file has it. */
@@ -18,6 +22,8 @@ export interface PlannedChange {
   name: string
   /** true where what is kept here was changed at least as often as what comes in */
   older: boolean
+  /** of a job that is kept here: entries that the file does not have, and what holds it and holds it still */
+  stays?: { entries: number; stops: string[] }
 }
 
 export interface ChangePlan {
@@ -27,43 +33,59 @@ export interface ChangePlan {
   changes: Change[]
 }
 
-const everything = 1_000_000
-
-async function bodiesOf(store: Store, kind: Kind): Promise<Map<string, { body: unknown; text: string }>> {
-  const { rows } = await store.listWhole(kind, { limit: everything })
-  return new Map(rows.map((row) => [row.id, { body: row.body, text: JSON.stringify(row.body) }]))
-}
-
 /**
  * What bringing these records in would change. A record that is not here is added as it was; one that differs is
  * replaced, and if it is no newer than what is kept here it gets the next version, so that nobody's open page takes it
- * for the one it knew.
+ * for the one it knew. Of a job that is replaced, deleted or not, no entry and no stop is lost.
  */
 export async function changePlan(store: Store, incoming: Incoming[], now: number): Promise<ChangePlan> {
   const held = new Map((await store.held(incoming.map(({ stamp }) => stamp.id))).map((entry) => [entry.id, entry]))
-  const kinds = [...new Set(incoming.map(({ kind }) => kind))]
-  const bodies = new Map(await Promise.all(kinds.map(async (kind) => [kind, await bodiesOf(store, kind)] as const)))
   const plan: ChangePlan = { same: 0, planned: [], changes: [] }
-  for (const { kind, stamp, draft } of incoming) {
+  for (const { kind, stamp, draft: sent } of incoming) {
     const here = held.get(stamp.id)
-    if (here && !here.deleted && bodies.get(kind)?.get(stamp.id)?.text === JSON.stringify(draft.body)) {
+    const kept = here?.kind === 'job' ? (here.body as Job) : null
+    const as = here && !here.deleted ? JSON.stringify(here.body) : null
+    if (as === JSON.stringify(sent.body)) {
+      plan.same += 1
+      continue
+    }
+    const draft = kind === 'job' ? jobDraft(jobOf(sent.body as Job, kept, now)) : sent
+    if (as === JSON.stringify(draft.body)) {
       plan.same += 1
       continue
     }
     const older = here !== undefined && here.version >= stamp.version
-    const next = older ? { ...stamp, version: here.version + 1, updatedAt: now } : stamp
     plan.planned.push({
       change: here === undefined ? 'add' : here.deleted ? 'bring back' : 'replace',
       kind,
       id: stamp.id,
       name: draft.name,
       older: older && !here.deleted,
+      ...(kept && staysOf(kept, sent.body as Job, draft.body as Job)),
     })
-    const kept = older ? (bodies.get(kind)?.get(stamp.id)?.body ?? null) : null
-    const judged = kind === 'job' ? jobDraft(judgedAnew(draft.body as Job, kept as Job | null, now)) : draft
-    plan.changes.push({ do: 'put', kind, stamp: next, expects: here?.version ?? null, draft: judged })
+    const next = older ? { ...stamp, version: here.version + 1, updatedAt: now } : stamp
+    plan.changes.push({ do: 'put', kind, stamp: next, expects: here?.version ?? null, draft })
   }
   return plan
+}
+
+/** A job of a file as it is kept; one that cannot be kept refuses the whole file. */
+function jobOf(sent: Job, kept: Job | null, now: number): Job {
+  try {
+    return judgedAnew(sent, kept, now)
+  } catch (error) {
+    if (error instanceof Unfit) throw new Unprocessable(error.fields)
+    throw error
+  }
+}
+
+function staysOf(kept: Job, sent: Job, next: Job): Pick<PlannedChange, 'stays'> {
+  const before = new Set(openStops(kept).map(({ of }) => of))
+  const stops = openStops(next)
+    .filter(({ of }) => before.has(of))
+    .map(({ title }) => title)
+  const entries = entriesBeside(kept, sent)
+  return entries === 0 && stops.length === 0 ? {} : { stays: { entries, stops } }
 }
 
 /** The plan in JSON: numbers first, then each change. */

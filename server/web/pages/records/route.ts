@@ -54,7 +54,7 @@ interface RecordsPage {
     | (Done & {
         token: string
         kind: FileKind
-        changes: { text: string; name: string }[]
+        changes: { text: string; name: string; stays: string[] }[]
         more: number
       })
     | null
@@ -83,6 +83,14 @@ function inWords({ adds, replaces, bringsBack, same }: Omit<Done, 'photos'>, sta
   const words = Object.entries(counts).flatMap(([word, count]) => (count === 0 ? [] : `${count} ${word}`))
   return words.join(', ') || 'no record'
 }
+
+/** What of a job that is kept here is not replaced. */
+const stayWords = ({ entries, stops }: NonNullable<ChangePlan['planned'][number]['stays']>): string[] => [
+  ...(entries === 0
+    ? []
+    : [`${entries} ${entries === 1 ? 'entry' : 'entries'} of here that the file does not have: kept.`]),
+  ...stops.map((title) => `Stopped here, and still: ${title}`),
+]
 
 const empty: Omit<RecordsPage, 'page'> = {
   faults: [],
@@ -201,9 +209,10 @@ export function recordsPageRoutes(context: Context): Router {
       }
       planFor({ kind, bytes })
         .then(async ({ plan, photos }) => {
-          const changes = plan.planned.slice(0, mostNamed).map(({ change, kind: record, name, older }) => ({
+          const changes = plan.planned.slice(0, mostNamed).map(({ change, kind: record, name, older, stays }) => ({
             text: `${change} ${kindNames[record]}${older ? ' (what is kept here was changed since)' : ''}`,
             name,
+            stays: stays ? stayWords(stays) : [],
           }))
           const token = keep({ kind, bytes, until: now() + waitMs, done: null })
           const more = Math.max(0, plan.planned.length - mostNamed)
