@@ -1,3 +1,4 @@
+import { polarityText } from '../facts/plug.js'
 import { commonPractice } from '../tables/source.js'
 import { measuredDemandHeadroom, outputToleranceRegulated, touchAc, touchDc } from '../tables/thresholds.js'
 import { listed, type Phrase, say } from '../words/phrase.js'
@@ -141,7 +142,7 @@ function polarityWanted({ device: { rails, takesMains, jack, facts } }: PairSitu
     ]
   return [
     clear(() => ({
-      title: say`Look for a plug that is ${polarity.replace('-', ' ')}`,
+      title: say`Look for a plug that is ${polarityText(polarity)}`,
       why: say`Reversed, the machine’s chips and capacitors fail within seconds.`,
       working: [],
       action: null,

@@ -1,3 +1,4 @@
+import { polarityText } from '../facts/plug.js'
 import { commonPractice, fromMemory } from '../tables/source.js'
 import { listed, say } from '../words/phrase.js'
 import { underPower } from './action.js'
@@ -64,7 +65,7 @@ export const polarity = pairTopic({
     if (given === wanted)
       return [
         clear(() => ({
-          title: say`Plug and jack are both ${words(given)} (plug ${from})`,
+          title: say`Plug and jack are both ${polarityText(given)} (plug ${from})`,
           why: say`Centre and sleeve carry the same sign.`,
           working: [],
           action: measured
@@ -78,11 +79,11 @@ export const polarity = pairTopic({
       ]
     return [
       stop(() => ({
-        title: say`The plug is ${words(given)} (${from}); the jack wants ${words(wanted)}`,
+        title: say`The plug is ${polarityText(given)} (${from}); the jack wants ${polarityText(wanted)}`,
         why: say`Reversed, the machine’s chips and capacitors fail within seconds.`,
         working: [],
         action: [
-          say`Do not connect the two. Use a supply or a made-up adaptor lead that is ${words(wanted)}.`,
+          say`Do not connect the two. Use a supply or a made-up adaptor lead that is ${polarityText(wanted)}.`,
           underPower(say`Measure it before the machine is connected.`, 'mains'),
         ],
         sources: [...sources, reversed],
@@ -113,10 +114,10 @@ function againstMap(situation: PairSituation): Judgement[] {
   const plugMap = mappedSign(situation.supply.facts.pins ?? [])
   const jackMap = mappedSign(situation.device.facts.pins ?? [])
   const said = [
-    ...(given === null ? [] : [{ sign: given, says: say`the plug is ${words(given)}` }]),
-    ...(wanted === null ? [] : [{ sign: wanted, says: say`the jack wants ${words(wanted)}` }]),
-    ...(plugMap === null ? [] : [{ sign: plugMap, says: say`the supply’s contacts are ${words(plugMap)}` }]),
-    ...(jackMap === null ? [] : [{ sign: jackMap, says: say`the machine’s contacts are ${words(jackMap)}` }]),
+    ...(given === null ? [] : [{ sign: given, says: say`the plug is ${polarityText(given)}` }]),
+    ...(wanted === null ? [] : [{ sign: wanted, says: say`the jack wants ${polarityText(wanted)}` }]),
+    ...(plugMap === null ? [] : [{ sign: plugMap, says: say`the supply’s contacts are ${polarityText(plugMap)}` }]),
+    ...(jackMap === null ? [] : [{ sign: jackMap, says: say`the machine’s contacts are ${polarityText(jackMap)}` }]),
   ]
   if (said.every(({ sign }) => sign === said[0]?.sign)) return []
   return [
@@ -165,8 +166,6 @@ const readsNegative = ({ supply }: PairSituation): boolean => {
   )
 }
 
-const words = (value: Polarity): string => (value === 'centre-positive' ? 'centre positive' : 'centre negative')
-
 export const howToMeasure =
   'Measure it with nothing connected: black lead on the sleeve, red lead on the centre, DC range. A plain reading means centre positive, a minus sign means centre negative.'
 
@@ -179,7 +178,7 @@ const minusSign = (): Text => ({
 })
 
 const disagreement = (measured: Polarity, printed: Polarity): Text => ({
-  title: say`The plug measures ${words(measured)}, but ${words(printed)} is printed`,
+  title: say`The plug measures ${polarityText(measured)}, but ${polarityText(printed)} is printed`,
   why: say`Either the plug was changed, or the meter leads were swapped: whichever it is, the next person who trusts the print destroys a machine.`,
   working: [],
   action: [
@@ -196,8 +195,8 @@ const missing = (given: Polarity | null, wanted: Polarity | null): Text => ({
   title:
     given || wanted
       ? given
-        ? say`The plug is ${words(given)}; which polarity the jack wants is not known`
-        : say`The jack wants ${words(wanted ?? 'centre-positive')}; the polarity of the plug is not known`
+        ? say`The plug is ${polarityText(given)}; which polarity the jack wants is not known`
+        : say`The jack wants ${polarityText(wanted ?? 'centre-positive')}; the polarity of the plug is not known`
       : say`Neither the polarity of the plug nor that of the jack is known`,
   why: say`Reversed, the machine’s chips and capacitors fail within seconds.`,
   working: [],

@@ -1,3 +1,4 @@
+import { polarityText } from '../facts/plug.js'
 import { atMost } from '../physics/tolerance.js'
 import { commonPractice } from '../tables/source.js'
 import { outputToleranceRegulated, outputToleranceWidest, unregulatedNotKnown } from '../tables/thresholds.js'
@@ -199,7 +200,7 @@ function polarityAlone(situation: PairSituation): Judgement[] {
     ]
   return [
     clear(() => ({
-      title: say`The supply’s plug is ${given.replace('-', ' ')} (${situation.supply.measured.polarity ? say`measured` : say`as printed`})`,
+      title: say`The supply’s plug is ${polarityText(given)} (${situation.supply.measured.polarity ? say`measured` : say`as printed`})`,
       why: say`It feeds a machine whose jack says the same.`,
       working: [],
       action: situation.supply.measured.polarity

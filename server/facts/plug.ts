@@ -10,6 +10,10 @@ export const polarities = [
   { value: 'centre-negative', label: 'Centre negative', says: 'centre negative', drawing: 'centre-negative' },
 ] as const
 
+/** A polarity within a sentence: "centre positive". */
+export const polarityText = (polarity: (typeof polarities)[number]['value']): string =>
+  polarities[polarity === 'centre-positive' ? 0 : 1].says
+
 /** The low-voltage plug on the lead to the machine. */
 export const plug = group({
   outerMm: number({

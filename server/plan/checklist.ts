@@ -2,7 +2,9 @@ import type { Arrangement } from '../chain/case/arrangement.js'
 import { isFor, settingsOf } from '../chain/case/plateWindow.js'
 import type { PreparedDevice, PreparedSite, PreparedSupply } from '../chain/case/situation.js'
 import type { CheckResponse, Finding, Verdict } from '../chain/finding.js'
+import { topicTag } from '../chain/topicTag.js'
 import { mainsText } from '../chain/words.js'
+import { polarityText } from '../facts/plug.js'
 import { plugOuterMost } from '../tables/thresholds.js'
 import { type Phrase, say, type Words } from '../words/phrase.js'
 import { millimetres, quantity, volts } from '../words/quantity.js'
@@ -76,9 +78,6 @@ const noLimit: Caution = {
   electric: true,
 }
 
-/** The topic in words, for a line. */
-const words = ({ topic }: Finding): string => topic.replaceAll('-', ' ')
-
 /** What to do first about it: nothing that needs the mains, as nothing is plugged in before these lines. */
 const firstAction = ({ actions }: Finding): Pick<Step, 'expect' | 'who'> => {
   const first = actions.find(({ power }) => power !== 'mains')
@@ -89,12 +88,12 @@ const firstAction = ({ actions }: Finding): Pick<Step, 'expect' | 'who'> => {
 function openPoints({ findings }: CheckResponse): ChecklistLine[] {
   return findings.flatMap((finding, index) => {
     if (finding.outcome === 'stop')
-      return line(`before.stop-${index}`, say`Must change first (${words(finding)}): ${finding.title}`, {
+      return line(`before.stop-${index}`, say`Must change first (${topicTag(finding.topic)}): ${finding.title}`, {
         ...firstAction(finding),
         stopIf: say`it has not changed: nothing is plugged in`,
       })
     if (finding.outcome === 'unknown')
-      return line(`before.unknown-${index}`, say`Find out (${words(finding)}): ${finding.title}`, {
+      return line(`before.unknown-${index}`, say`Find out (${topicTag(finding.topic)}): ${finding.title}`, {
         writes: true,
         ...firstAction(finding),
         stopIf: say`it stays unknown`,
@@ -107,7 +106,11 @@ const cautionsToKeep = ({ findings }: CheckResponse): ChecklistLine[] =>
   findings
     .filter(({ outcome }) => outcome === 'caution')
     .map((finding, index) =>
-      line(`before.caution-${index}`, say`Take care (${words(finding)}): ${finding.title}`, firstAction(finding)),
+      line(
+        `before.caution-${index}`,
+        say`Take care (${topicTag(finding.topic)}): ${finding.title}`,
+        firstAction(finding),
+      ),
     )
 
 /** Asked for only where something may go on the mains. */
@@ -159,8 +162,6 @@ function fuseLine({ supply }: ChecklistFacts): ChecklistLine[] {
   ]
 }
 
-const polarityWords = { 'centre-positive': 'centre positive', 'centre-negative': 'centre negative' } as const
-
 function polarityLine(key: string, { supply, device }: ChecklistFacts): ChecklistLine[] {
   if (!device.rails.some(({ kind }) => kind !== 'ac')) return []
   const wanted = device.jack.polarity
@@ -168,7 +169,7 @@ function polarityLine(key: string, { supply, device }: ChecklistFacts): Checklis
   const same = wanted && given && wanted === given
   return [
     line(key, say`Polarity: compare the drawing on the supply with the drawing beside the machine’s jack.`, {
-      expect: same ? say`${polarityWords[wanted]} on both` : say`not settled yet: measure before the two meet`,
+      expect: same ? say`${polarityText(wanted)} on both` : say`not settled yet: measure before the two meet`,
       stopIf: say`they differ, or one of them is not known`,
     }),
   ]
@@ -352,7 +353,7 @@ const beforeSwitchOff = (steps: ChecklistLine[], watched: ChecklistLine[]): Chec
 
 /** Topics that are still to be found out: nothing meets the full mains before. */
 const openTopics = ({ assessment }: ChecklistFacts): string[] => [
-  ...new Set(assessment.findings.filter(({ outcome }) => outcome === 'unknown').map(words)),
+  ...new Set(assessment.findings.filter(({ outcome }) => outcome === 'unknown').map(({ topic }) => topicTag(topic))),
 ]
 
 /** Why the list ends behind the lamp, where it does so for something that is still open. */

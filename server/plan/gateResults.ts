@@ -101,10 +101,11 @@ export const behindGates = (
     return { ...stage, waits: waits.length === 0 ? null : joined(waits) }
   })
 
+/** Why a step waits for its gates. */
+export const noResultYet = 'no result yet, or nobody who tested.'
+
 const waitsFor = (open: readonly string[]): Phrase =>
-  open.length === 1
-    ? say`Waits for gate ${listed(open)}: it has no result yet, or nobody who tested.`
-    : say`Waits for gates ${listed(open)}: they have no result yet, or nobody who tested.`
+  say`Waits for gate${open.length === 1 ? '' : 's'} ${listed(open)}: ${noResultYet}`
 
 const waitsForStage = ({ title }: FirstPowerStage): Phrase =>
   say`Waits for “${title}”: not every line under power has its result.`

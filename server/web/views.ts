@@ -1,5 +1,6 @@
 import { join } from 'node:path'
 import express, { type Express, type RequestHandler } from 'express'
+import { topicTag } from '../chain/topicTag.js'
 import { root } from '../root.js'
 import { language } from './language.js'
 import { day } from './parts/dates.js'
@@ -14,6 +15,7 @@ export function setUpViews(app: Express, now: () => number = Date.now): void {
   app.locals.compileDebug = false
   app.locals.language = language
   app.locals.outcomeWords = outcomeWords
+  app.locals.topicTag = topicTag
   app.locals.today = () => day(now()).text
 }
 

@@ -1,6 +1,7 @@
 import type { Outcome } from '../../chain/finding.js'
 import { mainsTopics } from '../../chain/index.js'
 import { isGiven } from '../../facts/given.js'
+import { noResultYet } from '../../plan/gateResults.js'
 import { namesTester } from '../../plan/namesTester.js'
 import { Missing, Stale } from '../../store/errors.js'
 import { tell } from '../../words/tell.js'
@@ -146,10 +147,7 @@ function refuseWaiting(job: Job, key: string, path: string, despite = false): vo
     )
   const open = despite ? [] : openGates(job, key)
   if (open.length > 0)
-    throw new Unfit(
-      path,
-      `This step needs power and waits for its gates: ${open.join(', ')}. They have no result yet, or nobody who tested.`,
-    )
+    throw new Unfit(path, `This step needs power and waits for its gates: ${open.join(', ')}: ${noResultYet}`)
 }
 
 /** A step without a number, done: as it should be or not. Throws {@link Unfit} where it should be a reading, or has to wait. */

@@ -1,3 +1,4 @@
+import { polarityText } from '../../facts/plug.js'
 import type { LabelReading } from '../../plate/labelReading.js'
 import { joined, listed, or, type Part, type Phrase, say, type Words } from '../../words/phrase.js'
 import { amperes, hertz, voltAmperes, volts, watts } from '../../words/quantity.js'
@@ -7,7 +8,7 @@ import { kindText } from '../matching/railText.js'
 import { windowText } from '../words.js'
 import type { Contradiction } from './contradiction.js'
 import { mayBePositions, type PlateSays } from './plateSays.js'
-import type { Polarity, VoltageWindow } from './request.js'
+import type { VoltageWindow } from './request.js'
 import type { DeviceRail, PreparedDevice, PreparedInput, PreparedSupply, Rail } from './situation.js'
 
 const lookAgain = say`Look at the plate again: put its text right, or the entry.`
@@ -86,7 +87,6 @@ export function deviceContradictions(
 }
 
 const regulationText = (regulated: boolean): string => (regulated ? 'regulated' : 'unregulated')
-const polarityText = (polarity: Polarity): string => polarity.replace('-', ' ')
 
 function inputContradictions(input: PreparedInput, printed: LabelReading['input']): Contradiction<PreparedInput>[] {
   if (!printed) return []

@@ -1,4 +1,5 @@
 import { isDangerous } from '../../chain/isolation.js'
+import { polarityText } from '../../facts/plug.js'
 import { benchRules, resistanceReadings } from '../../tables/benchSupply.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
 import { amperes, duration, ohms, percent, volts } from '../../words/quantity.js'
@@ -201,10 +202,10 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
   ]
 }
 
-const polarityText = (polarity: 'centre-positive' | 'centre-negative' | null): Phrase =>
-  polarity === null ? say`as the drawing beside the machine’s jack says; it is not entered` : polarityWords[polarity]
-
-const polarityWords = { 'centre-positive': say`centre positive`, 'centre-negative': say`centre negative` } as const
+const wantedText = (polarity: 'centre-positive' | 'centre-negative' | null): Phrase =>
+  polarity === null
+    ? say`as the drawing beside the machine’s jack says; it is not entered`
+    : say`${polarityText(polarity)}`
 
 /** With one rail and a jack whose drawing is entered, the sign of the reading decides. */
 function polarityStep(polarity: 'centre-positive' | 'centre-negative' | null, { rails }: BenchSupplyAnswer): Step {
@@ -212,7 +213,7 @@ function polarityStep(polarity: 'centre-positive' | 'centre-negative' | null, { 
   const shared = { link: 'plug', power: 'low-voltage', caution: reversed } as const
   if (polarity === null || !rail || others.length > 0)
     return step('bench-supply.polarity', say`Measure voltage and sign on the plug that will go into the machine.`, {
-      expect: polarityText(polarity),
+      expect: wantedText(polarity),
       stopIf: say`sign, or pin, is not certain`,
       ...shared,
     })
@@ -221,7 +222,7 @@ function polarityStep(polarity: 'centre-positive' | 'centre-negative' | null, { 
     'bench-supply.polarity',
     say`Measure voltage and sign on the plug that will go into the machine: black lead on sleeve, red on centre.`,
     {
-      expect: say`${polarityText(polarity)}: ${plus ? say`above` : say`below`} 0\u00a0V`,
+      expect: say`${wantedText(polarity)}: ${plus ? say`above` : say`below`} 0\u00a0V`,
       unit: 'V',
       low: plus ? 0 : -rail.overVoltageV,
       high: plus ? rail.overVoltageV : 0,

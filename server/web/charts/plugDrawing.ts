@@ -1,4 +1,5 @@
 import type { DcPlug } from '../../chain/case/request.js'
+import { polarityText } from '../../facts/plug.js'
 import { joined, type Phrase, say, type Words } from '../../words/phrase.js'
 import { millimetres } from '../../words/quantity.js'
 
@@ -57,7 +58,7 @@ const metalLength = 9.5 * unitsPerMm
 const signs = (polarity: DcPlug['polarity']): { centre: string; sleeve: string } | null =>
   polarity == null ? null : polarity === 'centre-positive' ? { centre: '+', sleeve: '−' } : { centre: '−', sleeve: '+' }
 
-const words = (polarity: DcPlug['polarity']): string => polarity?.replace('-', ' ') ?? 'polarity not known'
+const words = (polarity: DcPlug['polarity']): string => (polarity ? polarityText(polarity) : 'polarity not known')
 
 /** An upright line of the given length with a bar at both ends. */
 const measure = (x: number, axis: number, length: number): string =>

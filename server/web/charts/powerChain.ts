@@ -7,6 +7,7 @@ import { findingsAt } from '../../chain/line.js'
 import { kindText } from '../../chain/matching/railText.js'
 import { windowText } from '../../chain/words.js'
 import type { Link } from '../../facts/fact.js'
+import { polarityText } from '../../facts/plug.js'
 import type { LabelRail, LabelReading } from '../../plate/labelReading.js'
 import { joined, say, type Words } from '../../words/phrase.js'
 import { amperes, hertz, millimetres, voltAmperes, volts } from '../../words/quantity.js'
@@ -34,7 +35,7 @@ const rail = ({ voltageV, kind, currentA }: Pick<LabelRail, 'voltageV' | 'kind'>
 const size = (plug: CheckRequest['supply']['plug']): Words | null =>
   join([
     plug?.outerMm != null && plug.innerMm != null ? say`${plug.outerMm} × ${millimetres(plug.innerMm)}` : plug?.name,
-    plug?.polarity?.replace('-', ' '),
+    plug?.polarity && polarityText(plug.polarity),
   ])
 
 function contents(request: CheckRequest, supply: LabelReading | null, device: LabelReading | null) {

@@ -5,6 +5,7 @@ import { inUnit, limitsText } from '../../../bench/jobs/readingFinding.js'
 import { latestReadings } from '../../../bench/jobs/standing.js'
 import { openStops } from '../../../bench/jobs/stops.js'
 import { type NumberedLine, numbersOf } from '../../../plan/checklist.js'
+import { noResultYet } from '../../../plan/gateResults.js'
 import type { Kept } from '../../../store/store.js'
 import { behindHeadline, headline } from '../../../words/headline.js'
 import { type Phrase, say, type Words } from '../../../words/phrase.js'
@@ -34,6 +35,8 @@ interface BenchStep {
   gates: { key: string; number: string }[]
   /** gates are open, and it was not asked for all the same */
   waiting: boolean
+  /** what is said of them meanwhile */
+  noPowerBefore: Words
   despite: boolean
   expect: Words | null
   stopIf: Words | null
@@ -91,9 +94,11 @@ export const stepAfter = (job: Job, after: string): string | null =>
     after,
   )
 
+const noPowerBefore = say`${noResultYet} Nothing has power before.`
+
 /** Why a step under power cannot be done yet. */
 export const waitsFor = (gates: readonly string[], numbers: ReadonlyMap<string, string>): Phrase =>
-  say`Waits for ${numbers.get(gates[0] ?? '') ?? ''}${gates.length > 1 ? say` and ${gates.length - 1} more` : ''}: no result yet, or nobody who tested. Nothing has power before.`
+  say`Waits for ${numbers.get(gates[0] ?? '') ?? ''}${gates.length > 1 ? say` and ${gates.length - 1} more` : ''}: ${noPowerBefore}`
 
 /** One step a screen: every line of the paper in its order, the one that is next in sight. */
 export function benchView(
@@ -140,6 +145,7 @@ export function benchView(
         ],
         gates,
         waiting: gates.length > 0 && !(current && asked.despite),
+        noPowerBefore,
         despite: gates.length > 0 && current && asked.despite,
         expect: expect && headline(expect, mostWords),
         stopIf: line.stopIf,

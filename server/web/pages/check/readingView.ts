@@ -1,5 +1,6 @@
 import { confirmationOf, isConfirmed } from '../../../chain/case/confirmation.js'
 import { type Box, boxes } from '../../../facts/boxes.js'
+import { polarityText } from '../../../facts/plug.js'
 import { says } from '../../../facts/says.js'
 import type { LabelInput, LabelRail, LabelReading } from '../../../plate/labelReading.js'
 import { joined, type Phrase, say, type Words } from '../../../words/phrase.js'
@@ -64,8 +65,6 @@ const inputWords = (input: LabelInput): Phrase =>
     input.powerW === null ? '' : watts(input.powerW),
   ])
 
-const polarityWords = (reading: LabelReading): string => reading.polarity?.replace('-', ' ') ?? ''
-
 /** The reading as lines to show; `null` where no words were given. */
 export function readingView(
   reading: LabelReading | null,
@@ -85,7 +84,7 @@ export function readingView(
       label: takes.length > 1 ? `Takes ${index + 1}` : 'Takes',
       value: railWords(rail),
     })),
-    { label: 'Polarity', value: polarityWords(reading) },
+    { label: 'Polarity', value: reading.polarity ? polarityText(reading.polarity) : '' },
     { label: 'Protection', value: protectionClass ? `class ${protectionClass}` : '' },
     { label: 'Fuse', value: fuse ?? '' },
   ].filter(({ value }) => value !== '')

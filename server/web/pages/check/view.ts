@@ -2,6 +2,7 @@ import type { AnsweredCheck } from '../../../chain/answer.js'
 import { knownReading } from '../../../chain/case/knownReading.js'
 import type { CheckRequest } from '../../../chain/case/request.js'
 import type { Outcome } from '../../../chain/finding.js'
+import { topicTag } from '../../../chain/topicTag.js'
 import { labelOf } from '../../../facts/boxes.js'
 import type { LabelReading } from '../../../plate/labelReading.js'
 import { type Phrase, say, type Words } from '../../../words/phrase.js'
@@ -85,7 +86,7 @@ function resultView(
     ...verdictOf(response, faults.length),
     tally: tally(findings),
     findings: findings.filter(({ outcome }) => outcome !== 'clear'),
-    clear: { names: [...new Set(clear.map(({ topic }) => topic.replace(/-/g, ' ')))], findings: clear },
+    clear: { names: [...new Set(clear.map(({ topic }) => topicTag(topic)))], findings: clear },
     chain: powerChain(request, response).map((link) => ({
       ...link,
       address: factsAddress(query, sectionAt(link.key)),

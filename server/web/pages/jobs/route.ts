@@ -23,6 +23,7 @@ import { direction, findingChanges } from '../../../bench/jobs/rejudge.js'
 import { standingStates } from '../../../bench/jobs/standing.js'
 import { openStops } from '../../../bench/jobs/stops.js'
 import { prepareCase } from '../../../chain/case/case.js'
+import { topicTag } from '../../../chain/topicTag.js'
 import { isLoopback } from '../../../config.js'
 import { figures } from '../../../facts/address.js'
 import { checkSchema } from '../../../facts/check.js'
@@ -494,7 +495,7 @@ export function jobsPageRoutes(context: Context): Router {
     const words = { worse: 'judged worse now', better: 'judged better now', other: 'changed' } as const
     const changes = findingChanges(body.assessment.findings, again.findings).map((entry) => ({
       ...entry,
-      topic: entry.topic.replaceAll('-', ' '),
+      topic: topicTag(entry.topic),
       word: words[direction(entry)],
     }))
     const model = {

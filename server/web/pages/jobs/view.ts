@@ -7,6 +7,7 @@ import { limitsText, readText } from '../../../bench/jobs/readingFinding.js'
 import { latestReadings, openParts, standing, type Wait } from '../../../bench/jobs/standing.js'
 import { openStops } from '../../../bench/jobs/stops.js'
 import type { Outcome, ToldFinding } from '../../../chain/finding.js'
+import { topicTag } from '../../../chain/topicTag.js'
 import { figures } from '../../../facts/address.js'
 import { labelOf } from '../../../facts/boxes.js'
 import { numbersOf } from '../../../plan/checklist.js'
@@ -290,7 +291,7 @@ function changeLine(changes: readonly FactChange[], change: FactChange): ChangeL
     })),
     verdict: before === after ? null : { before: verdictWords[before].title, after: verdictWords[after].title },
     turned: change.turned.map((one) => ({
-      topic: one.topic.replaceAll('-', ' '),
+      topic: topicTag(one.topic),
       before: one.before?.title ?? null,
       after: one.after?.title ?? null,
       outcome: one.after?.outcome ?? null,

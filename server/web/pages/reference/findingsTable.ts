@@ -2,6 +2,7 @@ import { assess } from '../../../chain/assess.js'
 import { exampleCheck } from '../../../chain/example.js'
 import { type Finding, type Outcome, outcomes, type TopicName } from '../../../chain/finding.js'
 import { topics } from '../../../chain/index.js'
+import { topicTag } from '../../../chain/topicTag.js'
 import { commonPractice } from '../../../tables/source.js'
 import { say, type Words } from '../../../words/phrase.js'
 import { outcomeWords } from '../../parts/verdictWords.js'
@@ -53,7 +54,7 @@ export const findingsTable: Table = {
     catalogue().map(({ id, topic, outcome, rule, example }) => ({
       id,
       cells: [
-        `${topic.replace(/-/g, ' ')}: ${outcomeWords[outcome]}`,
+        `${topicTag(topic)}: ${outcomeWords[outcome]}`,
         rule,
         example && [{ text: example.finding.title, href: example.address }],
       ],

@@ -1,4 +1,5 @@
 import type { TopicName } from '../../../chain/finding.js'
+import { topicTag } from '../../../chain/topicTag.js'
 import { plateLimits } from '../../../tables/plateLimits.js'
 import type { Source } from '../../../tables/source.js'
 import * as thresholds from '../../../tables/thresholds.js'
@@ -113,7 +114,7 @@ export const limitsTable: Table = {
       const [topic, words] = topicLimits[name] ?? ['several topics', named(name)[1]]
       return {
         id: slug(topic, words),
-        cells: [words, topic.replace(/-/g, ' '), shown(limit.value, limit.unit)],
+        cells: [words, topic === 'several topics' ? topic : topicTag(topic), shown(limit.value, limit.unit)],
         sources: [limit.source],
       }
     }),

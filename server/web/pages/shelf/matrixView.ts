@@ -1,4 +1,5 @@
 import type { Outcome } from '../../../chain/finding.js'
+import { topicTag } from '../../../chain/topicTag.js'
 import { head, type PageHead } from '../../page.js'
 import { addressWith } from '../../parts/pager.js'
 import type { ShelfMatrix } from '../../parts/shelfMatrix.js'
@@ -59,7 +60,7 @@ export function matrixView({ supplies, devices, cells, total }: ShelfMatrix, ask
       cells: (cells[index] ?? []).map(({ outcome, topic }) => ({
         outcome,
         word: outcomeWords[outcome],
-        topic: outcome === 'clear' ? '' : topic.replaceAll('-', ' '),
+        topic: outcome === 'clear' ? '' : topicTag(topic),
       })),
     })),
     shown: `Supplies ${Math.min(top + 1, bottom)} to ${bottom} of ${total.supplies}, machines ${Math.min(left + 1, right)} to ${right} of ${total.devices}`,

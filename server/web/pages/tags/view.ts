@@ -5,6 +5,7 @@ import type { CheckRequest } from '../../../chain/case/request.js'
 import { chooseConverter } from '../../../chain/chooseConverter.js'
 import type { Outcome } from '../../../chain/finding.js'
 import type { Link } from '../../../facts/fact.js'
+import { polarities } from '../../../facts/plug.js'
 import type { Kept } from '../../../store/store.js'
 import { say, type Words } from '../../../words/phrase.js'
 import { voltAmperes, volts } from '../../../words/quantity.js'
@@ -44,8 +45,6 @@ export interface TagsPage {
   origin: string
 }
 
-const polarities = ['centre-positive', 'centre-negative']
-
 /** The converter that a supply may meet this mains through; null where it needs none, or which is not known. */
 function onlyThrough(check: CheckRequest): Words | null {
   const { site, supply } = prepareCase(check)
@@ -72,7 +71,7 @@ function tagOf(kind: ShelfKind, { name, body }: Kept<ShelfSupply | ShelfDevice>,
   const reading = kind === 'supply' ? answered.readings.supply : answered.readings.device
   const own =
     'supply' in body ? (body.supply.measured?.polarity ?? body.supply.plug?.polarity) : body.device.jack?.polarity
-  const says = own ?? reading?.polarity ?? null
+  const drawn = polarities.find(({ value }) => value === (own ?? reading?.polarity))
   // the verdict of a machine alone says nothing of the mains
   const judged = country !== null && (kind === 'supply' || check.arrangement === 'built-in')
   return {
@@ -80,10 +79,7 @@ function tagOf(kind: ShelfKind, { name, body }: Kept<ShelfSupply | ShelfDevice>,
     name,
     rails: at(kind === 'supply' ? 'supply' : 'machine'),
     plug: at(kind === 'supply' ? 'plug' : 'jack'),
-    polarity:
-      says !== null && polarities.includes(says)
-        ? { address: `/drawings/${says}.svg`, says: says.replace('-', ' ') }
-        : null,
+    polarity: drawn ? { address: `/drawings/${drawn.drawing}.svg`, says: drawn.says } : null,
     verdict: judged
       ? {
           outcome: verdictWords[answered.verdict].outcome,
