@@ -10,6 +10,7 @@ import type { Source } from '../tables/source.js'
 import { capital, listed, type Phrase, say, type Words, within } from '../words/phrase.js'
 import { prose } from '../words/prose.js'
 import { unique } from '../words/unique.js'
+import { readingText } from '../words/unit.js'
 import { type Around, aroundOf, type LampCurrent } from './around.js'
 import { figureFor, partRating } from './figures.js'
 import { behind, handsFor, placeOf, powerAt } from './hands.js'
@@ -17,7 +18,7 @@ import { type Allowance, holdOf, leastOf } from './holds.js'
 import { examinationOf, inOrder, type Proposal } from './order.js'
 import { type Proof, proofOf, proofStates } from './proof.js'
 import { type Read, readingSeen } from './readings.js'
-import { type ExamineRequest, mendedKey, type ReadingSeen } from './request.js'
+import { type ExamineRequest, type Found, mendedKey, type ReadingSeen } from './request.js'
 import { type Suspect, seenOf, suspectsOf } from './suspects.js'
 
 /** A cause as it is told. */
@@ -115,7 +116,7 @@ export function examine(
     never: neverDone
       .filter((row) => row.seen.length === 0 || row.seen.some((key) => seen.includes(key)))
       .map(({ never }) => prose(never)),
-    causes: [...confirmed, ...open].map((suspect) => told(suspect, around, confirmed, toMend)),
+    causes: [...confirmed, ...open].map((suspect) => told(suspect, around, toMend, results.get(suspect.cause.key))),
     next: nextOf({
       around,
       held: seen.length > 0 || waitsFor.length > 0,
@@ -258,17 +259,18 @@ const linkOf = ({ of }: Around): Next['link'] =>
 function told(
   { cause, likelihood, because, sources }: Suspect,
   around: Around,
-  confirmed: readonly Suspect[],
   toMend: readonly Suspect[],
+  found: Found | undefined,
 ): CauseTold {
   const examination = examinationOf(cause)
   const figure = figureFor(examination.figure, around)
-  const isConfirmed = confirmed.some((other) => other.cause === cause)
+  const isConfirmed = found?.result === 'confirmed'
+  const read = found?.value == null || !found.unit ? [] : [say`examined: ${readingText(found.value, found.unit)}`]
   return {
     key: cause.key,
     cause: capital(prose(cause.cause)),
     likelihood,
-    because,
+    because: [...read, ...because],
     confirmBy: {
       do: doing(examination, around),
       power: powerAt(examination),

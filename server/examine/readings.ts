@@ -4,6 +4,7 @@ import { examineLimits as limit } from '../tables/examineLimits.js'
 import { residualTrip } from '../tables/residualCurrent.js'
 import { type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, farads, hertz, ohms, percent, volts } from '../words/quantity.js'
+import { inUnit } from '../words/unit.js'
 import { type Around, bandOf } from './around.js'
 import type { ReadingSeen } from './request.js'
 
@@ -59,28 +60,10 @@ const keys: readonly (readonly [key: RegExp, unit: string, of: Of, how?: How])[]
   [/^bench-supply\.step-\d+-rail-(\d+)$/, 'A', 'machine-current', 'part'],
 ]
 
-/** Units as they are sent, in SI. */
-const units: Readonly<Record<string, readonly [unit: string, factor: number]>> = {
-  V: ['V', 1],
-  mV: ['V', 1e-3],
-  A: ['A', 1],
-  mA: ['A', 1e-3],
-  Ω: ['Ω', 1],
-  ohm: ['Ω', 1],
-  kΩ: ['Ω', 1e3],
-  MΩ: ['Ω', 1e6],
-  mΩ: ['Ω', 1e-3],
-  Hz: ['Hz', 1],
-  kHz: ['Hz', 1e3],
-}
-
-/** Units that a reading may have. */
-export const readingUnits = Object.keys(units)
-
 interface Measured {
   of: Of
-  /** in SI */
-  value: number
+  /** in SI; null: over the range of the meter */
+  value: number | null
   /** which output, from 0 */
   index: number
   how: How
@@ -88,14 +71,17 @@ interface Measured {
 
 /** What was measured, told by key and unit; null where it is none that anything is known of. */
 export function measuredOf({ key, value, unit, state }: ReadingSeen): Measured | null {
-  const [inSi, factor] = units[unit] ?? []
-  if (inSi === undefined || factor === undefined) return null
-  const row = keys.find(([pattern, of]) => of === inSi && pattern.test(key))
+  const row = keys.find(([pattern, si]) => inUnit(1, unit, si) !== null && pattern.test(key))
   if (!row) return null
-  const [pattern, , of, how = null] = row
+  const [pattern, si, of, how = null] = row
   const number = pattern.exec(key)?.[1]
-  // a step of the plan says itself how it is read
-  return { of, value: value * factor, index: number === undefined ? 0 : Number(number) - 1, how: how ?? state ?? null }
+  return {
+    of,
+    value: value === null ? null : inUnit(value, unit, si),
+    index: number === undefined ? 0 : Number(number) - 1,
+    // a step of the plan says itself how it is read
+    how: how ?? state ?? null,
+  }
 }
 
 const none = (because: Phrase): Read => ({ seen: null, because, excludes: [], speaksFor: [], holds: false })
@@ -105,7 +91,10 @@ const sign = (seen: string, because: Phrase, more: Partial<Read> = {}): Read => 
 export function readingSeen(reading: ReadingSeen, around: Around): Read | null {
   const measured = measuredOf(reading)
   if (!measured) return null
-  const { of, value, index, how } = measured
+  const { of, index, how } = measured
+  if (measured.value === null && of !== 'output-ohm' && of !== 'input-ohm') return overRange(reading)
+  // more ohms than the meter can show are more than any
+  const value = measured.value ?? Number.POSITIVE_INFINITY
   const { mains } = around
   const rail = around.rails[index]
   switch (of) {
@@ -133,6 +122,12 @@ export function readingSeen(reading: ReadingSeen, around: Around): Read | null {
       return leakageSeen(Math.abs(value))
   }
 }
+
+/** Over its range a meter tells nothing but that: it holds power until it is read again. */
+const overRange = ({ unit }: ReadingSeen): Read => ({
+  ...none(say`OL was read, over the range of the meter in ${unit}: choose a higher range and read again`),
+  holds: true,
+})
 
 /** The current of a lamp tells what is behind it: R = (V − V_lamp) / I. */
 function lampSeen(lampV: number, mainsV: number, { lampCurrentA }: Around): Read {
@@ -213,8 +208,8 @@ function shortSeen(readOhm: number, rail: Rail, of: Phrase): Read {
   const size = Math.abs(rail.voltageV)
   const own = rail.currentA ? size / rail.currentA : null
   const because =
-    own === null || readOhm === 0
-      ? say`${ohms(readOhm)} at ${volts(size)}`
+    own === null || readOhm === 0 || !Number.isFinite(readOhm)
+      ? say`${Number.isFinite(readOhm) ? ohms(readOhm) : 'OL, more ohms than the meter shows,'} at ${volts(size)}`
       : say`${ohms(readOhm)} at ${volts(size)}: ${volts(size)} / ${ohms(readOhm)} = ${amperes(size / readOhm, 3)}, where ${of} is printed with ${amperes(size / own)}`
   if (readOhm < limit.short.value) return { ...none(because), excludes: ['reading-normal'], speaksFor: shorts }
   return own !== null && readOhm >= own / limit.tooMuchCurrent.value

@@ -1,7 +1,8 @@
 /** Something read on a meter, at a step of the plan or by itself. */
 export interface ReadingSeen {
   key: string
-  value: number
+  /** null: over the range of the meter, "OL" */
+  value: number | null
   unit: string
   /** with nothing connected, with a load, with a load for half an hour */
   state?: 'open' | 'loaded' | 'warm' | null

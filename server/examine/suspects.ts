@@ -32,6 +32,15 @@ export function seenOf(key: string): Seen {
   return row
 }
 
+export const isCause = (key: string): boolean => causeByKey.has(key)
+
+/** The row of a cause. @throws RangeError for a key that the table does not have */
+export function causeOf(key: string): Cause {
+  const row = causeByKey.get(key)
+  if (!row) throw new RangeError(`no cause is called ${key}`)
+  return row
+}
+
 const likelier = (one: Likelihood, other: Likelihood): Likelihood =>
   likelihoods.indexOf(one) <= likelihoods.indexOf(other) ? one : other
 
@@ -47,9 +56,9 @@ export function suspectsOf(seen: readonly string[], reads: readonly Read[], arou
     .filter((key) => !ruledOut.has(key))
     .flatMap((key): Suspect[] => {
       const own = rows.filter(({ cause }) => cause === key)
-      const cause = causeByKey.get(key)
+      const cause = causeOf(key)
       const said = byCase(key, around)
-      if (!cause || said === 'against') return []
+      if (said === 'against') return []
       const spoken = reads.filter(({ speaksFor }) => speaksFor.includes(key))
       const favoured = said !== null || spoken.length > 0
       return [

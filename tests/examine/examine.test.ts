@@ -421,6 +421,14 @@ describe('a reading', () => {
     expect(keys(reading('before.earth', 0.1, 'Ω'))).toEqual(keys({}))
   })
 
+  it('of more ohms than the meter shows is no short; ohms may be written out', () => {
+    const seen = { observations: ['current-too-much'] }
+    const at = (value: number | null, unit: string) =>
+      run(brick, { ...seen, readings: [{ key: 'input-1', value, unit }] }).causes.map(({ key }) => key)
+    expect(at(null, 'Ω')).not.toContain('protection-diode-shorted')
+    expect(at(0.4, 'ohm')[0]).toBe('protection-diode-shorted')
+  })
+
   it('of half the mains on a case is the filter, of all of it a live conductor', () => {
     const earthed = {
       ...built,
@@ -482,6 +490,16 @@ describe('proof', () => {
   it('fails by one that lies outside, whatever the others say', () => {
     const readings = [output(5, 'open'), output(5, 'loaded'), output(5.4, 'warm')]
     expect(run(brick, { readings }).proof).toMatchObject({ warm: 'outside', proved: false })
+  })
+
+  it('is none of a meter over its range, which holds power until it is read again', () => {
+    const over = { key: 'output-1', value: null, unit: 'V', state: 'open' as const }
+    const { proof, waitsFor } = run(brick, { readings: [over] })
+    expect(proof.open).toBe('outside')
+    expect(plain(waitsFor.join())).toContain('OL was read')
+    const again = run(brick, { readings: [over, { ...over, value: 5 }] })
+    expect(again.proof.open).toBe('within')
+    expect(again.waitsFor).toEqual([])
   })
 
   it('is none where no output is known', () => expect(run(built, { readings: [] }).proof.proved).toBe(false))

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import type { ReadingLimits } from '../../server/bench/jobs/job.js'
-import { inUnit, readingFinding } from '../../server/bench/jobs/readingFinding.js'
+import { readingFinding } from '../../server/bench/jobs/readingFinding.js'
 import type { TopicName } from '../../server/chain/finding.js'
 import type { Link } from '../../server/facts/fact.js'
+import { inUnit } from '../../server/words/unit.js'
 
 const limits = (unit: string, low: number | null, high: number | null, stopIf: string | null = null): ReadingLimits =>
   ({ text: 'Measure.', unit, low, high, stopIf }) as ReadingLimits

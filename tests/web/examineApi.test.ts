@@ -65,7 +65,15 @@ describe('POST /api/examine', () => {
     expect(body.next.filter(({ power }: { power: string }) => power !== 'none')).toEqual([])
   })
 
+  it('says of a cause what was read when it was confirmed', async () => {
+    const found = [{ cause: 'bridge-shorted', result: 'confirmed', value: 350, unit: 'mΩ' }]
+    const { body } = await ask({ check, observations: ['lamp-bright'], found })
+    expect(body.causes[0].key).toBe('bridge-shorted')
+    expect(body.causes[0].because[0]).toMatch(/^examined: 350\smΩ$/)
+  })
+
   it.each([
+    [{ observations: [], found: [{ cause: 'bridge-shorted', result: 'confirmed', value: 0.3 }] }, 'go together'],
     [{ observations: ['lamp-purple'] }, 'observations'],
     [{ observations: [], found: [{ cause: 'gremlin', result: 'confirmed' }] }, 'found'],
     [{ observations: [], readings: [{ key: 'mood', value: 1, unit: 'V' }] }, 'readings'],

@@ -48,6 +48,61 @@ describe('the page of what to examine', () => {
     expect(bad.text).toContain('id="value-error"')
   })
 
+  it.each([
+    ['4k7', 'read=input:4700:Ω'],
+    ['0.35 kΩ', 'read=input:350:Ω'],
+    ['OL', 'read=input:OL:Ω'],
+  ])('reads the meter as every page does: %s', async (typed, address) => {
+    const { status, headers } = await request(testApp().app).get(
+      `/examine?${check}&seen=current-none&what=${encodeURIComponent('input:Ω')}&value=${encodeURIComponent(typed)}`,
+    )
+    expect(status).toBe(303)
+    expect(decodeURIComponent(headers.location ?? '')).toContain(address)
+    expect((await request(testApp().app).get(headers.location ?? '')).status).toBe(200)
+  })
+
+  it('asks of which unit a bare number of ohms is', async () => {
+    const { status, text } = await request(testApp().app).get(
+      `/examine?${check}&seen=current-none&what=${encodeURIComponent('input:Ω')}&value=5`,
+    )
+    expect(status).toBe(422)
+    expect(text).toContain('of which unit')
+  })
+
+  it('goes on in a job with all that was seen, read and found', async () => {
+    const { app } = testApp()
+    const { text } = await request(app).get(
+      `/examine?${check}&seen=bang-smoke&no=bridge-shorted&yes=x-cracked&read=lamp:215:V`,
+    )
+    const form = /<form class="no-paper" method="post" action="\/jobs">(.*?)<\/form>/.exec(text)?.[1] ?? ''
+    const sent = [...form.matchAll(/name="([^"]*)" value="([^"]*)"/g)].map(([, name = '', value = '']) => [
+      name,
+      value.replaceAll('&amp;', '&'),
+    ])
+    const kept = await request(app).post('/jobs').type('form').send(Object.fromEntries(sent))
+    expect(kept.status).toBe(303)
+    expect(kept.headers.location).toMatch(/^\/jobs\/[\w-]+\/examine$/)
+    const { body } = await request(app).get(`/api${kept.headers.location?.replace('/examine', '')}`)
+    expect(body.examined).toMatchObject({
+      seen: ['bang-smoke'],
+      readings: [{ key: 'lamp', value: 215, unit: 'V' }],
+      found: [
+        { cause: 'bridge-shorted', result: 'excluded' },
+        { cause: 'x-cracked', result: 'confirmed' },
+      ],
+    })
+    expect(body.parts).toHaveLength(1)
+    expect(body.log.map(({ text }: { text: string }) => plain(text))).toEqual([
+      expect.stringMatching(/^Seen: /),
+      'Examined: Across the lamp: 215 V.',
+      expect.stringMatching(/^Examined, excluded: /),
+      expect.stringMatching(/^Examined, confirmed: /),
+    ])
+    // the same form sent again is the same job
+    const again = await request(app).post('/jobs').type('form').send(Object.fromEntries(sent))
+    expect(again.headers.location).toBe(kept.headers.location)
+  })
+
   it('names the part with its rating, once its cause is confirmed', async () => {
     const { text } = await request(testApp().app).get(`/examine?${check}&seen=bang-smoke&yes=x-cracked`)
     expect(plain(text)).toContain('class X2, for 230 V AC or more')

@@ -43,7 +43,9 @@ function diskFull(): unknown {
 
 /** The real app over a store that can be read but takes no change. */
 async function appOnFullDisk() {
-  const { store } = testApp()
+  const { app: kept, store } = testApp()
+  const job = await request(kept).post('/api/jobs').send({ name: 'Terminal', check: matching })
+  await request(kept).post(`/jobs/${job.body.id}/examine`).type('form').send({ seen: 'trips-switched-on' })
   const fault = storageFault(diskFull())
   const failing = async (): Promise<never> => {
     throw fault
@@ -63,7 +65,7 @@ async function appOnFullDisk() {
     now: Date.now,
     lan: () => null,
   })
-  return { app, id: device.id }
+  return { app, id: device.id, job: String(job.body.id) }
 }
 
 describe('a full disk', () => {
@@ -73,6 +75,17 @@ describe('a full disk', () => {
     expect(answer.status).toBe(507)
     expect(answer.body.error.message).toMatch(/disk is full, so nothing was saved/)
     expect((await request(app).post('/api/jobs').send({ name: 'J', check: matching })).status).toBe(507)
+  })
+
+  it('gives back what was typed, ticked and named while examining', async () => {
+    const { app, job } = await appOnFullDisk()
+    const send = (body: object) => request(app).post(`/jobs/${job}/examine`).type('form').send(body)
+    const ticked = await send({ seen: ['', 'lamp-bright'] })
+    expect(ticked.status).toBe(507)
+    expect(ticked.text).toContain('Not saved')
+    expect(ticked.text).toMatch(/id="seen-lamp-bright"[^>]* checked/)
+    expect((await send({ what: 'lamp:V', value: '215 V' })).text).toMatch(/name="value" value="215 V"/)
+    expect((await send({ no: 'y-leaky', by: 'An electrician' })).status).toBe(507)
   })
 
   it('gives the form back with everything that was typed', async () => {

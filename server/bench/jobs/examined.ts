@@ -1,11 +1,11 @@
 import { measuredOf } from '../../examine/readings.js'
 import { type ExamineRequest, type Found, mendedKey, type ReadingSeen } from '../../examine/request.js'
-import type { Examined, Job } from './job.js'
+import type { Job, JobExamined } from './job.js'
 import { addLog, addPart } from './jobChange.js'
 import { inTime } from './when.js'
 
 /** What was examined in a job that began before anything was. */
-const nothing: Examined = { seen: [], found: [], readings: [] }
+const nothing: JobExamined = { seen: [], found: [], readings: [] }
 
 interface Mark {
   id: string
@@ -17,7 +17,7 @@ interface Mark {
 export function examinedOf(job: Job): ExamineRequest {
   const { seen, found, readings } = job.examined ?? nothing
   const atSteps = inTime(job.readings).flatMap(({ key, value, unit, withdrawn }): ReadingSeen[] => {
-    if (withdrawn || value === null) return []
+    if (withdrawn) return []
     const reading = { key, value, unit }
     return measuredOf(reading) ? [reading] : []
   })
@@ -25,7 +25,7 @@ export function examinedOf(job: Job): ExamineRequest {
 }
 
 /** A form that is sent again changes nothing more. */
-const changed = (job: Job, change: Partial<Examined>, words: string, mark: Mark): Job =>
+const changed = (job: Job, change: Partial<JobExamined>, words: string, mark: Mark): Job =>
   job.log.some(({ id }) => id === mark.id)
     ? job
     : addLog({ ...job, examined: { ...nothing, ...job.examined, ...change } }, words, mark)

@@ -145,7 +145,7 @@ export const noObservations: Observations = {
 }
 
 /** What was seen, read and found on the way to a cause. */
-export interface Examined {
+export interface JobExamined {
   /** keys of what was seen */
   seen: string[]
   /** the last result of each cause, and when it was told */
@@ -177,5 +177,5 @@ export interface Job {
   /** stops that nothing in the job tells of any more, as after other words: they hold it like the others */
   held?: Stop[]
   /** absent where nothing was examined */
-  examined?: Examined
+  examined?: JobExamined
 }

@@ -2,9 +2,9 @@ import { isStage, type Step } from '../../plan/firstPowerPlan.js'
 import { type GateResult, gateState, gatesBefore, stagesBefore } from '../../plan/gateResults.js'
 import { namesTester } from '../../plan/namesTester.js'
 import type { Told } from '../../words/tell.js'
+import { inUnit } from '../../words/unit.js'
 import type { Job } from './job.js'
 import { limitsFor, limitsOfJob } from './laterLimits.js'
-import { inUnit } from './readingFinding.js'
 import { lastAt } from './when.js'
 
 /** The line on which it is written who tested: what is for qualified hands has no result before. */

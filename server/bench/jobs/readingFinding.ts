@@ -2,52 +2,16 @@ import type { Finding, ToldFinding } from '../../chain/finding.js'
 import { heldAgainst, type Limits } from '../../plan/limits.js'
 import { commonPractice } from '../../tables/source.js'
 import { type Phrase, say } from '../../words/phrase.js'
-import { plain, quantity, quantityRange } from '../../words/quantity.js'
+import { quantityRange } from '../../words/quantity.js'
 import { tell } from '../../words/tell.js'
+import { inUnit, readingText, spelling, takesPrefix } from '../../words/unit.js'
 import type { ReadingLimits } from './job.js'
 import { topicAt } from './topicAt.js'
-
-const prefixes: Record<string, number> = { '': 1, n: 1e-9, µ: 1e-6, μ: 1e-6, u: 1e-6, m: 1e-3, k: 1e3, M: 1e6, G: 1e9 }
-
-/** Spellings of one unit that differ by keyboard only: the Greek letter and the ohm sign, written out, in ASCII. */
-const spelling = (unit: string): string =>
-  unit
-    .trim()
-    .normalize('NFKC')
-    .replace(/(ohms?|Ohms?)$/, 'Ω')
-    .replace(/^deg ?C$/, '°C')
-
-/**
- * A reading in the unit of its limits: 350 mA against limits in A is 0.35.
- *
- * @returns the value [limits' unit]; null where the units measure different things
- */
-export function inUnit(value: number, given: string, wanted: string): number | null {
-  const from = spelling(given)
-  const to = spelling(wanted)
-  if (from === to) return value
-  for (const [toPrefix, toFactor] of Object.entries(prefixes)) {
-    if (!to.startsWith(toPrefix)) continue
-    const base = to.slice(toPrefix.length)
-    if (!/^(V|A|W|VA|Ω|F|Hz|J|s)$/.test(base)) continue
-    const prefix = from.endsWith(base) ? from.slice(0, from.length - base.length) : null
-    const factor = prefix === null ? undefined : prefixes[prefix]
-    if (factor !== undefined) return (value * factor) / toFactor
-  }
-  return null
-}
 
 const limitsSource = commonPractice(
   'The first-power plan of this job',
   'the limits worked out for this step from the check; the plan shows each with its numbers',
 )
-
-/** Units that take a prefix. */
-const prefixed = /^(V|A|W|Ω|F|Hz|J|s)$/
-
-/** A reading as it is shown: "350 mA", "−3 °C". */
-export const readingText = (value: number, unit: string): Phrase =>
-  prefixed.test(unit) ? quantity(value, unit) : plain(value, unit, 15)
 
 /** Limits as they are shown: "0 mA to 120 mA", "10 Ω or more", "below 34 V"; '' where the plan gives none. */
 export function limitsText({ low, high, unit, strict, notAbove }: Limits & Pick<ReadingLimits, 'unit'>): Phrase {
@@ -60,7 +24,7 @@ export function limitsText({ low, high, unit, strict, notAbove }: Limits & Pick<
 function boundsText(low: number | null, high: number | null, unit: string, strict: boolean): Phrase {
   if (strict && high !== null && (low === null || low === -high)) return say`below ${readingText(high, unit)}`
   if (low !== null && high !== null)
-    return prefixed.test(unit)
+    return takesPrefix(unit)
       ? quantityRange(low, high, unit)
       : say`${readingText(low, unit)} to ${readingText(high, unit)}`
   if (low !== null) return strict ? say`above ${readingText(low, unit)}` : say`${readingText(low, unit)} or more`

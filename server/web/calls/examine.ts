@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { whatWasSeen } from '../../tables/whatWasSeen.js'
-import { examineCheck } from '../examined.js'
+import { examineCheck } from '../examineCheck.js'
 import * as answers from '../schemas/answers.js'
 import { examineSchema } from '../schemas/examine.js'
 import { type Call, call } from './call.js'

@@ -1,9 +1,9 @@
 import type {
   Assessment,
   Cause,
-  Examined,
   FactChange,
   Job,
+  JobExamined,
   LogEntry,
   Part,
   Reading,
@@ -49,7 +49,7 @@ export const partJson = ({ since, ...part }: Part) => ({ ...part, since: isoTime
 
 export const logJson = ({ at, ...entry }: LogEntry) => ({ ...entry, at: isoTime(at) })
 
-const examinedJson = ({ found, ...rest }: Examined) => ({
+const examinedJson = ({ found, ...rest }: JobExamined) => ({
   ...rest,
   found: found.map(({ at, ...one }) => ({ ...one, at: isoTime(at) })),
 })

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { proofStates } from '../../examine/proof.js'
-import { measuredOf, readingUnits } from '../../examine/readings.js'
+import { measuredOf } from '../../examine/readings.js'
 import { mendedKey, type ReadingSeen } from '../../examine/request.js'
 import { checkSchema } from '../../facts/check.js'
 import { causes } from '../../tables/causes.js'
@@ -14,11 +14,14 @@ export const seenKey = z.string().refine((key) => seenKeys.has(key), {
   error: 'must be the key of an observation: GET /api/observations lists them',
 })
 
+/** As in what was read: "mV", "kΩ". */
+const unit = z.string().trim().min(1).max(20)
+
 export const readingSchema = z
   .strictObject({
     key: z.string().trim().min(1).max(100),
-    value: z.number().min(-1e12).max(1e12),
-    unit: z.enum(readingUnits),
+    value: z.number().min(-1e12).max(1e12).nullable().describe('null: over the range of the meter, “OL”'),
+    unit,
     state: z.enum(proofStates).nullish(),
   })
   .refine((sent: ReadingSeen) => measuredOf(sent) !== null, {
@@ -33,7 +36,7 @@ export const foundSchema = z.strictObject({
   }),
   result: z.enum(['confirmed', 'excluded']),
   value: z.number().min(-1e12).max(1e12).nullish(),
-  unit: z.enum(readingUnits).nullish(),
+  unit: unit.nullish(),
   by: z.string().trim().max(100).nullish(),
 })
 
@@ -42,6 +45,14 @@ export const examineSchema = z.strictObject({
   check: checkSchema,
   observations: z.array(seenKey).max(20),
   readings: z.array(readingSchema).max(100).default([]),
-  found: z.array(foundSchema).max(400).default([]),
+  found: z
+    .array(
+      foundSchema.refine(({ value, unit }) => (value == null) === (unit == null), {
+        path: ['unit'],
+        error: 'value and unit go together: what was read, and in which unit',
+      }),
+    )
+    .max(400)
+    .default([]),
   lamps: lampsInSeries.nullish(),
 })

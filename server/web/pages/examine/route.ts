@@ -1,33 +1,28 @@
 import { type Request, type Response, Router } from 'express'
 import { z } from 'zod'
-import {
-  examinedOf,
-  keepFound,
-  keepReading,
-  keepSeen,
-  type Result,
-  takeBackFound,
-} from '../../../bench/jobs/examined.js'
+import { examinedOf, takeBackFound } from '../../../bench/jobs/examined.js'
 import type { Job } from '../../../bench/jobs/job.js'
 import { jobDraft } from '../../../bench/jobs/jobDraft.js'
 import { openStops } from '../../../bench/jobs/stops.js'
 import type { CheckRequest } from '../../../chain/case/request.js'
 import type { Examined, Stop } from '../../../examine/examine.js'
-import { type Found, mendedKey, mendedOf, type ReadingSeen } from '../../../examine/request.js'
+import { type Found, mendedKey, type ReadingSeen } from '../../../examine/request.js'
+import { causeOf, isCause } from '../../../examine/suspects.js'
 import { mayBeTungsten } from '../../../plan/firstPower/lampChoice.js'
-import { causes } from '../../../tables/causes.js'
-import { whatWasSeen } from '../../../tables/whatWasSeen.js'
+import { StorageFault } from '../../../store/errors.js'
 import { say } from '../../../words/phrase.js'
-import { tell } from '../../../words/tell.js'
 import type { Context } from '../../context.js'
-import { examineCheck, type LampsBefore } from '../../examined.js'
+import { examineCheck, type LampsBefore } from '../../examineCheck.js'
 import { entryId, onceField } from '../../once.js'
 import { show } from '../../page.js'
 import { caseName } from '../../parts/caseName.js'
-import { type FormFault, FormReader } from '../../parts/formState.js'
+import { type FormFault, FormReader, type FormState } from '../../parts/formState.js'
+import { metered } from '../../parts/metered.js'
 import { addressOf, checkNames, readCheckForm } from '../check/form.js'
+import { withFound, withReading, withSeen } from './keep.js'
+import { readingChoices } from './readingChoices.js'
 import { type ExamineState, stateOf, stateQuery } from './state.js'
-import { type Deeds, examineView, readingChoices } from './view.js'
+import { type Deeds, examineView } from './view.js'
 
 type Sent = Record<string, unknown>
 
@@ -51,15 +46,9 @@ function readingSent(sent: Sent, request: CheckRequest): { form: FormReader; rea
     if (form.text('value') !== null) form.fault('what', 'Choose what was read.')
     return { form, reading: null }
   }
-  const value = form.number('value', {
-    label: 'What the meter showed',
-    unit: chosen.unit,
-    min: -1e6,
-    max: 1e9,
-    required: true,
-  })
+  const value = metered(form, 'value', chosen.unit, null, true)
   const { key, unit, state } = chosen
-  return { form, reading: value === null ? null : { key, value, unit, ...(state && { state }) } }
+  return { form, reading: form.faults.length > 0 ? null : { key, value, unit, ...(state && { state }) } }
 }
 
 const examinedWith = (
@@ -122,11 +111,11 @@ export function examineRoutes({ store, now }: Context): Router {
       return query.size === 0 ? '/examine' : `/examine?${query}`
     }
     const all = [...check.faults, ...faults, ...form.faults]
-    const now = reading ? { ...state, readings: [...state.readings, reading] } : state
+    const withReading = reading ? { ...state, readings: [...state.readings, reading] } : state
     // what a form sends, and several ticks, are put together into one address
     const sentApart = 'what' in sent || 'value' in sent || Array.isArray(sent.seen)
     if (all.length === 0 && sentApart) {
-      response.redirect(303, address(now))
+      response.redirect(303, address(withReading))
       return
     }
     const query = addressOf(check.state.values)
@@ -161,33 +150,42 @@ export function examineRoutes({ store, now }: Context): Router {
 
   const idOf = (request: Request): string => String(request.params.id)
 
-  const page = async (
-    request: Request,
-    response: Response,
-    typed?: { form: FormReader; faults: FormFault[] },
-  ): Promise<void> => {
+  /** What was sent and is not kept, with the reason. */
+  interface Refused {
+    reading: FormState
+    faults: readonly FormFault[]
+    /** what was ticked, where the ticks were sent */
+    seen: readonly string[] | null
+    by: string
+    notSaved?: string
+    status?: number
+  }
+
+  const page = async (request: Request, response: Response, refused?: Refused): Promise<void> => {
     const { id, body: job } = await store.get<Job>('job', idOf(request))
     const { observations, found, readings } = examinedOf(job)
-    const state = { seen: observations, found, readings }
+    const kept = { seen: observations, found, readings }
     const action = `/jobs/${id}/examine`
     const model = examineView({
       request: job.check,
-      state,
-      examined: examinedWith(job.check, state, lampsOf(job.plan), heldOf(job)),
+      state: { ...kept, seen: refused?.seen ?? kept.seen },
+      examined: examinedWith(job.check, kept, lampsOf(job.plan), heldOf(job)),
       deeds: {
         found: (results) => ({
           send: Object.entries(results).map(([name, value]) => ({ name, value: [value].flat().join(',') })),
         }),
         form: { method: 'post', action, hidden: [] },
       },
-      reading: typed?.form.state ?? new FormReader({}, [], String).state,
-      faults: typed?.faults ?? [],
+      reading: refused?.reading ?? new FormReader({}, [], String).state,
+      by: refused?.by,
+      faults: [...(refused?.faults ?? [])],
+      notSaved: refused?.notSaved ?? null,
       name: job.name,
       back: { href: `/jobs/${id}`, text: 'Back to the job' },
       keep: null,
       inJob: true,
     })
-    show(request, response, { view: 'examine', model })
+    show(request, response, { view: 'examine', model, status: refused?.status })
   }
 
   router.get('/jobs/:id/examine', (request, response) => page(request, response))
@@ -197,65 +195,33 @@ export function examineRoutes({ store, now }: Context): Router {
     const { body: job } = await store.get<Job>('job', idOf(request))
     const { state, faults } = stateOf(sent)
     const { form, reading } = readingSent(sent, job.check)
-    const back = typeof sent.back === 'string' && causeWords.has(sent.back) ? sent.back : null
+    const back = typeof sent.back === 'string' && isCause(sent.back) ? sent.back : null
+    const again = (more: Pick<Refused, 'faults' | 'notSaved' | 'status'>) =>
+      page(request, response, {
+        reading: form.state,
+        seen: 'seen' in sent ? state.seen : null,
+        by: typeof sent.by === 'string' ? sent.by : '',
+        ...more,
+      })
     const all = [...faults, ...form.faults]
-    if (all.length > 0) return page(request, response, { form, faults: all })
+    if (all.length > 0) return again({ faults: all })
     const mark = { id: entryId(onceField(request), idOf(request), 'examine', JSON.stringify(sent)), at: now() }
-    await store.change<Job>('job', idOf(request), null, ({ body, version }) => {
-      const changed =
-        back !== null
-          ? takeBackFound(body, [back], `Examined, taken back: ${causeWords.get(back)}.`, mark)
-          : reading
-            ? keepReading(
-                body,
-                reading,
-                `Examined: ${reading.key} read as ${reading.value} ${reading.unit}${reading.state ? `, ${reading.state}` : ''}.`,
-                mark,
-              )
-            : state.found.length > 0
-              ? keepFound(body, resultOf(state.found, body), { ...mark, version: version + 1 })
-              : 'seen' in sent
-                ? keepSeen(
-                    body,
-                    state.seen,
-                    `Seen: ${state.seen.map((key) => seenWords.get(key)).join('; ') || 'nothing'}.`,
-                    mark,
-                  )
-                : body
-      return changed === body ? null : jobDraft(changed)
-    })
+    const next = (body: Job, version: number): Job => {
+      if (back !== null) return takeBackFound(body, [back], `Examined, taken back: ${causeOf(back).cause}.`, mark)
+      if (reading) return withReading(body, reading, mark)
+      if (state.found.length > 0) return withFound(body, state.found, { ...mark, version })
+      return 'seen' in sent ? withSeen(body, state.seen, mark) : body
+    }
+    try {
+      await store.change<Job>('job', idOf(request), null, ({ body, version }) => {
+        const changed = next(body, version + 1)
+        return changed === body ? null : jobDraft(changed)
+      })
+    } catch (error) {
+      if (error instanceof StorageFault) return again({ faults: [], notSaved: error.message, status: error.status })
+      throw error
+    }
     response.redirect(303, `/jobs/${idOf(request)}/examine`)
   })
   return router
-}
-
-const causeWords = new Map(causes.map(({ key, cause }) => [key, cause]))
-const seenWords = new Map(whatWasSeen.map(({ key, words }) => [key, words]))
-
-/** What the job keeps of a result: a confirmed cause brings its part, with what it must be rated for at the place of the job. */
-function resultOf(found: readonly Found[], job: Job): Result {
-  const asked = examinedOf(job)
-  const { causes: told } = tell(
-    examineCheck({
-      check: job.check,
-      observations: [...asked.observations],
-      readings: [...asked.readings],
-      found: [...asked.found, ...found],
-      lamps: null,
-    }),
-  )
-  const confirmed = told.find(({ key }) => found.some(({ cause, result }) => cause === key && result === 'confirmed'))
-  const words = found.map(({ cause, result }) => {
-    const of = causeWords.get(cause)
-    return of === undefined
-      ? `mended, and what it may have taken looked at: ${causeWords.get(mendedOf(cause) ?? cause)}`
-      : `${result}: ${of}`
-  })
-  return {
-    found,
-    words: `Examined, ${words.join('; ')}.`,
-    part: confirmed?.part
-      ? { name: confirmed.part.name, note: [confirmed.part.rated, confirmed.remedy].filter(Boolean).join('. ') }
-      : null,
-  }
 }

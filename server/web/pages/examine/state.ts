@@ -17,12 +17,12 @@ const list = (sent: unknown): string[] => {
   return [...new Set(all.flatMap((one) => (typeof one === 'string' ? one.split(',') : [])))].filter((one) => one !== '')
 }
 
-/** "output-1:8.5:V:loaded" */
+/** "output-1:8.5:V:loaded", "output-1:OL:Ω" */
 function readingOf(text: string): ReadingSeen | null {
   const [key, value = '', unit, state] = text.split(':')
   const read = readingSchema.safeParse({
     key,
-    value: value === '' ? null : Number(value),
+    value: value === 'OL' ? null : value === '' ? undefined : Number(value),
     unit,
     ...(state && { state }),
   })
@@ -30,7 +30,7 @@ function readingOf(text: string): ReadingSeen | null {
 }
 
 const readingText = ({ key, value, unit, state }: ReadingSeen): string =>
-  [key, String(value), unit, ...(state ? [state] : [])].join(':')
+  [key, value === null ? 'OL' : String(value), unit, ...(state ? [state] : [])].join(':')
 
 /** The most that an address may hold of a list. */
 const mostListed = { seen: 20, found: 200, read: 40 }

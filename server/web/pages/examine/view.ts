@@ -1,15 +1,13 @@
-import { prepareCase } from '../../../chain/case/case.js'
 import type { CheckRequest } from '../../../chain/case/request.js'
-import { aroundOf } from '../../../examine/around.js'
 import type { CauseTold, Examined, NextExamined } from '../../../examine/examine.js'
 import { mendedOf } from '../../../examine/request.js'
-import { causes } from '../../../tables/causes.js'
+import { causeOf } from '../../../examine/suspects.js'
 import { placesSeen, whatWasSeen } from '../../../tables/whatWasSeen.js'
-import { capital, type Phrase, say, type Words } from '../../../words/phrase.js'
+import { capital, say, type Words } from '../../../words/phrase.js'
 import { prose } from '../../../words/prose.js'
-import { volts } from '../../../words/quantity.js'
 import { head, type PageHead } from '../../page.js'
 import type { FormFault, FormState } from '../../parts/formState.js'
+import { readingChoices } from './readingChoices.js'
 import { type ExamineState, stateQuery } from './state.js'
 
 /** What a button does: a link that says it in the address, or what its form sends. */
@@ -84,47 +82,9 @@ export interface ExaminePage {
   /** null beside a job, whose list holds them */
   keep: string | null
   inJob: boolean
+  /** why the job does not hold what was typed; null where it does */
+  notSaved: string | null
   sentence: Words
-}
-
-/** What a reading may be of, with its unit, and how it was read. */
-export interface ReadingChoice {
-  value: string
-  key: string
-  unit: string
-  state: 'open' | 'loaded' | 'warm' | null
-  label: Words
-}
-
-const stateWords = { open: say`open`, loaded: say`loaded`, warm: say`warm` }
-
-/** What can be read of a case: its lamp, its outputs in three states, their ripple, the machine. */
-export function readingChoices(request: CheckRequest): ReadingChoice[] {
-  const { rails } = aroundOf(prepareCase(request), null)
-  const choice = (key: string, unit: string, label: Words, state: ReadingChoice['state'] = null): ReadingChoice => ({
-    value: [key, unit, ...(state ? [state] : [])].join(':'),
-    key,
-    unit,
-    state,
-    label,
-  })
-  return [
-    choice('lamp', 'V', say`Across the lamp (V)`),
-    ...rails.flatMap((rail, index) => {
-      const name = say`Output ${index + 1}, ${volts(rail.voltageV)}`
-      return [
-        ...(['open', 'loaded', 'warm'] as const).map((state) =>
-          choice(`output-${index + 1}`, 'V', say`${name}, ${stateWords[state]} (V)`, state),
-        ),
-        choice(`ripple-${index + 1}`, 'V', say`${name}, ripple (V)`),
-        choice(`output-${index + 1}`, 'Ω', say`${name}, to ground (Ω)`),
-      ]
-    }),
-    choice('ripple-frequency', 'Hz', say`Frequency of the ripple (Hz)`),
-    choice('input', 'Ω', say`At the machine’s input (Ω)`),
-    choice('current', 'A', say`What the machine draws (A)`),
-    choice('case', 'V', say`From the case to earth (V), by a qualified person`),
-  ]
 }
 
 const placeTitles: Readonly<Record<(typeof placesSeen)[number], string>> = {
@@ -140,8 +100,6 @@ const placeTitles: Readonly<Record<(typeof placesSeen)[number], string>> = {
   accident: 'What happened to it',
 }
 
-const causeWords = new Map(causes.map(({ key, cause }) => [key, cause]))
-
 export function examineView({
   request,
   state,
@@ -149,6 +107,8 @@ export function examineView({
   deeds,
   reading,
   faults,
+  by,
+  notSaved = null,
   ...rest
 }: {
   request: CheckRequest
@@ -161,6 +121,9 @@ export function examineView({
   back: ExaminePage['back']
   keep: string | null
   inJob: boolean
+  /** who tested, as typed just now */
+  by?: string | undefined
+  notSaved?: string | null
 }): ExaminePage {
   const next = examined?.next[0]?.do
   return {
@@ -170,6 +133,7 @@ export function examineView({
       rest.inJob ? 'jobs' : null,
       faults,
     ),
+    notSaved,
     form: deeds.form,
     state: rest.inJob ? [] : stateQuery(state).map(([name, value]) => ({ name, value })),
     groups: placesSeen.map((place) => {
@@ -178,9 +142,12 @@ export function examineView({
         .map(({ key, words }) => ({ key, words: prose(words), chosen: state.seen.includes(key) }))
       return { title: placeTitles[place], open: choices.some(({ chosen }) => chosen), choices }
     }),
-    reading: { state: reading, choices: readingChoices(request).map(({ value, label }) => ({ value, label })) },
+    reading: {
+      state: reading,
+      choices: readingChoices(request).map(({ value, label, unit }) => ({ value, label: say`${label} (${unit})` })),
+    },
     result: examined && resultOf(examined, state, deeds),
-    testedBy: state.found.findLast(({ by }) => by)?.by ?? '',
+    testedBy: by ?? state.found.findLast((one) => one.by)?.by ?? '',
     sentence: next ? say`Next: ${next}` : say`Say what was seen.`,
   }
 }
@@ -229,10 +196,11 @@ function nextView(
 }
 
 function foundViews({ found }: ExamineState, deeds: Deeds): FoundView[] {
-  return [...new Map(found.map((one) => [one.cause, one])).values()].flatMap(({ cause, result }) => {
-    const words = causeWords.get(cause)
-    if (words === undefined) return []
-    const told: Phrase = result === 'confirmed' ? say`Confirmed` : say`Excluded`
-    return [{ words: say`${told}: ${prose(words)}`, back: deeds.found({ back: cause }) }]
-  })
+  const last = [...new Map(found.map((one) => [one.cause, one])).values()]
+  return last
+    .filter(({ cause }) => mendedOf(cause) === null)
+    .map(({ cause, result }) => {
+      const told = result === 'confirmed' ? say`Confirmed` : say`Excluded`
+      return { words: say`${told}: ${prose(causeOf(cause).cause)}`, back: deeds.found({ back: cause }) }
+    })
 }

@@ -3,7 +3,7 @@ import { type Request, type Response, Router } from 'express'
 import { z } from 'zod'
 import { atHandIfReadable } from '../../../bench/atHand/atHand.js'
 import { detailsMark } from '../../../bench/jobs/detailsMark.js'
-import { type Job, type Observations, partStates } from '../../../bench/jobs/job.js'
+import { type Job, partStates } from '../../../bench/jobs/job.js'
 import {
   addCause,
   addLog,
@@ -51,9 +51,12 @@ import { verdictWords } from '../../parts/verdictWords.js'
 import { logSchema, newJobSchema, observationsSchema, partSchema } from '../../schemas/jobs.js'
 import { typedBefore } from '../../typedAt.js'
 import { type CheckForm, readCheckAddress, readCheckForm } from '../check/form.js'
+import { withExamined } from '../examine/keep.js'
+import { stateOf } from '../examine/state.js'
 import { readFirstPowerForm } from '../firstPower/form.js'
 import { jobsView } from './listView.js'
-import { type ChangedField, detailLabels, detailsForm, type JobFormName, jobView } from './view.js'
+import { detailLabels, observedOf, worksChoices } from './observed.js'
+import { type ChangedField, detailsForm, type JobFormName, jobView } from './view.js'
 
 type Sent = Record<string, unknown>
 
@@ -87,17 +90,6 @@ const versionOf = (sent: unknown): number => {
       { path: 'version', message: 'The form has no version; open the page again and send it from there.' },
     ])
   return Number(sent)
-}
-
-const observationNames: Record<keyof Observations, string> = {
-  lamps: 'lamps',
-  display: 'display',
-  sounds: 'sounds',
-  smells: 'smells',
-  moved: 'moved',
-  drawnA: 'drawn',
-  works: 'works',
-  note: 'note',
 }
 
 /** The jobs as pages: every change is a form of its own that works without script. */
@@ -229,8 +221,11 @@ export function jobsPageRoutes(context: Context): Router {
     const { lamps } = await atHandIfReadable(store)
     const given = form.given ?? (lamps.length > 0 ? { lampsOnHand: lamps } : undefined)
     const job = newJob({ name, ...judgedAndPlanned(check, null, now(), given) })
-    const kept = await store.add('job', jobDraft(job), entry)
-    response.redirect(303, `/jobs/${kept.id}`)
+    // what was examined before there was a job goes on in it
+    const examined = typeof asked.check === 'string' ? stateOf(asked).state : null
+    const begun = examined ? withExamined(job, examined, { id: entry, at: now() }) : job
+    const kept = await store.add('job', jobDraft(begun), entry)
+    response.redirect(303, begun.examined ? `/jobs/${kept.id}/examine` : `/jobs/${kept.id}`)
   })
 
   router.get('/jobs/:id', (request, response) => page(request, response))
@@ -241,14 +236,17 @@ export function jobsPageRoutes(context: Context): Router {
     const seen = typeof body.seen === 'string' ? body.seen : ''
     const drawnA = metered(read, 'drawn', 'A', null)
     if (read.text('name') === null) read.fault('name', 'Enter the name of the job.')
-    const works = read.choice('works', ['yes', 'partly', 'no'], 'Did it do its work')
+    const works = read.choice(
+      'works',
+      worksChoices.map(({ value }) => value),
+      'Did it do its work',
+    )
     const work = async (): Promise<void> => {
       const { name } = parse(newJobSchema.pick({ name: true }), { name: read.text('name') })
-      const observations = parse(observationsSchema, {
-        ...Object.fromEntries(Object.entries(observationNames).map(([field, box]) => [field, read.text(box)])),
-        drawnA,
-        works,
-      })
+      const observations = parse(
+        observationsSchema,
+        observedOf((box) => read.text(box), { drawnA, works }),
+      )
       await store.change<Job>('job', id(request), null, (kept) => {
         const job = patchJob(kept.body, { name, observations }, { id: newId(), at: written(request) })
         // sent again, or nothing new: as good as done

@@ -8,12 +8,10 @@ import { latestReadings, openParts, standing, type Wait } from '../../../bench/j
 import { openStops } from '../../../bench/jobs/stops.js'
 import type { Outcome, ToldFinding } from '../../../chain/finding.js'
 import { topicTag } from '../../../chain/topicTag.js'
-import { figures } from '../../../facts/address.js'
 import { labelOf } from '../../../facts/boxes.js'
 import { numbersOf } from '../../../plan/checklist.js'
 import type { Kept, Photo } from '../../../store/store.js'
 import type { Phrase, Words } from '../../../words/phrase.js'
-import { amperes } from '../../../words/quantity.js'
 import { jobChecklist } from '../../checklist.js'
 import { valuesOf } from '../../jobFacts.js'
 import { head, type PageHead } from '../../page.js'
@@ -29,6 +27,7 @@ import { readCheckForm } from '../check/form.js'
 import type { NextView } from '../check/nextView.js'
 import { firstPowerQuery, firstPowerValues } from '../firstPower/form.js'
 import { type FactsPage, jobAnswer, waysOf } from './factsView.js'
+import { boxesOf, detailLabels, observedLines, worksChoices } from './observed.js'
 import { partWords, standingWords } from './standingWords.js'
 
 interface StepLine {
@@ -133,7 +132,7 @@ export interface JobPage {
   choices: {
     steps: { value: string; label: string }[]
     parts: { value: string; label: string }[]
-    works: { value: string; label: string }[]
+    works: typeof worksChoices
     captions: { value: string; label: string }[]
   }
   steps: StepLine[]
@@ -154,6 +153,8 @@ export interface JobPage {
   deletedPhoto: string | null
   roomForPhotos: boolean
   /** what was seen at first power, for paper, where the form is left out */
+  /** how the boxes of name and observations are called */
+  detailLabels: Readonly<Record<string, string>>
   observed: { label: string; value: Words }[]
   forms: JobForms
   changed: ChangedField[]
@@ -187,36 +188,11 @@ const readingWord = ({ finding }: Reading): string | null =>
 
 const emptyForm = (values: Record<string, string> = {}): FormState => ({ values, errors: {}, shown: {}, read: {} })
 
-const text = (value: string | null): string => value ?? ''
-
 /** The form of name and observations as they are kept. */
 export const detailsForm = ({ name, observations }: Job): FormState => ({
-  ...emptyForm({
-    name,
-    lamps: text(observations.lamps),
-    display: text(observations.display),
-    sounds: text(observations.sounds),
-    smells: text(observations.smells),
-    moved: text(observations.moved),
-    // with its unit, as a bare number of amperes is asked about
-    drawn: observations.drawnA === null ? '' : `${figures(observations.drawnA)} A`,
-    works: text(observations.works),
-    note: text(observations.note),
-  }),
+  ...emptyForm({ name, ...boxesOf(observations) }),
   filled: true,
 })
-
-export const detailLabels: Record<string, string> = {
-  name: 'Name of the job',
-  lamps: 'Lamps',
-  display: 'Display',
-  sounds: 'Sounds',
-  smells: 'Smells',
-  moved: 'What moved',
-  drawn: 'Current drawn',
-  works: 'Did it do its work',
-  note: 'Anything else seen',
-}
 
 export interface JobShown {
   kept: Kept<Job>
@@ -247,32 +223,6 @@ function addressesOf(job: Job): { address: string; firstPower: string } {
     if (error instanceof RangeError) return { address: '/', firstPower: '/first-power' }
     throw error
   }
-}
-
-const worksChoices = [
-  { value: 'yes', label: 'Yes' },
-  { value: 'partly', label: 'In part' },
-  { value: 'no', label: 'No' },
-]
-
-function observed({ observations: seen }: Job): JobPage['observed'] {
-  const typed = {
-    Lamps: seen.lamps,
-    Display: seen.display,
-    Sounds: seen.sounds,
-    Smells: seen.smells,
-    'What moved': seen.moved,
-  }
-  const lines = [
-    ...Object.entries(typed).map(([label, value]) => ({ label, value })),
-    { label: 'Current drawn', value: seen.drawnA === null ? null : amperes(seen.drawnA) },
-    { label: 'Anything else seen', value: seen.note },
-    {
-      label: 'Did it do its work?',
-      value: worksChoices.find(({ value }) => value === seen.works)?.label ?? 'Not seen yet',
-    },
-  ]
-  return lines.flatMap(({ value, ...line }) => (value === null ? [] : [{ ...line, value }]))
 }
 
 /** A value as its address carries it, as a person reads it. */
@@ -364,7 +314,8 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
       // what was observed besides is changed where it was written
       reading: key !== null,
     })),
-    observed: observed(job),
+    detailLabels,
+    observed: observedLines(job.observations),
     verdict: verdictWords[job.assessment.verdict],
     ...jobAnswer(kept.id, job, form),
     form: form?.state ?? emptyForm(),
@@ -411,11 +362,11 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
       version: part.version,
       name: part.name,
       stateText: partWords[part.state],
-      note: text(part.note),
+      note: part.note ?? '',
       form:
         typed.typedPart?.id === part.id
           ? typed.typedPart.form
-          : emptyForm({ state: part.state, note: text(part.note), expected: part.expected ?? '' }),
+          : emptyForm({ state: part.state, note: part.note ?? '', expected: part.expected ?? '' }),
       expected:
         part.expected !== undefined && openParts([part]).length > 0
           ? { day: part.expected, ...untilDay(part.expected, now) }
