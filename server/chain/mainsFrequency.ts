@@ -21,6 +21,7 @@ import { american, converterOf, plateOf } from './example.js'
 import type { Outcome } from './finding.js'
 import { clear, type Judgement, type Text, together, uniqueSources, unknown } from './judgement.js'
 import { machineFrequency } from './machineFrequency.js'
+import { hasOwnFrequency } from './source.js'
 import { mainsTopic } from './topic.js'
 import { ratingPlate } from './words.js'
 
@@ -258,11 +259,13 @@ const switchMode = ({ reach }: MainsSituation): Text => ({
   sources: [rectifiesFirst],
 })
 
-const frequencyNotKnown = ({ supply }: MainsSituation): Text => ({
+const frequencyNotKnown = ({ site, supply }: MainsSituation): Text => ({
   title: say`The mains frequency is not known${supply.input.frequenciesHz.length > 0 ? say`; the plate names ${listed(supply.input.frequenciesHz.map((hz) => hertz(hz)))}` : say``}`,
   why: say`A 60\u00a0Hz transformer on 50\u00a0Hz carries a fifth more flux and may overheat.`,
   working: [],
-  action: say`Enter the country, or the frequency, of the place where it will be used. ${tellApart}`,
+  action: hasOwnFrequency(site.source)
+    ? say`Read the frequency on the plate of the source, or have it measured there by a qualified person, and enter it. ${tellApart}`
+    : say`Enter the country, or the frequency, of the place where it will be used. ${tellApart}`,
   sources: [fluxClear.source, ratingPlate],
 })
 

@@ -23,7 +23,7 @@ import { byWorst } from './finding.js'
 import { type Judgement, stop, type Text, together, uniqueSources, unknown } from './judgement.js'
 import { loadAtReach } from './matching/loadCurrent.js'
 import { testedTop } from './matching/testedTop.js'
-import { sourceJudgements } from './source.js'
+import { hasOwnVoltage, sourceJudgements } from './source.js'
 import { mainsTopic } from './topic.js'
 import { outcomeOf, type WindowFit, windowAgainstMains } from './windowAgainstMains.js'
 import { qualifiedHands, ratingPlate, windowText } from './words.js'
@@ -40,7 +40,7 @@ export const mainsVoltage = mainsTopic({
       example: { supply: plateOf(120) },
     },
     unknown: {
-      rule: say`The plate gives no input voltage, the mains of the place is not known, or the plate has several settings, or speaks of a selector, and the selector’s place is not given.`,
+      rule: say`The plate gives no input voltage, the mains of the place, or what a source of its own voltage gives, is not known, or the plate has several settings, or speaks of a selector, and the selector’s place is not given.`,
       example: { supply: { input: { frequenciesHz: [50], currentA: 0.2 } } },
     },
     caution: {
@@ -346,16 +346,23 @@ const plateSaysNothing = ({ reach, supply }: MainsSituation): Text => ({
   sources: [ratingPlate],
 })
 
-const mainsNotKnown = ({ reach, supply }: MainsSituation, windows: readonly VoltageWindow[]): Text => ({
+const mainsNotKnown = ({ reach, site, supply }: MainsSituation, windows: readonly VoltageWindow[]): Text => ({
   title:
     reach.through === 'converter'
       ? say`The converter’s output voltage is not known; the plate asks for ${listed(windows.map(windowText), or)}`
-      : say`Where the ${supply.called} will be used is not known; its plate asks for ${listed(windows.map(windowText), or)}`,
+      : hasOwnVoltage(site.source)
+        ? say`What voltage the source gives is not known; the plate asks for ${listed(windows.map(windowText), or)}`
+        : say`Where the ${supply.called} will be used is not known; its plate asks for ${listed(windows.map(windowText), or)}`,
   why: say`Without the mains voltage nobody can tell whether the ${supply.called} may meet it.`,
   working: [],
   action:
     reach.through === 'converter'
       ? say`Read the output voltage on the converter’s plate and enter it.`
-      : say`Enter the country, or the voltage and frequency, of the place where it will be used. In a country with several systems ask the house’s electrician or the electricity company which one the socket has.`,
+      : hasOwnVoltage(site.source)
+        ? [
+            say`Read what it gives on its own plate and enter it as the voltage of the socket; the country’s mains says nothing of it.`,
+            byQualified(say`Without a plate it is found out by whoever looks after the source.`),
+          ]
+        : say`Enter the country, or the voltage and frequency, of the place where it will be used. In a country with several systems ask the house’s electrician or the electricity company which one the socket has.`,
   sources: [ratingPlate],
 })

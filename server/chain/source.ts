@@ -4,6 +4,14 @@ import { byQualified } from './action.js'
 import type { MainsSituation } from './case/situation.js'
 import { caution, type Judgement, stop, unknown } from './judgement.js'
 
+/** Whether the voltage of a source does not follow from that of the wall. */
+export const hasOwnVoltage = (source: MainsSource | null): boolean =>
+  mainsSourceRows.some((row) => row.source === source && row.own !== 'nothing')
+
+/** Whether its frequency does not either. */
+export const hasOwnFrequency = (source: MainsSource | null): boolean =>
+  mainsSourceRows.some((row) => row.source === source && row.own === 'voltage and frequency')
+
 /**
  * What stands behind the socket where it is no wall with one live conductor and a neutral. Only what speaks against it is a judgement; what
  * it does to fuse-link, switch and residual-current device is told with it.

@@ -81,11 +81,11 @@ export const place = thing('Site', {
     link: 'source',
     address: 'mains',
     label: 'Mains voltage',
-    question: 'What voltage comes out of the wall?',
-    hint: 'Measured, or if no country is given.',
+    question: 'What voltage does the socket give?',
+    hint: 'Measured, or if no country is given; of a transformer, inverter or generator by its plate.',
     ahead: true,
     findOut: [
-      look('The country tells the nominal voltage.'),
+      look('The country tells the nominal voltage of the wall; of any other source its own plate tells it.'),
       measure('The voltage at the socket itself is measured by a qualified person.', 'mains'),
     ],
   }),
@@ -97,9 +97,13 @@ export const place = thing('Site', {
     address: 'hz',
     label: 'Mains frequency',
     question: 'What frequency does the mains have?',
-    hint: 'If no country is given.',
+    hint: 'If no country is given; of an inverter or generator by its plate.',
     ahead: true,
-    findOut: [look('The country tells it; where a country has two, ask the network’s operator.')],
+    findOut: [
+      look(
+        'The country tells it; where a country has two, ask the network’s operator. Of an inverter or a generator its own plate tells it.',
+      ),
+    ],
   }),
   socket,
   source: choice({

@@ -4,8 +4,9 @@ import { outcomes, type TopicName } from '../../server/chain/finding.js'
 import { assess } from '../support/told.js'
 import { changed } from './cases.js'
 
+/** On a source whose plate gives 230 V 50 Hz. */
 const on = (source: Site['source'], change: Parameters<typeof changed>[0] = {}): CheckRequest =>
-  changed({ ...change, site: { country: 'DE', socket: 'F', ...change.site, source } })
+  changed({ ...change, site: { country: 'DE', voltageV: 230, frequencyHz: 50, socket: 'F', ...change.site, source } })
 const worst = (request: CheckRequest, topic: TopicName) => {
   const found = assess(request).findings.filter((finding) => finding.topic === topic)
   return outcomes.find((outcome) => found.some((one) => one.outcome === outcome)) ?? '-'
@@ -39,7 +40,7 @@ describe('what stands behind the socket', () => {
   ] as const)('an inverter with steps and a machine that is switch-mode inside, its motor %s: %s', (motor, outcome) => {
     const request: CheckRequest = {
       arrangement: 'built-in',
-      site: { country: 'DE', socket: 'F', source: 'inverter-stepped' },
+      site: { country: 'DE', voltageV: 230, frequencyHz: 50, socket: 'F', source: 'inverter-stepped' },
       supply: {},
       device: { label: '230V~ 50Hz 40W', mains: { technology: 'switch-mode', motor } },
     }
@@ -99,13 +100,51 @@ describe('what stands behind the socket', () => {
     expect(assess(stated).findings.filter(({ title }) => /tables list/.test(title))).toEqual([])
   })
 
-  it('a site transformer gives 110 V at the frequency of the place: 110 / 50 over 120 / 60 is 1.10 times the flux', () => {
-    const british: CheckRequest = {
-      ...american('BS 1363', '120V 60Hz 0.5A'),
-      site: { country: 'GB', source: 'site-transformer' },
-      device: { label: '120V 60Hz 0.5A', mains: { protectionClass: 'I', inlet: 'C14', technology: 'transformer' } },
-    }
-    const frequency = assess(british).findings.find(({ topic }) => topic === 'mains-frequency')
-    expect(frequency?.title.replaceAll('\u00a0', ' ')).toMatch(/110 V 50 Hz puts 1\.1 times/)
+  const british = (voltageV: number | null): CheckRequest => ({
+    ...american('BS 1363', '120V 60Hz 0.5A'),
+    site: { country: 'GB', source: 'site-transformer', voltageV },
+    device: { label: '120V 60Hz 0.5A', mains: { protectionClass: 'I', inlet: 'C14', technology: 'transformer' } },
+  })
+  const titles = (request: CheckRequest, topic: TopicName) =>
+    assess(request)
+      .findings.filter((finding) => finding.topic === topic)
+      .map(({ title }) => title.replaceAll('\u00a0', ' '))
+      .join('\n')
+
+  it('a site transformer of 110 V keeps the frequency of the place: 110 / 50 over 120 / 60 is 1.10 times the flux', () => {
+    expect(titles(british(110), 'mains-frequency')).toMatch(/110 V 50 Hz puts 1\.1 times/)
+  })
+
+  it('a site transformer whose plate was not entered gives a voltage that nobody knows, usual as 110 V is', () => {
+    expect(worst(british(null), 'mains-voltage')).toBe('unknown')
+    expect(titles(british(null), 'mains-voltage')).toContain('What voltage the source gives is not known')
+  })
+
+  it.each(['isolating-transformer', 'inverter-sine', 'inverter-stepped', 'generator'] as const)(
+    '%s: the mains of the country says nothing of its voltage; it is asked for, and a plate of another one stops',
+    (source) => {
+      const of = (voltageV: number | null) =>
+        on(source, { site: { voltageV, frequencyHz: null }, supply: { technology: 'switch-mode' } })
+      const { findings } = assess(of(null))
+      const open = findings.find(({ topic, outcome }) => topic === 'mains-voltage' && outcome === 'unknown')
+      expect(open?.action).toMatch(/Read what it gives on its own plate/)
+      // 400 V on a plate of 100 V to 240 V: 1.67 times
+      expect(worst(of(400), 'mains-voltage')).toBe('stop')
+      expect(worst(of(230), 'mains-voltage')).toBe('caution')
+    },
+  )
+
+  it('a transformer keeps the frequency of the wall, an inverter or a generator has its own', () => {
+    const of = (source: Site['source'], frequencyHz: number | null) =>
+      worst(on(source, { site: { frequencyHz }, supply: { technology: 'transformer' } }), 'mains-frequency')
+    expect(of('isolating-transformer', null)).toBe('clear')
+    expect(of('generator', null)).toBe('unknown')
+    expect(of('inverter-sine', null)).toBe('unknown')
+    expect(of('generator', 50)).toBe('clear')
+  })
+
+  it('what the plate of a source says against the country is no doubt about the country', () => {
+    const { findings } = assess(on('generator', { site: { voltageV: 120, frequencyHz: 60 } }))
+    expect(findings.filter(({ title }) => /tables list/.test(title))).toEqual([])
   })
 })

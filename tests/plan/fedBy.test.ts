@@ -23,6 +23,8 @@ const separate = (source: Site['source']): CheckRequest => {
   return changed({
     site: {
       country: country as string,
+      voltageV: volts as number,
+      frequencyHz: hertz as number,
       source,
       socket: source === 'two-live' || source === 'site-transformer' ? null : 'F',
     },
@@ -33,7 +35,7 @@ const separate = (source: Site['source']): CheckRequest => {
 
 const inside = (source: Site['source']): CheckRequest => ({
   arrangement: 'built-in',
-  site: { country: 'DE', socket: 'F', source },
+  site: { country: 'DE', voltageV: 230, frequencyHz: 50, socket: 'F', source },
   supply: {},
   device: {
     label: '230V~ 50Hz 40W FUSE T315mAL250V',

@@ -1,5 +1,6 @@
 import { homeFrequencyRows } from '../../tables/homeFrequencies.js'
 import { bandFor, mainsOf } from '../../tables/mains.js'
+import { mainsSourceRows } from '../../tables/mainsSources.js'
 import { commonPractice, type Source } from '../../tables/source.js'
 import { frequencyMatch, nominalMatch } from '../../tables/thresholds.js'
 import { listed, or, say } from '../../words/phrase.js'
@@ -22,7 +23,7 @@ export function prepareSite(site: Site): PreparedSite {
   // outlets for two live conductors of a split phase are none of those for the half of it
   const own = site.source === 'two-live' && (country?.systems ?? []).some(({ voltageV }) => voltageV in acrossTwo)
   const sockets = site.socket ? [site.socket.trim().toUpperCase()] : own ? [] : (country?.sockets ?? [])
-  const inList = systemsOf(country?.systems ?? []).map((system) => fedBy(site.source ?? null, system, iso))
+  const inList = fedBy(site.source ?? null, systemsOf(country?.systems ?? []), iso)
   const systems = statedFrequency(statedVoltage(inList, site, iso), site, iso)
   const prepared: PreparedSite = {
     systems,
@@ -71,16 +72,23 @@ function againstList(site: PreparedSite, inList: readonly Mains[]): Contradictio
 /** Between two live conductors, by what each has to the neutral [V]: split phases, and 127 V of three. */
 const acrossTwo: Readonly<Record<number, number>> = { 100: 200, 110: 220, 115: 230, 120: 240, 127: 220 }
 
-/** A site transformer gives 110 V between its two conductors, each 55 V to earth [V]. */
-const siteTransformerV = 110
-
-/** A system as its source hands it on. */
-function fedBy(source: PreparedSite['source'], system: Mains, country: string | null): Mains {
-  const { voltageV, frequencyHz } = system
-  if (voltageV === null) return system
-  const givenV =
-    source === 'two-live' ? acrossTwo[voltageV] : source === 'site-transformer' ? siteTransformerV : undefined
-  return givenV === undefined ? system : withBand(givenV, frequencyHz, country)
+/**
+ * The systems as their source hands them on. What it gives of its own is not known from the country: a transformer's voltage, and of what
+ * makes its own mains the frequency too. Its plate or a meter tells them.
+ */
+function fedBy(source: PreparedSite['source'], systems: readonly Mains[], country: string | null): Mains[] {
+  const own = mainsSourceRows.find((row) => row.source === source)?.own ?? 'nothing'
+  if (own === 'voltage and frequency') return [nothing]
+  if (own === 'voltage')
+    return [...new Set(systems.map(({ frequencyHz }) => frequencyHz))].map((frequencyHz) => ({
+      ...nothing,
+      frequencyHz,
+    }))
+  return systems.map((system) => {
+    const { voltageV, frequencyHz } = system
+    const givenV = source === 'two-live' && voltageV !== null ? acrossTwo[voltageV] : undefined
+    return givenV === undefined ? system : withBand(givenV, frequencyHz, country)
+  })
 }
 
 const systemsOf = (
