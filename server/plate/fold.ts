@@ -11,7 +11,18 @@ export interface Folded {
 /** Stands where the reader must not read: inside text whose direction of writing is forced. */
 export const unreadable = '\uFFFD'
 
+/** The figures of other scripts, each from its nought: Arabic, Persian, Devanagari, Bengali and Thai. */
+const noughts = ['\u0660', '\u06F0', '\u0966', '\u09E6', '\u0E50']
+const figures = noughts.flatMap((nought) =>
+  Array.from({ length: 10 }, (_, figure): [string, string] => [
+    String.fromCharCode(nought.charCodeAt(0) + figure),
+    String(figure),
+  ]),
+)
+
 const sets: readonly [string, string][] = [
+  ...figures,
+  ['\u066B', ','],
   ['\u2010\u2011\u2012\u2013\u2014\u2015\u2212\uFE63\uFF0D\u2500\u2501\u23AF\u2796', '-'],
   ['\u223C\u223F\u301C\uFF5E\u23E6\u02DC\u223D\u0334', '~'],
   ['\u2044\u2215\uFF0F', '/'],

@@ -201,10 +201,10 @@ const rules: readonly Rule[] = [
     },
   },
   {
-    // "5 x 20 mm", "6.3x32"
-    pattern: sticky(String.raw`(\d{1,2}(?:[.,]\d{1,2})?)\s?x\s?(\d{2}(?:[.,]\d{1,2})?)(?![\d/])(?:\s?mm)?`),
-    read: ([, across, along], draft) => {
-      const [diameter, length] = [number(across ?? ''), number(along ?? '')]
+    // "5 x 20 mm", "6.3x32", "20x5"
+    pattern: sticky(String.raw`(\d{1,2}(?:[.,]\d{1,2})?)\s?x\s?(\d{1,2}(?:[.,]\d{1,2})?)(?![\d/])(?:\s?mm)?`),
+    read: ([, one, other], draft) => {
+      const [diameter = 0, length = 0] = [number(one ?? ''), number(other ?? '')].toSorted((a, b) => a - b)
       if (!(diameter >= 2 && diameter <= 25 && length >= 10 && length <= 65)) return false
       return draft.sizes.push(`${diameter}x${length}`) > 0
     },

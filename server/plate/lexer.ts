@@ -63,6 +63,19 @@ const longestSeries = 16
 const isNominal = (value: number, dimension: string): boolean =>
   dimension === 'V' ? mainsVoltages.valuesV.includes(value) : dimension === 'Hz' && (value === 50 || value === 60)
 
+/** A whole line of units before their figures: "V 125/220 ~ Hz 50 W 40". */
+const unitsLead =
+  /^[ \t]*(?:(?:V|HZ|K?W|M?A|K?VA)[ \t:=~]+\d[\d.,]*(?:[ \t]?[-/][ \t]?\d[\d.,]*)*[ \t]*[~,;]?[ \t]*){2,12}(?=\n|$)/y
+
+/** What a unit that leads its figures speaks of. */
+const ledBy: Partial<Record<string, PlateMeaning>> = {
+  V: 'voltage',
+  Hz: 'frequency',
+  A: 'current',
+  W: 'power',
+  VA: 'power',
+}
+
 /** Words for a quantity some of which are the name of its unit. */
 const unitNames: readonly PlateMeaning[] = ['voltage', 'current', 'power', 'frequency']
 
@@ -76,6 +89,8 @@ class Lexer {
   #at = 0
   /** from a unit written before its figures, "VOLTS 115" */
   #unitBefore: NumberToken['unit'] = null
+  /** where the line ends that has its units before their figures */
+  #unitsLeadTo = 0
   /** figures that lines begin with */
   #rows: Set<number> | undefined
 
@@ -125,6 +140,7 @@ class Lexer {
       this.#at += 1
       return
     }
+    if (this.#leadingUnit(start)) return
     const drawing = mayDraw(one) ? polarityDrawing(this.#text, start, this.#tokens) : null
     if (drawing) {
       this.#tokens.length -= drawing.takesBack
@@ -145,6 +161,21 @@ class Lexer {
     }
     if (one > '\u007F' && this.#word(start)) return
     this.#sign(start)
+  }
+
+  /** "V" of "V 220 Hz 50 W 40", read as the word it stands for. */
+  #leadingUnit(start: number): boolean {
+    if (start === 0 || this.#tokens.at(-1)?.type === 'line') {
+      unitsLead.lastIndex = start
+      if (unitsLead.test(this.#upper)) this.#unitsLeadTo = unitsLead.lastIndex
+    }
+    if (start >= this.#unitsLeadTo || !isLetter(this.#char(start))) return false
+    const found = this.#lexicon.units.longest(this.#upper, start, (index) => !isLetter(this.#char(index)))
+    const meaning = found && ledBy[found.value.dimension]
+    if (!found || !meaning) return false
+    this.#push({ type: 'word', start, end: found.end, meaning, weak: false, reads: null })
+    this.#unitBefore = { dimension: found.value.dimension, scale: found.value.scale, kind: found.value.kind }
+    return true
   }
 
   /** "100-" at the end of a line and "240V" on the next: one range. */
@@ -419,7 +450,7 @@ class Lexer {
   #ownUnit(from: number): FoundUnit | null {
     const unit = this.#unit(from)
     const spelled = unit !== null && isSpace(this.#char(from)) && unit.end - from > 2
-    return this.#unitBefore !== null && spelled ? null : unit
+    return this.#unitBefore !== null && (spelled || from < this.#unitsLeadTo) ? null : unit
   }
 
   #unit(from: number): FoundUnit | null {

@@ -89,6 +89,9 @@ class Cutter {
       if (end !== null) return end
     }
     if (token.type === 'word' && token.meaning === 'polarity') return this.#keep(at, token.end)
+    // "tip + or -" leaves open which
+    if (token.type === 'word' && token.meaning === 'or' && this.#pieces.length > 0)
+      return this.#push('unknown', at, token.end)
     if (token.type === 'text' && !this.#isCode(token)) return this.#push('unknown', at, this.#wordEnd(at, token.end))
     // "sleeve 0V"
     const zero = token.type === 'number' && token.unit?.dimension === 'V' && Number(token.digits ?? 1) === 0

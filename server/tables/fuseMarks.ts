@@ -95,7 +95,7 @@ export const speedWords: readonly SpeedWord[] = frozen([
   ...speed('F', ['gyors'], words('Hungarian')),
   ...speed('T', ['инерционный', 'замедленный', 'медленный'], words('Russian')),
   ...speed('F', ['быстродействующий', 'быстрый'], words('Russian')),
-  ...speed('T', ['タイムラグ', '慢断', '慢熔', '延时'], words('Japanese and Chinese')),
+  ...speed('T', ['タイムラグ', 'タイムラグヒューズ', '慢断', '慢熔', '延时'], words('Japanese and Chinese')),
   ...speed('F', ['速断', '快断', '快熔'], words('Japanese and Chinese')),
 ])
 

@@ -945,21 +945,31 @@ export const plateWords: readonly PlateWords[] = frozen([
 
 /** Unit forms, longest first is not needed. The same line serves every language that writes the form. */
 export const plateUnits: readonly PlateUnit[] = frozen([
-  unit('V', 1, null, 'V; VOLT; VOLTS; В; ВОЛЬТ; ボルト; VOLTIOS; VRMS; VEFF; VSB; V SB; 伏; 伏特; 볼트'),
+  unit(
+    'V',
+    1,
+    null,
+    'V; VOLT; VOLTS; В; ВОЛЬТ; ボルト; VOLTIOS; VRMS; VEFF; VSB; V SB; 伏; 伏特; 볼트; فولت; فولط; וולט; โวลต์',
+  ),
   unit('V', 1, 'ac', 'VAC; V.A.C.; VA.C.; VOLTS AC; VCA; V.C.A.; VWS; V WS'),
   unit('V', 1, 'dc', 'VDC; V.D.C.; VD.C.; VOLTS DC; VCC; V.C.C.; VCD; VGS; V GS'),
   unit('V', 1000, null, 'KV; КВ'),
-  unit('A', 1, null, 'A; AMP; AMPS; AMP.; AMPERE; AMPERES; А; АМПЕР; アンペア; 安; 安培; 암페어'),
+  unit(
+    'A',
+    1,
+    null,
+    'A; AMP; AMPS; AMP.; AMPERE; AMPERES; А; АМПЕР; アンペア; 安; 安培; 암페어; أمبير; امبير; אמפר; แอมป์',
+  ),
   unit('A', 1e-3, null, 'MA; M A; МА; МA; MА; MAMP; MILLIAMPS; MILLIAMPERES; ミリアンペア; 毫安'),
   unit('VA', 1, null, 'VA; V.A.; ВА; В·А; В.А; В*А; 伏安'),
   unit('VA', 1000, null, 'KVA; КВА'),
-  unit('W', 1, null, 'W; WATT; WATTS; ВТ; ワット; VATIOS; 瓦; 瓦特; 와트'),
+  unit('W', 1, null, 'W; WATT; WATTS; ВТ; ワット; VATIOS; 瓦; 瓦特; 와트; واط; وات; ואט; วัตต์'),
   unit('W', 1000, null, 'KW; КВТ'),
   unit(
     'Hz',
     1,
     null,
-    'HZ; ГЦ; ヘルツ; HERTZ; C/S; CPS; C.P.S.; CYCLES; CYCLE; CYC; P/S; PER/S; サイクル; 赫; 赫兹; 헤르츠; PERIODI; PERÍODOS; PERIODEN; PÉRIODES; ПЕР/С',
+    'HZ; ГЦ; ヘルツ; HERTZ; C/S; CPS; C.P.S.; CYCLES; CYCLE; CYC; P/S; PER/S; サイクル; 赫; 赫兹; 헤르츠; PERIODI; PERÍODOS; PERIODEN; PÉRIODES; ПЕР/С; هرتز; הרץ; เฮิรตซ์',
   ),
   unit(
     'other',

@@ -108,6 +108,7 @@ describe('the table of symbols', () => {
 describe('characters', () => {
   it.each([
     ['full-width letters and figures', 'ＡＣ１００Ｖ', 'AC100V'],
+    ['the figures of Arabic', 'AC ١٠٠ V', 'AC 100 V'],
     ['units in one character', '5㎃ 50㎐', '5mA 50Hz'],
     ['dashes of all lengths', '1–2—3−4', '1-2-3-4'],
     ['tildes of all kinds', '∼∿〜～⏦', '~~~~~'],

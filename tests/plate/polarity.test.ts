@@ -22,7 +22,7 @@ interface Wording {
   gap?: string
 }
 
-/** Plain words of 17 languages, from the head. */
+/** Plain words of 18 languages, from the head. */
 const wordings: Record<string, Wording> = {
   en: {
     centre: ['centre', 'the center pin', 'inner contact', 'tip', 'inside'],
@@ -111,6 +111,14 @@ const wordings: Record<string, Wording> = {
     minus: ['miinus', 'negatiivinen', '−'],
     is: ['', 'on', ':'],
     and: 'ja',
+  },
+  hu: {
+    centre: ['középen', 'közép', 'belül'],
+    outer: ['kívül', 'külső'],
+    plus: ['pozitív', 'plusz', '+'],
+    minus: ['negatív', 'mínusz', '−'],
+    is: ['', ':'],
+    and: ',',
   },
   pl: {
     centre: ['w środku', 'środek', 'wewnątrz'],
@@ -316,6 +324,8 @@ describe('a sentence on the polarity', () => {
     ['Barrel jack, center-positive', P],
     ['barrel plug, barrel positive', N],
     ['2.5mm barrel, tip positive', P],
+    ['9V or 12V, tip positive', P],
+    ['+ por dentro, − por fuera', P],
   ])('“%s” is %s', (text, polarity) => {
     expect(read(text)).toBe(polarity)
   })
@@ -345,6 +355,8 @@ describe('a sentence on the polarity', () => {
     ['both signs for both places', 'tip/sleeve +/-'],
     ['contacts by number', 'pin 1: +12V, pin 2: GND'],
     ['both places in one', 'tip and ring positive'],
+    ['one sign or the other', 'tip + or −'],
+    ['one sign or the other in German', 'Mitte plus oder minus'],
   ])('says nothing with %s', (_, text) => {
     expect(read(text)).toBeNull()
   })
@@ -397,11 +409,11 @@ describe('the table of words for the polarity', () => {
     }
   })
 
-  it('has a source in every row, and rows for 17 languages', () => {
+  it('has a source in every row, and rows for 21 languages', () => {
     for (const { source, words } of polarityTerms) {
       expect(source.title).not.toBe('')
       expect(words.every((word) => word !== '')).toBe(true)
     }
-    expect(new Set(polarityTerms.map(({ language }) => language)).size).toBe(17)
+    expect(new Set(polarityTerms.map(({ language }) => language)).size).toBe(21)
   })
 })

@@ -90,6 +90,9 @@ describe('a unit that stands before its figures', () => {
     ['VOLT 125-160-220 ~ 50-60 HZ WATT 55', [125, 160, 220], [50, 60]],
     ['VOLTS 115 CYCLES 60 AMPS 1.5', [115], [60]],
     ['VOLTS 115/230 HZ 50/60 AMPS 2/1', [115, 230], [50, 60]],
+    ['V 220 ~ Hz 50 W 60', [220], [50]],
+    ['Hz 50 V 127/220 W 40', [127, 220], [50]],
+    ['HZ: 50-60 V: 115 A: 2', [115], [50, 60]],
   ])('ends with their list: %s', (text, volts, cycles) => {
     const { input, takes } = readPlate(text, 'device')
     expect(input?.voltages.map(({ min }) => min)).toEqual(volts)
