@@ -22,8 +22,7 @@
       .map(({ waits, action, fields, refused }) => {
         const { pathname, searchParams } = new URL(action, location)
         const kind = pathname.slice(at.length)
-        // a reading may have been typed on the page of the job, where its step is a field
-        const key = kind === 'bench' ? searchParams.get('step') : kind === 'readings' ? fields.key : null
+        const key = kind === 'bench' ? searchParams.get('step') : null
         return { waits, fields, refused, key, cause: kind === 'causes' }
       })
   }
@@ -32,13 +31,14 @@
   const before = (limits, earlier) => {
     const last = earlier.findLast(({ key, fields }) => key === limits.notAbove && fields.value)
     if (!last) return limits.before
-    const { unit } = JSON.parse(stepOf(last.key).dataset.limits)
-    return judge.readMeter(last.fields.value, unit, last.fields.unit || null).value ?? limits.before
+    return (
+      judge.readMeter(last.fields.value, stepOf(last.key).limits.unit, last.fields.unit || null).value ?? limits.before
+    )
   }
 
   /** the finding of what was typed at a step, or the sentence that asks for something else */
   const judged = (step, fields, earlier) => {
-    const limits = JSON.parse(step.dataset.limits)
+    const { limits } = step
     const { key } = step.dataset
     if (!limits.unit || fields.as)
       return { finding: judge.seenFinding({ key, as: fields.as, words: fields.words?.trim() || null }, limits) }
@@ -113,16 +113,16 @@
     return open
   }
 
-  /** gates of a step that neither the server nor this device has a result of */
+  /** numbers of the gates of a step that neither the server nor this device has a result of */
   const openGates = (step, entries) =>
-    JSON.parse(step.dataset.gates ?? '[]').filter(
-      (gate) =>
-        !entries.some(({ key, fields, refused }, at) => {
-          if (key !== gate || refused || !stepOf(gate)) return false
-          if (gate === 'gate.tested-by') return Boolean(fields.words?.trim())
-          return judged(stepOf(gate), fields, entries.slice(0, at)).finding?.outcome === 'clear'
-        }),
-    )
+    (step.dataset.gates?.split(' ') ?? []).filter((number) => {
+      const gate = steps().find((one) => one.dataset.number === number)
+      return !entries.some(({ key, fields, refused }, at) => {
+        if (refused || key !== gate?.dataset.key) return false
+        if (key === 'gate.tested-by') return Boolean(fields.words?.trim())
+        return judged(gate, fields, entries.slice(0, at)).finding?.outcome === 'clear'
+      })
+    })
 
   const drawStep = (step, entries) => {
     const [gate, ...others] = openGates(step, entries)
@@ -131,8 +131,9 @@
     if (waits) waits.hidden = !waiting
     if (waiting) {
       const link = waits.querySelector('[data-to]')
-      link.dataset.to = gate
-      link.textContent = stepOf(gate)?.dataset.number ?? gate
+      const { key } = steps().find(({ dataset }) => dataset.number === gate)?.dataset ?? {}
+      Object.assign(link, { textContent: gate, href: `?step=${encodeURIComponent(key)}` })
+      link.dataset.to = key
       waits.querySelector('.others').textContent = others.length > 0 ? ` and ${others.length} more` : ''
     }
     for (const part of step.querySelectorAll('.gated, [data-gated]')) part.hidden = waiting
@@ -207,21 +208,6 @@
   const fieldsOf = (form, button) => {
     const fields = Object.fromEntries(new FormData(form))
     return button?.dataset.name ? { ...fields, [button.dataset.name]: button.value } : fields
-  }
-
-  /** keeps page, script and style for when there is no network */
-  const remember = async () => {
-    if (!('serviceWorker' in navigator) || !navigator.onLine || document.documentElement.dataset.address) return
-    const files = [...document.querySelectorAll('link[href^="/static/"], script[src^="/static/"]')].map(
-      ({ href, src }) => href || src,
-    )
-    try {
-      await navigator.serviceWorker.register('/static/offline.js', { scope: '/jobs/' })
-      const cache = await caches.open('bench')
-      await cache.addAll([location.pathname, ...files])
-    } catch {
-      // without it the page works as long as it is not loaded anew
-    }
   }
 
   /** what says nothing is no cause: it would open the steps */
@@ -328,7 +314,6 @@
     // one goes on where one is, whatever the server would show next; what it refuses is shown where it belongs
     const here = new URL(location.href).searchParams.get('step')
     draw(document.querySelector('main .error-summary:not(#stopped, #stop-here)') ? null : here)
-    remember()
     // the place of the step is its top
     if (!document.querySelector('#stopped')) scrollTo(0, 0)
     if (!typed || !stop) return
@@ -346,6 +331,5 @@
     if (!document.hidden && bench()) navigator.wakeLock?.request('screen').catch(() => {})
   })
   draw(remembered())
-  remember()
   if (bench() && !('serviceWorker' in navigator)) document.querySelector('#not-offline').hidden = false
 }

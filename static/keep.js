@@ -121,6 +121,7 @@
         {},
         `It waits in this browser under ${location.host}: it is sent only where a page is open under that address.`,
       ),
+      document.querySelector('#bench') ? '' : part('p', {}, 'What stands on this page does not count it yet.'),
       part('ul', {}, ...keys.map(lineOf)),
       button('Send now', () => send(true)),
     )
@@ -137,6 +138,7 @@
   const show = (page, hash) => {
     document.querySelector('main').replaceWith(page.querySelector('main'))
     document.title = page.title
+    document.dispatchEvent(new Event('placed'))
     restore()
     const summary = document.querySelector('main [autofocus]')
     const place = summary ?? document.querySelector(hash || 'main')

@@ -211,12 +211,10 @@ describe.skipIf(withoutBrowser)('at the machine, with one hand and a server that
     id = (await api('/api/jobs', { name: 'Terminal', check: matching })).id
     await at('gate.live-neutral')
     await page.waitForSelector('.step:not([hidden]) .marks:not([hidden])')
-    const gated = page.locator('.step[data-gates*="gate.live-neutral"]').first()
+    const gated = page.locator('[data-key="supply-alone.lamp-volts"]').first()
     const openGates = async () => (await gated.locator('.waits').textContent())?.replace(/^.*?waits|\s+/gi, ' ') ?? ''
     const before = await openGates()
-    const limits = JSON.parse((await page.getAttribute('.step:not([hidden])', 'data-limits')) ?? '{}') as {
-      low: number
-    }
+    const limits = await page.evaluate<{ low: number }>("document.querySelector('.step:not([hidden])').limits")
     slowMs = 800
     await type(String(limits.low * 2))
     await press('Ω')

@@ -77,7 +77,7 @@ describe.skipIf(withoutBrowser)('what is typed on a phone', { timeout: 60_000 },
     await reading('3')
     await keepReading()
     await waits('2 readings wait on this device for the server')
-    expect(await page.textContent('#waiting')).toContain('2 · noise · mV')
+    expect(await page.textContent('#waiting')).toContain('noise · 2 · mV')
     expect(await page.isVisible('svg.qr')).toBe(true)
     expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBe(360)
     for (const colorScheme of ['light', 'dark'] as const) {

@@ -214,7 +214,7 @@ export async function keep(origin: string): Promise<Map<string, string>> {
 
   const job = `/jobs/${kept.get('full')}`
   await send(`${job}/bench?step=supply-alone.off-load-1`, fields({ value: '12.1', unit: 'V', despite: 'yes' }))
-  await send(`${job}/readings`, fields({ key: 'supply-alone.off-load-1', value: '14.9' }))
+  await send(`${job}/bench?step=supply-alone.off-load-1`, fields({ value: '14.9', unit: 'V', despite: 'yes' }))
   await send(`${job}/readings`, fields({ what: 'Ripple at full load', value: '35', unit: 'mV' }))
   await send(`${job}/parts`, fields({ part: 'Capacitor 68 µF 400 V', state: 'ordered', partnote: 'Radial, 105 °C' }))
   await send(`${job}/parts`, fields({ part: 'Drive belt', state: 'arrived' }))

@@ -124,6 +124,30 @@ describe('one step a screen', () => {
   })
 })
 
+describe('the page of the steps', () => {
+  // at the machine it is loaded after each reading
+  it('stays under 100 kB with eighty steps done, as each holds only what is its own', async () => {
+    const fresh = (await bench()).text
+    const keys = [...fresh.matchAll(/<article [^>]*data-key="([^"]+)"/g)].map(([, key]) => key ?? '')
+    expect(keys.length).toBeGreaterThan(70)
+    let done = 0
+    for (const key of keys.slice(0, 8)) done += Number((await send(key, { as: 'as-expected' })).status === 303)
+    expect(done).toBeGreaterThan(4)
+    const ofOneDone = ((await bench()).text.length - fresh.length) / done
+    expect(fresh.length + ofOneDone * keys.length).toBeLessThan(100_000)
+  })
+
+  it('keeps the words of a plan that was sent out of its script', async () => {
+    const step = { key: 'own.step', unit: 'V', low: 0, high: 5, power: 'none', stopIf: '</script><b>it ends</b>' }
+    const plan = { stages: [{ leftOut: null, steps: [step] }] }
+    id = (await call().post('/api/jobs').send({ name: 'Radio', check: matching, plan })).body.id
+    const { text } = await bench()
+    const limits = JSON.parse(text.match(/<script id="limits"[^>]*>(.*?)<\/script>/s)?.[1] ?? '')
+    expect(Object.keys(limits).length).toBeGreaterThan(40)
+    expect(text).not.toContain('<b>it ends')
+  })
+})
+
 describe('what the phone judges by', () => {
   it('is put together again where that failed', async () => {
     const tries = [() => Promise.reject(new Error('out of memory')), () => Promise.resolve('made')]

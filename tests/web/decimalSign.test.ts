@@ -62,7 +62,7 @@ beforeAll(async () => {
     seen: /name="seen" value="([^"]+)"/.exec((await get(job)).text)?.[1] ?? '',
   })
   // what needs no power is taken before the gates
-  await post(`${job}/readings`, { key: 'look.discharge', value: '12,25 V' })
+  await post(`${job}/bench?step=look.discharge`, { value: '12,25 V' })
   await post(`${job}/readings`, { what: typed.read, value: '6.25', unit: 'V' })
   await post(`${job}/parts`, { part: typed.part, state: 'wanted', partnote: typed.note })
   await post(`${job}/log`, { text: typed.log })

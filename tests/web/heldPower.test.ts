@@ -69,9 +69,9 @@ describe('a job whose check says not to connect', () => {
     const answer = await call()
       .post(`/jobs/${id}/readings`)
       .type('form')
-      .send({ key: 'inside-full.current', value: '0.3 A' })
+      .send({ what: 'inside-full.current', value: '0.3', unit: 'A' })
     expect(answer.status).toBe(422)
-    expect(answer.text).toContain('value="0.3 A"')
+    expect(answer.text).toContain('value="0.3"')
   })
 
   it('takes a step of no plan for one that needs power', async () => {

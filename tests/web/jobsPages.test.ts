@@ -147,24 +147,26 @@ describe('the list of jobs', () => {
 describe('the page of a job', () => {
   it('takes a reading and shows at once what it means', async () => {
     const id = await made()
-    const answer = await post(`/jobs/${id}/readings`, { key: 'before.mains-volts', value: '231,5 V' })
+    const at = `/jobs/${id}/bench?step=before.mains-volts`
+    const answer = await post(at, { value: '231,5 V' })
     expect(answer.status).toBe(303)
     const page = await words(`/jobs/${id}`)
     expect(page).toContain('Read 231.5 V, within the expected 207 V to 253 V.')
-    await post(`/jobs/${id}/readings`, { key: 'before.mains-volts', value: '190' })
+    await post(at, { value: '190', unit: 'V' })
     expect(await words(`/jobs/${id}`)).toContain('Stopped at the bench')
   })
 
   it('takes a reading of something that is no step', async () => {
     const id = await made()
-    await post(`/jobs/${id}/readings`, { key: '', value: '41', what: 'Heat sink', unit: '°C' })
+    await post(`/jobs/${id}/readings`, { value: '41', what: 'Heat sink', unit: '°C' })
     expect(await words(`/jobs/${id}`)).toContain('Read 41 °C; this job’s plan has no step named “Heat sink”.')
   })
 
   it.each([
-    ['readings', { key: 'before.mains-volts', value: '230 A' }, 'must be one number in V', 'value'],
-    ['readings', { key: 'before.mains-volts', value: '' }, 'Enter the value read', 'value'],
-    ['readings', { key: 'nonsense', value: '1' }, 'Step must be one of the steps listed', 'key'],
+    ['readings', { what: 'noise', unit: 'V', value: '1,500' }, 'can be read two ways', 'value'],
+    ['readings', { what: 'noise', unit: 'V', value: '' }, 'Enter the value read', 'value'],
+    ['readings', { what: 'noise', unit: '', value: '1' }, 'Enter the unit', 'unit'],
+    ['readings', { what: '', unit: 'V', value: '1' }, 'Enter what was read', 'what'],
     ['parts', { part: '', state: 'wanted' }, 'Enter the part.', 'part'],
     ['parts', { part: 'Belt', state: 'lost' }, 'State must be one of the choices listed', 'state'],
     ['log', { text: ' ' }, 'Enter what was done.', 'text'],

@@ -194,7 +194,6 @@ const pages: Record<string, Kind> = {
   'post /jobs/:id': { form: observed },
   'post /jobs/:id/readings': {
     form: some({
-      key: boxes.text('key'),
       value: boxes.number,
       what: boxes.text('key'),
       unit: boxes.text('unit'),

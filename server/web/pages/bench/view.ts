@@ -36,8 +36,6 @@ interface BenchStep {
   gates: { key: string; number: string }[]
   /** gates are open, and it was not asked for all the same */
   waiting: boolean
-  /** what is said of them meanwhile */
-  noPowerBefore: Words
   despite: boolean
   expect: Words | null
   stopIf: Words | null
@@ -51,9 +49,24 @@ interface BenchStep {
   next: string | null
   current: boolean
   form: FormState
-  /** what the phone judges by */
-  limits: string
 }
+
+/** What the form and buttons of any step are made of, for the template that the script fills in. */
+type StepHands = Pick<
+  BenchStep,
+  | 'key'
+  | 'number'
+  | 'gates'
+  | 'waiting'
+  | 'despite'
+  | 'timed'
+  | 'unit'
+  | 'units'
+  | 'done'
+  | 'previous'
+  | 'next'
+  | 'form'
+>
 
 export interface BenchPage {
   page: PageHead
@@ -62,6 +75,11 @@ export interface BenchPage {
   stops: JobPage['stops']
   forms: Pick<JobPage['forms'], 'cause' | 'withdraw'>
   steps: BenchStep[]
+  blank: StepHands
+  /** what is said where gates are waited for */
+  noPowerBefore: Words
+  /** what the phone judges each step by, as JSON for a script element */
+  limits: string
   /** how many lines there are */
   of: number
   notSaved: string | null
@@ -72,8 +90,30 @@ const mostWords = 20
 
 const empty: FormState = { values: {}, errors: {}, shown: {}, read: {} }
 
+/** A step of which nothing is known yet. */
+const blank: StepHands = {
+  key: '',
+  number: '',
+  gates: [{ key: '', number: '' }],
+  waiting: true,
+  despite: false,
+  timed: true,
+  unit: null,
+  units: [],
+  done: { id: '', text: '', at: { iso: '', text: '' }, stop: false },
+  previous: '-',
+  next: '-',
+  form: empty,
+}
+
+/** JSON that can stand in a script element: no tag ends it. */
+const scriptJson = (value: unknown): string =>
+  JSON.stringify(value, (_key, one) => one ?? undefined).replaceAll('<', '\\u003c')
+
+type JudgedBy = ReadingLimits & { before: number | null }
+
 /** What the phone needs of a step to judge it, with what was read last at the step that it may not exceed. */
-function judgedBy(job: Job, line: NumberedLine): ReadingLimits & { before: number | null } {
+function judgedBy(job: Job, line: NumberedLine): JudgedBy {
   const { key, unit, low, high, strict, notAbove, power, link } = line
   const limits = limitsFor(job, key) ?? { key, text: '', unit, low, high, stopIf: null, strict, notAbove, power, link }
   const last = latestReadings(job.readings).find((reading) => reading.key === limits.notAbove)
@@ -111,7 +151,9 @@ export function benchView(
   const job = kept.body
   const checklist = jobChecklist(job)
   const done = doneOf(job)
-  const lines = checklist.stages.flatMap((stage) => stage.lines.map((line) => ({ line, stage })))
+  const lines = checklist.stages.flatMap((stage) =>
+    stage.lines.map((line) => ({ line, stage, limits: judgedBy(job, line) })),
+  )
   const keys = lines.map(({ line }) => line.key)
   const numbers = numbersOf(checklist)
   const wanted = typed?.key ?? asked.step
@@ -124,8 +166,11 @@ export function benchView(
     forms: { cause: empty, withdraw: empty },
     of: lines.length,
     notSaved,
-    steps: lines.map(({ line, stage }, at) => {
-      const limits = judgedBy(job, line)
+    blank,
+    noPowerBefore,
+    // the page has its key and its number
+    limits: scriptJson(Object.fromEntries(lines.map(({ limits: { key, text: _, ...limits } }) => [key, limits]))),
+    steps: lines.map(({ line, stage, limits }, at) => {
       const expect = limits.unit === null ? line.expect : (line.expect ?? limitsText(limits))
       const gates = openGates(job, line.key).map((key) => ({ key, number: numbers.get(key) ?? key }))
       const current = line.key === wantedOrNext
@@ -146,7 +191,6 @@ export function benchView(
         ],
         gates,
         waiting: gates.length > 0 && !(current && asked.despite),
-        noPowerBefore,
         despite: gates.length > 0 && current && asked.despite,
         expect: expect && headline(expect, mostWords),
         stopIf: line.stopIf,
@@ -158,7 +202,6 @@ export function benchView(
         next: keys[at + 1] ?? null,
         current,
         form: typed?.key === line.key ? typed.form : empty,
-        limits: JSON.stringify({ ...limits, text: line.number }),
       }
     }),
   }

@@ -17,7 +17,6 @@ import {
   withdraw,
 } from '../../../bench/jobs/jobChange.js'
 import { jobDraft } from '../../../bench/jobs/jobDraft.js'
-import { limitsFor } from '../../../bench/jobs/laterLimits.js'
 import { newJob } from '../../../bench/jobs/newJob.js'
 import { direction, findingChanges } from '../../../bench/jobs/rejudge.js'
 import { standingStates } from '../../../bench/jobs/standing.js'
@@ -277,34 +276,20 @@ export function jobsPageRoutes(context: Context): Router {
   })
 
   router.post('/jobs/:id/readings', async (request, response) => {
-    const read = new FormReader(
-      sent(request),
-      ['key', 'value', 'what', 'unit'],
-      labelled({
-        key: 'Step',
-        value: 'Value read',
-        what: 'What was read',
-        unit: 'Unit',
-      }),
-    )
-    const job = (await store.get<Job>('job', id(request))).body
-    const key = read.text('key')
-    const step = key === null ? null : limitsFor(job, key)
-    if (key !== null && !step?.unit) read.fault('key', 'Step must be one of the steps listed.')
-    const what = read.text('what')
-    if (key === null && what === null) read.fault('what', 'Enter what was read, or choose a step.')
-    if (key === null && read.text('unit') === null) read.fault('unit', 'Enter the unit, such as V or A.')
-    const value = step?.unit
-      ? metered(read, 'value', step.unit, null, true)
-      : read.number('value', { label: 'Value read', required: true })
+    const labels = { value: 'Value read', what: 'What was read', unit: 'Unit' }
+    const read = new FormReader(sent(request), Object.keys(labels), labelled(labels))
+    const [what, unit] = [read.text('what'), read.text('unit')]
+    if (what === null) read.fault('what', 'Enter what was read.')
+    if (unit === null) read.fault('unit', 'Enter the unit, such as V or A.')
+    const value = read.number('value', { label: 'Value read', required: true })
     const entry = newEntry(request, 'reading', read)
-    const given = { key: key ?? what ?? '', value, unit: step?.unit ?? read.text('unit') ?? '' }
+    const given = { key: what ?? '', value, unit: unit ?? '' }
     const mark = { id: entry, at: now(), typedAt: typedBefore(sent(request).age, now()) }
     const work = () => change(request, null, (current) => addReading(current, given, mark))
     await changing(request, response, {
       form: 'reading',
       read,
-      boxes: ['value', 'key', 'what', 'unit'],
+      boxes: ['value', 'what', 'unit'],
       work,
       section: 'readings',
     })

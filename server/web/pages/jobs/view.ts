@@ -130,7 +130,6 @@ export interface JobPage {
   address: string
   firstPower: string
   choices: {
-    steps: { value: string; label: string }[]
     parts: { value: string; label: string }[]
     works: typeof worksChoices
     captions: { value: string; label: string }[]
@@ -332,7 +331,6 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
     },
     ...addressesOf(job),
     choices: {
-      steps: steps.map((step) => ({ value: step.key, label: `${stepText(step, numbers)} (${step.unit})` })),
       parts: partStates.map((value) => ({ value, label: partWords[value] })),
       works: worksChoices,
       captions: [
@@ -345,6 +343,7 @@ export function jobView({ kept, photos, deletedPhoto, now, dataVersion, shared, 
     steps: steps.map((step) => ({
       key: step.key,
       text: stepText(step, numbers),
+      atBench: numbers.has(step.key),
       expected: limitsText(step),
       last: line(last.get(step.key)),
     })),
