@@ -30,11 +30,13 @@ import { shelfPageRoutes } from './web/pages/shelf/route.js'
 import { tagRoutes } from './web/pages/tags/route.js'
 import { shelfMatching } from './web/parts/shelfMatching.js'
 import { pictureRoutes } from './web/pictures.js'
+import { withGates } from './web/records/withGates.js'
 import { requestLog } from './web/requestLog.js'
 import { setUpViews, staticFiles } from './web/views.js'
 
 /** The ordered list of what a request passes through. */
-export function createApp(context: Context): Express {
+export function createApp(given: Context): Express {
+  const context = { ...given, store: withGates(given.store) }
   const app = express()
   setUpViews(app, context.now)
   app.disable('x-powered-by')

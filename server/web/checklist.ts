@@ -28,10 +28,22 @@ function isWhole(plan: unknown): plan is ToldPlan {
   )
 }
 
-/** The bench checklist of a job: of the plan it keeps, else of one worked out from its check. */
-export function jobChecklist({ check, assessment: kept, plan }: Job): Checklist {
+function jobPlan({ check, assessment: kept, plan }: Job): {
+  of: Case
+  assessment: CheckResponse
+  plan: FirstPowerPlan
+} {
   const of = prepareCase(check)
   const assessment = { ...kept, findings: kept.findings.map(withActions) }
   const anew = () => planFirstPower(of, assessment, givenOf({ plan }))
-  return checklistOf(of, assessment, isWhole(plan) ? keptPlan(plan, () => anew().gates) : anew())
+  return { of, assessment, plan: isWhole(plan) ? keptPlan(plan, () => anew().gates) : anew() }
 }
+
+/** The bench checklist of a job: of the plan it keeps, else of one worked out from its check. */
+export function jobChecklist(job: Job): Checklist {
+  const { of, assessment, plan } = jobPlan(job)
+  return checklistOf(of, assessment, plan)
+}
+
+/** The gates of a job: those it keeps, else those of its check. */
+export const jobGates = (job: Job): FirstPowerPlan['gates'] => jobPlan(job).plan.gates

@@ -1,14 +1,17 @@
 import { createHash } from 'node:crypto'
-import { canUndo, changeFacts } from '../bench/jobs/factChange.js'
-import type { Job } from '../bench/jobs/job.js'
-import { Unfit } from '../bench/jobs/jobChange.js'
+import { canUndo, changedValues, changeFacts } from '../bench/jobs/factChange.js'
+import type { FactChange, Job } from '../bench/jobs/job.js'
+import { addLog, Unfit } from '../bench/jobs/jobChange.js'
+import { openStops } from '../bench/jobs/stops.js'
 import { checkValues } from '../facts/address.js'
-import { boxOf } from '../facts/boxes.js'
+import { boxOf, labelOf } from '../facts/boxes.js'
 import { type CheckRequest, checkSchema } from '../facts/check.js'
+import type { FirstPowerOptions } from '../plan/planFirstPower.js'
 import { Missing } from '../store/errors.js'
 import { Unprocessable } from './errors.js'
 import { judgedAndPlanned } from './judge.js'
-import { type CheckForm, readCheckForm } from './pages/check/form.js'
+import type { CheckForm } from './pages/check/form.js'
+import { firstPowerValues, planLabel, readFirstPowerForm } from './pages/firstPower/form.js'
 import { parse } from './parse.js'
 import { jobName } from './parts/caseName.js'
 import { givenOf } from './parts/planGiven.js'
@@ -25,10 +28,13 @@ export function valuesOf({ check }: Pick<Job, 'check'>): Values | null {
   }
 }
 
-/** The same where there is no way on without them. */
+/** What the boxes of a job's plan hold, besides those of its check. */
+export const planValuesOf = (job: Pick<Job, 'plan'>): Values => firstPowerValues(givenOf(job))
+
+/** Both, where there is no way on without them. */
 function formValues(job: Job): Values {
   const values = valuesOf(job)
-  if (values) return values
+  if (values) return { ...values, ...planValuesOf(job) }
   throw new Unfit('check', 'This check has more rows than a form has boxes for; change it as JSON.')
 }
 
@@ -43,18 +49,36 @@ interface Mark {
   undoes?: string
 }
 
+/** What boxes hold once they were read: "12,0 V" is "12". */
+export function asRead(values: Values): Values {
+  const { check, options } = readFirstPowerForm(values)
+  return { ...checkValues(checkOf(check)), ...firstPowerValues(options) }
+}
+
 /**
- * A job with other facts, judged and planned by them. A name that the program gave follows the plates.
+ * A job with another check, or planned with something else, judged and planned by them. A name that the program gave follows the plates.
+ *
+ * @param given  what its plan is worked out with, lamps and the like
+ */
+export function withFacts(job: Job, check: CheckRequest, given: FirstPowerOptions, mark: Mark): Job {
+  const planned = changedValues(planValuesOf(job), firstPowerValues(given))
+  const changed = changeFacts(job, judgedAndPlanned(check, null, mark.at, given), { ...mark, planned })
+  if (changed === job || job.name !== jobName(job.check)) return changed
+  return { ...changed, name: jobName(check) }
+}
+
+/**
+ * The same from boxes; of those of the plan that are not there, what is kept.
  *
  * @throws Unprocessable where a box holds what cannot be used
  */
 export function withValues(job: Job, values: Values, mark: Mark): Job {
-  const form = readCheckForm(values)
-  if (form.faults.length > 0) throw new Unprocessable(form.faults.map(({ name, message }) => ({ path: name, message })))
-  const check = checkOf(form)
-  const changed = changeFacts(job, judgedAndPlanned(check, null, mark.at, givenOf(job)), mark)
-  if (changed === job || job.name !== jobName(job.check)) return changed
-  return { ...changed, name: jobName(check) }
+  const kept = planValuesOf(job)
+  const { check, options, faults } = readFirstPowerForm({ ...kept, ...values })
+  if (faults.length > 0) throw new Unprocessable(faults.map(({ name, message }) => ({ path: name, message })))
+  const given = givenOf(job)
+  const isSame = changedValues(kept, firstPowerValues(options)).length === 0
+  return withFacts(job, checkOf(check), isSame ? given : { ...given, ...options }, mark)
 }
 
 /**
@@ -71,7 +95,25 @@ export function undone(job: Job, changeId: string, mark: Omit<Mark, 'undoes'>): 
   if (!canUndo(changes, change))
     throw new Unfit('change', 'Something of this was changed again since; take the later change back first.')
   const before = Object.fromEntries(change.facts.map(({ fact, before }) => [fact, before]))
-  return withValues(job, { ...formValues(job), ...before }, { ...mark, undoes: changeId })
+  const back = withValues(job, { ...formValues(job), ...before }, { ...mark, undoes: changeId })
+  return back === job ? job : addLog(back, undoneWords(back, change), mark)
+}
+
+/** What the log says of a change that was taken back: no stop goes with it, also one that only its facts made. */
+function undoneWords(job: Job, { facts }: FactChange): string {
+  const stops = openStops(job).map(({ where, title }) => `“${where}”: ${title}`)
+  const names = [...new Set(facts.map(({ fact }) => planLabel(fact) ?? labelOf(fact)))].join(', ')
+  return [
+    `Taken back: ${names}.`,
+    ...(stops.length === 0
+      ? []
+      : [
+          'The job is stopped still, also by what was read under the facts of then, until each cause is written:',
+          ...stops,
+        ]),
+  ]
+    .join(' ')
+    .slice(0, 10_000)
 }
 
 /** A mark of what some boxes hold: equal marks mean that nobody changed these between. */
@@ -90,7 +132,7 @@ const gathered = (name: string): RegExp | null => {
 /** The boxes of a check among what a form sent; of one sent several times, each. */
 function boxesSent(body: Record<string, unknown>): [string, string[]][] {
   return Object.entries(body).flatMap(([name, raw]): [string, string[]][] => {
-    if (boxOf(name) === undefined) return []
+    if (boxOf(name) === undefined && planLabel(name) === null) return []
     const all = (Array.isArray(raw) ? raw : [raw]).filter((one) => typeof one === 'string')
     return [[name, all]]
   })

@@ -114,6 +114,7 @@ export const keptStates: State[] = [
   ['A job judged again', 200, '/jobs/{stop}/rejudge'],
   ['The facts of a job’s supply', 200, '/jobs/{full}/facts?at=supply'],
   ['The facts of a job’s machine', 200, '/jobs/{match}/facts?at=device'],
+  ['What the first power-up of a job is planned with', 200, '/jobs/{full}/facts?at=plan'],
   ['The facts of a job, one that cannot be used', 422, '/jobs/{full}/facts', { seen: 'x', at: 'cord', cordv: '1,500' }],
   ['The facts of a job, changed meanwhile', 409, '/jobs/{full}/facts', { seen: 'x', at: 'cord', cordv: '125' }],
   ['The checklist of a job', 200, '/jobs/{full}/checklist'],

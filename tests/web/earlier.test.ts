@@ -55,6 +55,16 @@ describe('what an earlier version kept', () => {
     cpSync(join(earlier, 'lampline.sqlite'), join(dataDir, 'lampline.sqlite'))
     const { app, store } = testApp(dataDir)
     await holdsAll(app)
+    const { body } = await request(app).get('/api/jobs').expect(200)
+    for (const { id } of body.jobs) {
+      // kept before there were gates: those of its own check hold it, and its paper has each with limits
+      const { plan, limits } = (await request(app).get(`/api/jobs/${id}`)).body
+      const keys = limits.map(({ key }: { key: string }) => key)
+      expect(plan.gates.length).toBeGreaterThan(4)
+      expect(keys).toEqual(
+        expect.arrayContaining([...plan.gates.map(({ key }: { key: string }) => key), 'gate.tested-by']),
+      )
+    }
     await store.close()
   })
 

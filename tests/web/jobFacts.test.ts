@@ -49,7 +49,7 @@ beforeEach(async () => {
 })
 
 describe('the facts of a job', () => {
-  it.each(['site', 'converter', 'cord', 'supply', 'device'])(
+  it.each(['site', 'converter', 'cord', 'supply', 'device', 'plan'])(
     'open by section, as they are kept, and saved untouched change nothing: %s',
     async (at) => {
       const form = await formOf(at)
@@ -138,6 +138,81 @@ describe('the facts of a job', () => {
     const other = testApp()
     expect((await request(other.app).post('/api/import?apply=1').type('json').send(file)).body.adds).toBe(1)
     expect((await request(other.app).get('/api/export')).text).toBe(file)
+  })
+
+  it('are also what its first power-up is planned with: lamps, years, capacitors', async () => {
+    id = await made(matching)
+    expect(read((await get(`/jobs/${id}/facts?at=plan`)).text)).toContain('Years without power')
+    const lampHigh = async () =>
+      (await job()).limits.find(({ key }: { key: string }) => key === 'supply-alone.lamp-volts')?.high
+    const before = await lampHigh()
+    await request(test.app).post(`/api/jobs/${id}/readings`).send({ key: 'before.mains-volts', value: 231, unit: 'V' })
+    const typed = { years: '30', bulk: '100', bulkv: '400', lamp1v: '230', lamp1w: '60' }
+    expect((await post('facts', { ...(await formOf('plan')), ...typed })).status).toBe(303)
+    const after = await job()
+    expect(after.plan.given).toMatchObject({
+      yearsUnused: 30,
+      bulkF: 1e-4,
+      bulkRatedV: 400,
+      lampsOnHand: [{ ratedV: 230, ratedW: 60, count: 1 }],
+    })
+    expect(after.readings).toHaveLength(1)
+    // without a lamp half of the mains; 60 W leave less on it
+    expect(before).toBe(115)
+    expect(await lampHigh()).toBeLessThan(115)
+    expect(after.plan.gates.some(({ key }: { key: string }) => key.startsWith('gate.reform-'))).toBe(true)
+    expect(await words()).toContain('Years without power: not entered → 30')
+    // a change of the check leaves it as it is, and it is taken back like any other
+    await post('facts', { ...(await formOf('cord')), corda: '5' })
+    expect((await job()).plan.given.yearsUnused).toBe(30)
+    await post(`changes/${after.changes[0].id}/undo`, {})
+    const back = await job()
+    expect(back.plan.given.yearsUnused ?? null).toBeNull()
+    expect(await lampHigh()).toBe(before)
+    expect(back.log.at(-1).text).toMatch(/^Taken back: .*Years without power/)
+    const wrong = await post('facts', { ...(await formOf('plan')), bulk: '1,500' })
+    expect(wrong.status).toBe(422)
+    expect(wrong.text).toContain('value="1,500"')
+  })
+
+  it('of the plan are changed as JSON too, and a new check names the job anew unless a person named it', async () => {
+    const patch = async (body: object) =>
+      request(test.app)
+        .patch(`/api/jobs/${id}`)
+        .send({ version: (await job()).version, ...body })
+    expect((await patch({ given: { yearsUnused: 12 } })).body.changes).toMatchObject([
+      { facts: [{ fact: 'years', before: '', after: '12' }] },
+    ])
+    const named = (label: string) => ({ ...matching, device: { ...matching.device, label } })
+    expect((await patch({ check: named('TAPE RECORDER 12V DC') })).body).toMatchObject({
+      name: 'Tape recorder',
+      plan: { given: { yearsUnused: 12 } },
+    })
+    expect((await patch({ name: 'Grey one' })).body.name).toBe('Grey one')
+    expect((await patch({ check: named('LABEL PRINTER 12V DC') })).body.name).toBe('Grey one')
+    expect((await patch({ check: matching, name: 'Both' })).body.name).toBe('Both')
+    expect((await patch({ given: { yearsUnused: -1 } })).status).toBe(422)
+  })
+
+  it('that made a reading a stop and are taken back leave it one, which the log says', async () => {
+    id = await made(matching)
+    await request(test.app).post(`/api/jobs/${id}/readings`).send({ key: 'before.mains-volts', value: 231, unit: 'V' })
+    const stops = async () => (await job()).stops
+    expect(await stops()).toEqual([])
+    await request(test.app)
+      .patch(`/api/jobs/${id}`)
+      .send({
+        version: (await job()).version,
+        check: {
+          ...matching,
+          site: { country: 'US', socket: 'A' },
+          cord: { ...matching.cord, plug: 'NEMA 1-15', ratedV: 125 },
+        },
+      })
+    expect(await stops()).toHaveLength(1)
+    await post(`changes/${(await job()).changes[0].id}/undo`, {})
+    expect(await stops()).toHaveLength(1)
+    expect((await job()).log.at(-1).text).toMatch(/^Taken back: .*stopped still.*231/)
   })
 
   it('stand at the head of its paper: the place and the plates as they are now', async () => {

@@ -8,8 +8,11 @@ import { findingChanges } from './rejudge.js'
 const mostTurned = 20
 
 /** The facts in which two checks differ, by the names of their boxes. */
-export function changedFacts(before: CheckRequest, after: CheckRequest): ChangedFact[] {
-  const [was, is] = [factValues(before), factValues(after)]
+export const changedFacts = (before: CheckRequest, after: CheckRequest): ChangedFact[] =>
+  changedValues(factValues(before), factValues(after))
+
+/** The boxes that hold something else. */
+export function changedValues(was: Record<string, string>, is: Record<string, string>): ChangedFact[] {
   return [...new Set([...Object.keys(was), ...Object.keys(is)])]
     .map((fact) => ({ fact, before: was[fact] ?? '', after: is[fact] ?? '' }))
     .filter((one) => one.before !== one.after)
@@ -24,15 +27,21 @@ const inShort = (finding: Told | null): Told | null =>
  *
  * @param judged  the check as it is now, its judgement, plan and limits
  * @param undoes  the change that is taken back
+ * @param planned what differs of what the plan is worked out with besides the check
  * @returns the job itself where no fact differs, or the change is known already
  */
 export function changeFacts(
   job: Job,
   judged: Pick<Job, 'check' | 'plan' | 'limits' | 'assessment'>,
-  { id, at, undoes }: { id: string; at: number; undoes?: string | undefined },
+  {
+    id,
+    at,
+    undoes,
+    planned = [],
+  }: { id: string; at: number; undoes?: string | undefined; planned?: readonly ChangedFact[] },
 ): Job {
   const changes = job.changes ?? []
-  const facts = changedFacts(job.check, judged.check)
+  const facts = [...changedFacts(job.check, judged.check), ...planned]
   if (facts.length === 0 || changes.some((one) => one.id === id)) return job
   if (changes.length >= mostEntries)
     throw new Unfit('at', `The facts of this job were changed ${changes.length} times, which is the most that is kept.`)

@@ -1,5 +1,4 @@
 import { z } from 'zod'
-import { changeFacts } from '../../bench/jobs/factChange.js'
 import type { Job } from '../../bench/jobs/job.js'
 import {
   addCause,
@@ -22,11 +21,11 @@ import { prepareCase } from '../../chain/case/case.js'
 import { newId } from '../../store/openStore.js'
 import type { Kept, Store } from '../../store/store.js'
 import { jobChecklist } from '../checklist.js'
-import { undone } from '../jobFacts.js'
+import { undone, withFacts } from '../jobFacts.js'
 import { judged, judgedAndPlanned } from '../judge.js'
 import { newEntry } from '../once.js'
 import { parse } from '../parse.js'
-import { givenOf } from '../parts/planGiven.js'
+import { givenOf, sentWith } from '../parts/planGiven.js'
 import { conflictAs } from '../records/conflict.js'
 import {
   assessmentJson,
@@ -89,14 +88,15 @@ export const jobCalls: readonly Call[] = [
     {
       method: 'patch',
       body: schemas.jobPatchSchema,
-      async run({ version, check, plan, ...patch }, { store, now, named }) {
+      async run({ version, check, plan, given, ...patch }, { store, now, named }) {
         const kept = await change(store, named('id'), version, (job) => {
           const next = patchJob(job, patch, { id: newId(), at: now() })
-          if (!check && plan === undefined) return next
-          const again = judgedAndPlanned(check ?? job.check, plan ?? null, now(), givenOf(job))
-          const changed = check ? changeFacts(next, again, { id: newId(), at: now() }) : next
-          if (changed !== next) return changed
-          const { assessment, ...replanned } = again
+          if (!check && !given && plan === undefined) return next
+          const planned = { ...givenOf(job), ...sentWith(plan ?? null), ...given }
+          const changed = withFacts(next, check ?? job.check, planned, { id: newId(), at: now() })
+          if (changed !== next && plan == null) return changed
+          const { assessment, ...replanned } = judgedAndPlanned(changed.check, plan ?? null, now(), planned)
+          if (changed !== next) return withReadingsJudged({ ...changed, ...replanned }, changed)
           const held = withReadingsJudged({ ...next, ...replanned }, next)
           return check ? judgeAgain(held, assessment) : held
         })

@@ -3,6 +3,7 @@ import { partStates, tickAnswers } from '../../bench/jobs/job.js'
 import { standingStates } from '../../bench/jobs/standing.js'
 import { linkOrder } from '../../chain/chainLinks.js'
 import { checkSchema } from '../../facts/check.js'
+import { firstPowerSchema } from './bench.js'
 import { line, listQuerySchema, nameSchema, noteSchema, versionSchema, words } from './record.js'
 
 const finite = z.number().min(-1e12).max(1e12)
@@ -52,6 +53,8 @@ export const jobPatchSchema = z.strictObject({
   name: nameSchema.optional(),
   check: checkSchema.optional(),
   plan: planSchema.nullish(),
+  /** what the plan is worked out with besides the check; what is not there stays */
+  given: firstPowerSchema.omit({ check: true }).optional(),
   observations: observationsSchema.optional(),
 })
 

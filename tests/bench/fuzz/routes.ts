@@ -224,7 +224,7 @@ const pages: Record<string, Kind> = {
   'post /jobs/:id/photos': { file: 'photo' },
   'post /jobs/:id/photos/:photoId/delete': deletable,
   'post /jobs/:id/photos/:photoId/restore': deletable,
-  'get /jobs/:id/facts': { query: some({ at: boxes.choice('supply', 'site', 'nothing') }) },
+  'get /jobs/:id/facts': { query: some({ at: boxes.choice('supply', 'site', 'plan', 'nothing') }) },
   'post /jobs/:id/facts': {
     form: fc
       .tuple(check, some({ at: boxes.choice('supply', 'device'), seen: boxes.text('place'), once }))

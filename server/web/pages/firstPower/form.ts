@@ -41,6 +41,14 @@ export const firstPowerNames: readonly string[] = Object.keys(labels)
 
 const labelOf = (name: string): string => labels[name] ?? name
 
+const tests: readonly string[] = ['scheme', 'earthohm', 'insulation', 'touch']
+
+/** Boxes of what a plan is worked out with besides the check. */
+export const planNames: readonly string[] = firstPowerNames.filter((name) => !tests.includes(name))
+
+/** What a box of a plan is called; null of any other. */
+export const planLabel = (name: string): string | null => (planNames.includes(name) ? labelOf(name) : null)
+
 export const machineInputs: readonly Choice<'plain' | 'constant-power'>[] = [
   { value: 'plain', label: 'Logic, linear regulators, motors' },
   { value: 'constant-power', label: 'A converter (switch-mode)' },

@@ -3,16 +3,16 @@ import type { Job } from '../../../bench/jobs/job.js'
 import { Unfit } from '../../../bench/jobs/jobChange.js'
 import { jobDraft } from '../../../bench/jobs/jobDraft.js'
 import { openStops } from '../../../bench/jobs/stops.js'
-import { checkValues } from '../../../facts/address.js'
 import { StorageFault } from '../../../store/errors.js'
 import type { Kept } from '../../../store/store.js'
 import type { Context } from '../../context.js'
 import { NotFound, Unprocessable } from '../../errors.js'
 import {
   answered,
+  asRead,
   changedMeanwhile,
-  checkOf,
   markOf,
+  planValuesOf,
   set,
   undone,
   type Values,
@@ -23,9 +23,8 @@ import { entryId, onceField } from '../../once.js'
 import { show } from '../../page.js'
 import { faultsOf } from '../../parts/faultsOf.js'
 import type { FormFault } from '../../parts/formState.js'
-import { readCheckForm } from '../check/form.js'
-import { type SectionName, sectionNamed } from '../check/sections.js'
-import { factsView, sectionOfBox } from './factsView.js'
+import { readFirstPowerForm } from '../firstPower/form.js'
+import { type FactsOf, factsOfNamed, factsView, sectionOfBox } from './factsView.js'
 
 /** Someone else changed these boxes meanwhile. */
 class Meanwhile extends Error {
@@ -40,7 +39,7 @@ export function jobFactsRoutes({ store, now }: Context): Router {
   const idOf = (request: Request): string => String(request.params.id)
 
   interface Typed {
-    at: SectionName
+    at: FactsOf
     typed?: Values
     faults?: readonly FormFault[]
     meanwhile?: readonly string[]
@@ -54,14 +53,19 @@ export function jobFactsRoutes({ store, now }: Context): Router {
     { at, typed = {}, faults = [], meanwhile = [], notSaved = null, status }: Typed,
   ): Promise<void> => {
     const { id, body: job } = await store.get<Job>('job', idOf(request))
-    const kept = valuesOf(job)
-    // a check of more rows than forms have is changed as JSON
-    if (!kept) throw new NotFound()
-    const form = readCheckForm({ ...kept, ...typed })
+    const kept = boxesOf(job)
+    const form = readFirstPowerForm({ ...kept, ...typed })
     const all = form.faults.length > 0 ? form.faults : faults
     const first = sectionOfBox(all[0]?.name ?? '')
     const model = factsView({ id, job, kept, typed: form, at: first ?? at, faults: all, meanwhile, notSaved })
     show(request, response, { view: 'job-facts', model, status })
+  }
+
+  /** what every box holds; a check of more rows than forms have is changed as JSON */
+  const boxesOf = (job: Job): Values => {
+    const values = valuesOf(job)
+    if (!values) throw new NotFound()
+    return { ...values, ...planValuesOf(job) }
   }
 
   const change = async (request: Request, next: (job: Job) => Job): Promise<Kept<Job>> =>
@@ -74,7 +78,7 @@ export function jobFactsRoutes({ store, now }: Context): Router {
     `/jobs/${id}#${openStops(body).length > 0 ? 'stopped' : section}`
 
   router.get('/jobs/:id/facts', (request, response) =>
-    page(request, response, { at: sectionNamed(request.query.at) ?? 'supply' }),
+    page(request, response, { at: factsOfNamed(request.query.at) ?? 'supply' }),
   )
 
   router.post('/jobs/:id/facts', async (request, response) => {
@@ -83,19 +87,18 @@ export function jobFactsRoutes({ store, now }: Context): Router {
     const mark = { id: entryId(onceField(request), idOf(request), 'facts', JSON.stringify(body)), at: now() }
     let typed: Values = {}
     const next = (job: Job): Job => {
-      const kept = valuesOf(job)
-      if (!kept) throw new NotFound()
+      const kept = boxesOf(job)
       typed = seen === null ? answered(kept, body) : set(body)
       const names = Object.keys(typed)
       const values = { ...kept, ...typed }
       const changed = withValues(job, values, mark)
-      const others = changedMeanwhile(kept, checkValues(checkOf(readCheckForm(values))), names)
+      const others = changedMeanwhile(kept, asRead(values), names)
       const unseen = seen === null ? others.filter((name) => (kept[name] ?? '') !== '') : others
       if (seen === null ? unseen.length > 0 : markOf(kept, names) !== seen && unseen.length > 0)
         if (!(job.changes ?? []).some(({ id }) => id === mark.id)) throw new Meanwhile(unseen)
       return changed
     }
-    const asked = sectionNamed(body.at)
+    const asked = factsOfNamed(body.at)
     const again = (rest: Omit<Typed, 'at' | 'typed'>): Promise<void> => {
       const named = Object.keys(typed)
         .map(sectionOfBox)

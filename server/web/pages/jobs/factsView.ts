@@ -13,12 +13,19 @@ import { head, type PageHead } from '../../page.js'
 import { countryName } from '../../parts/countryNames.js'
 import { type FactField, type FactSection, factSection } from '../../parts/factFields.js'
 import type { FormFault, FormState } from '../../parts/formState.js'
+import { shownRows } from '../../parts/shownRows.js'
 import { verdictWords } from '../../parts/verdictWords.js'
 import { type CheckForm, readCheckForm } from '../check/form.js'
 import { type NextView, nextView } from '../check/nextView.js'
 import { plateValues, type ReadingView, readingView } from '../check/readingView.js'
-import { type SectionName, sectionAt, sectionNames, sectionOf } from '../check/sections.js'
+import { type SectionName, sectionAt, sectionNamed, sectionNames, sectionOf } from '../check/sections.js'
+import { type FirstPowerForm, lampRow, lampRows, machineInputs, planLabel, planNames } from '../firstPower/form.js'
 import type { ChangedField } from './view.js'
+
+/** What a page of facts is about: a thing, or what the first power-up is planned with. */
+export type FactsOf = SectionName | 'plan'
+
+export const factsOfNamed = (name: unknown): FactsOf | null => (name === 'plan' ? 'plan' : sectionNamed(name))
 
 export interface FactsPage {
   page: PageHead
@@ -27,20 +34,22 @@ export interface FactsPage {
   result: { verdict: { outcome: Outcome }; chain: (ChainLink & { address: string })[] }
   answer: Words
   form: FormState
-  at: SectionName
+  at: FactsOf
   /** what the boxes held when the page was made */
   seen: string
   sections: { section: FactSection; reading: ReadingView | null }[]
+  /** boxes of what the plan is worked out with; null where they are not asked for */
+  plan: { lamps: { row: number; names: ReturnType<typeof lampRow> }[]; inputs: typeof machineInputs } | null
   ways: { words: string; href: string; current: boolean }[]
   changed: ChangedField[]
   notSaved: string | null
 }
 
 /** The section of a box within a job: what there is stands with the place. */
-export const sectionOfBox = (box: string): SectionName | null =>
-  boxOf(box)?.key === 'arrangement' ? 'site' : sectionOf(box)
+export const sectionOfBox = (box: string): FactsOf | null =>
+  planLabel(box) !== null ? 'plan' : boxOf(box)?.key === 'arrangement' ? 'site' : sectionOf(box)
 
-const addressOf = (id: string, section: SectionName): string => `/jobs/${id}/facts?at=${section}`
+const addressOf = (id: string, section: FactsOf): string => `/jobs/${id}/facts?at=${section}`
 
 /**
  * The verdict and the chain of a job as it would be judged today, each link leading to its facts in the job, and what is next.
@@ -62,9 +71,9 @@ export function jobAnswer(id: string, job: Job, form: CheckForm | null) {
 }
 
 /** The ways to the facts of each thing of a job. */
-export const waysOf = (id: string, at: SectionName | null): FactsPage['ways'] =>
-  sectionNames.map((name) => ({
-    words: factSection(name, readCheckForm({}).state, false).legend,
+export const waysOf = (id: string, at: FactsOf | null): FactsPage['ways'] =>
+  ([...sectionNames, 'plan'] as const).map((name) => ({
+    words: name === 'plan' ? 'First power-up' : factSection(name, readCheckForm({}).state, false).legend,
     href: addressOf(id, name),
     current: name === at,
   }))
@@ -97,8 +106,8 @@ export function factsView({
   /** what the boxes hold as kept */
   kept: Values
   /** the same with what was typed */
-  typed: CheckForm
-  at: SectionName
+  typed: Pick<FirstPowerForm, 'state'>
+  at: FactsOf
   faults: readonly FormFault[]
   /** boxes that someone else changed */
   meanwhile: readonly string[]
@@ -126,7 +135,13 @@ export function factsView({
     const whole = { section, reading: view && { ...view, doubts: [] } }
     return name === 'site' ? [{ section: factSection('arrangement', state, false), reading: null }, whole] : [whole]
   })
-  const names = sections.flatMap(({ section }) => fieldsOf(section).map(({ name }) => name))
+  const planned = at === 'plan' || faults.some((fault) => sectionOfBox(fault.name) === 'plan')
+  const rows = lampRows.slice(0, shownRows('lamp', 2, state)).map((row) => ({ row, names: lampRow(row) }))
+  const names = [
+    ...sections.flatMap(({ section }) => fieldsOf(section).map(({ name }) => name)),
+    ...(planned ? planNames.filter((name) => !/^lamp\d/.test(name)) : []),
+    ...(planned ? rows.flatMap((row) => Object.values(row.names)) : []),
+  ]
   const text = (name: string, value: string): string =>
     name === 'country' && value !== '' ? countryName(value) : value
   return {
@@ -138,9 +153,10 @@ export function factsView({
     at,
     seen: markOf(kept, names),
     sections,
+    plan: planned ? { lamps: rows, inputs: machineInputs } : null,
     ways: waysOf(id, at),
     changed: meanwhile.map((name) => ({
-      label: labelOf(name),
+      label: planLabel(name) ?? labelOf(name),
       kept: text(name, kept[name] ?? ''),
       typed: state.values[name] ?? '',
     })),

@@ -25,7 +25,7 @@ import { tally, verdictWords } from '../../parts/verdictWords.js'
 import { checkAddress } from '../check/address.js'
 import { readCheckForm } from '../check/form.js'
 import type { NextView } from '../check/nextView.js'
-import { firstPowerQuery, firstPowerValues } from '../firstPower/form.js'
+import { firstPowerQuery, firstPowerValues, machineInputs, planLabel, readFirstPowerForm } from '../firstPower/form.js'
 import { type FactsPage, jobAnswer, waysOf } from './factsView.js'
 import { boxesOf, detailLabels, observedLines, worksChoices } from './observed.js'
 import { partWords, standingWords } from './standingWords.js'
@@ -226,7 +226,11 @@ function addressesOf(job: Job): { address: string; firstPower: string } {
 
 /** A value as its address carries it, as a person reads it. */
 const readable = (fact: string, value: string): Words =>
-  value === '' ? 'not entered' : (readCheckForm({ [fact]: value }).state.shown[fact] ?? value)
+  value === ''
+    ? 'not entered'
+    : (machineInputs.find((one) => fact === 'takes' && one.value === value)?.label ??
+      readFirstPowerForm({ [fact]: value }).state.shown[fact] ??
+      value)
 
 function changeLine(changes: readonly FactChange[], change: FactChange): ChangeLine {
   const { before, after } = change.verdict
@@ -234,7 +238,7 @@ function changeLine(changes: readonly FactChange[], change: FactChange): ChangeL
     id: change.id,
     at: moment(change.at),
     facts: change.facts.map(({ fact, ...value }) => ({
-      label: labelOf(fact),
+      label: planLabel(fact) ?? labelOf(fact),
       before: readable(fact, value.before),
       after: readable(fact, value.after),
     })),
