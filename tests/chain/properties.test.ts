@@ -327,7 +327,8 @@ describe('taking a fact away', { timeout: 60_000 }, () => {
       'mains-frequency',
     ],
     'supply.measured': ['output-voltage', 'polarity', 'lead-drop'],
-    'supply.plug': ['polarity', 'dc-plug'],
+    // two contacts ask which of several outputs is on them; without a plug, the plug itself is asked for
+    'supply.plug': ['polarity', 'dc-plug', 'output-voltage'],
     'device.jack': ['polarity', 'dc-plug'],
     'supply.lead': ['lead-drop'],
     'supply.fuse': ['fuse'],
