@@ -367,8 +367,9 @@ describe('taking a fact away', { timeout: 60_000 }, () => {
     converter: ['converter'],
     // a converter is judged where the mains is known to need one
     site: ['converter'],
-    // entered against a plate that was read as one for a car: without it there is no mains side
-    'supply.input': ['converter', 'cord', 'earthing', 'inlet', 'mains-frequency', 'socket'],
+    // entered against a plate that was read as one for a car: without it there is no mains side; against a plate of 100 V to 240 V:
+    // without it the supply is a switch-mode one, whose output does not rise with nothing connected
+    'supply.input': ['converter', 'cord', 'earthing', 'inlet', 'mains-frequency', 'socket', 'isolation'],
     // polarity and plug matter for direct current alone
     'device.inputs': ['polarity', 'dc-plug'],
     // and an output may be what is dangerous to touch
