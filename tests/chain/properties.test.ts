@@ -364,9 +364,10 @@ describe('taking a fact away', { timeout: 60_000 }, () => {
     'device.label': topics,
     'supply.fuse': ['fuse'],
     'supply.lead': ['lead-drop'],
-    converter: ['converter'],
+    // an output follows the mains, and is taken as on its plate's where that is not known, which mains-voltage then says
+    converter: ['converter', 'isolation'],
     // a converter is judged where the mains is known to need one
-    site: ['converter'],
+    site: ['converter', 'isolation'],
     // entered against a plate that was read as one for a car: without it there is no mains side; against a plate of 100 V to 240 V:
     // without it the supply is a switch-mode one, whose output does not rise with nothing connected
     'supply.input': ['converter', 'cord', 'earthing', 'inlet', 'mains-frequency', 'socket', 'isolation'],
