@@ -1,8 +1,10 @@
+import { hazardMeanings, hazardRule } from '../tables/hazardWords.js'
 import { say } from '../words/phrase.js'
+import type { PairSituation } from './case/situation.js'
 import { chargingMeanings } from './charging.js'
 import { decidingMeanings, hazardsOf, judgeHazard } from './hazardFinding.js'
 import { isolationMeanings } from './isolation.js'
-import { together } from './judgement.js'
+import { caution, type Judgement, together } from './judgement.js'
 import { notRead } from './openPhrases.js'
 import { pairTopic } from './topic.js'
 
@@ -24,7 +26,7 @@ export const hazardWords = pairTopic({
       example: { supply: { label: 'UNFILTERED' } },
     },
     caution: {
-      rule: say`A plate names a short time of use, one thing that it is for or not for, or a picture tube; or another phrase on it was not read.`,
+      rule: say`A plate names a short time of use, one thing that it is for or not for, or a picture tube, which may be entered too; or another phrase on it was not read.`,
       example: { supply: { label: 'KB 5 MIN' } },
     },
     clear: { never: say`Nothing is said where nothing stands on the plates but what was read.` },
@@ -37,10 +39,21 @@ export const hazardWords = pairTopic({
         // the earth path weighs it
         !(meaning === 'no earth, class 0 or 0I' && situation.supply.classZero),
     )
+    const printed = hazardsOf(situation, meanings)
     return together([
-      ...hazardsOf(situation, meanings).flatMap((hazard) => judgeHazard(hazard)),
+      ...printed.flatMap((hazard) => judgeHazard(hazard)),
+      ...(printed.some(({ meaning }) => meaning === 'picture tube') ? [] : enteredTube(situation)),
       ...notRead('supply', situation.supply),
       ...notRead('machine', situation.device),
     ])
   },
 })
+
+/** A picture tube that no plate names and that was entered. */
+function enteredTube({ device }: PairSituation): Judgement[] {
+  if (device.facts.mains?.pictureTube !== true) return []
+  const { why, action } = hazardMeanings['picture tube']
+  return [
+    caution(() => ({ title: say`The machine has a picture tube`, why, working: [], action, sources: [hazardRule] })),
+  ]
+}

@@ -486,6 +486,9 @@ class RatingReader {
     if (only && agrees) return this.#railPower(statement, only, home!)
     if (only && !made && !free) return this.#railPower(statement, only, home!)
     if (only && !made && group.side === 'input') return this.#railPower(statement, only, home!)
+    // watts that are not those of the output before them: of all outputs together, where that can be
+    if (rails > 1 && quantity.dimension === 'W' && group.side !== 'input' && !statement.total && !statement.title)
+      this.#totals.push({ statement, group })
     if (!free || statement.total || statement.title) return
     const total = this.#totalOutput()
     // the volts or amperes of an output cannot be read: the power may be its own

@@ -137,3 +137,12 @@ describe('a supply for LED lamps', () => {
     ])
   })
 })
+
+describe('a picture tube that was entered', () => {
+  it('is a caution, once, with and without words on the plate', () => {
+    const entered = changed({ device: { mains: { pictureTube: true } } })
+    expect(outcomesOn('hazard-words', entered)).toEqual(['caution'])
+    expect(outcomesOn('hazard-words', changed({ device: { label: '12V⎓ 1A CRT' } }, entered))).toEqual(['caution'])
+    expect(outcomesOn('hazard-words', changed({ device: { mains: { pictureTube: false } } }))).toEqual([])
+  })
+})

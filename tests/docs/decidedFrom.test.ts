@@ -89,7 +89,7 @@ const cases: readonly CheckRequest[] = [
   }),
   changed({
     supply: { input: { voltages: [{ min: 120, max: 120 }], powerVA: 30 } },
-    device: { mains: { motor: 'induction' } },
+    device: { mains: { motor: 'induction', pictureTube: true } },
     converter: { kind: 'isolating', outputV: 120, ratedVA: 200 },
   }),
   changed({

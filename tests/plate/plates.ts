@@ -403,6 +403,10 @@ const traps: Plate[] = [
   { text: '12V⎓ 2000mAh', out: '12 dc', unread: ['2000mAh'] },
   { text: 'PLUG 5.5x2.1mm 12V⎓ 1A', out: '12 dc 1A', unread: ['PLUG'] },
   { text: 'OUTPUT 5V⎓ 3A 12V⎓ 2A TOTAL POWER 30W', out: '5 dc 3A; 12 dc 2A', totalW: 30 },
+  // 5 × 10 + 12 × 4 = 98 W at once, 50 W the largest: between them it is the two together, above it is none of theirs
+  { text: 'OUTPUT +5V⎓ 10A +12V⎓ 4A MAX 60W', out: '5 dc 10A; 12 dc 4A', totalW: 60 },
+  { text: 'OUTPUT +5V 10A, +12V 4A\n(60W MAX)', out: '5 dc 10A; 12 dc 4A', totalW: 60 },
+  { text: 'OUTPUT 5V⎓ 10A 12V⎓ 4A 130W', out: '5 dc 10A; 12 dc 4A', unread: ['130W'] },
   { text: '12V~ 1A S3 40% 10 min', out: '12 ac 1A', unread: ['10 min'] },
   { text: 'Switching frequency 65kHz 12V⎓ 1A', out: '12 dc 1A', unread: ['65kHz'] },
   { text: 'RED +5V 2A BLACK GND', out: '5 dc 2A', unread: ['RED', 'BLACK GND'] },
