@@ -8,6 +8,7 @@ import { hazardWords } from './hazardWords.js'
 import { inlet } from './inlet.js'
 import { isolation } from './isolation.js'
 import { leadDrop } from './leadDrop.js'
+import { leakage } from './leakage.js'
 import { mainsFrequency } from './mainsFrequency.js'
 import { mainsVoltage } from './mainsVoltage.js'
 import { outputCurrent } from './outputCurrent.js'
@@ -26,6 +27,7 @@ export const mainsTopics = [
   speed,
   converter,
   starting,
+  leakage,
   earthing,
   socket,
   cord,

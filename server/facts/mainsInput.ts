@@ -56,6 +56,22 @@ export const mainsInputOf = (of: OnMains) =>
       findOut: [onPlate],
       printed: (plate) => plate.input?.currentA,
     }),
+    earthLeakA: number({
+      unit: 'A',
+      min: leastTaken.currentA,
+      max: 10,
+      link: of.link,
+      address: `${of.address}inleak`,
+      column: 'leakage A',
+      label: labelFor(of, 'Leakage to earth'),
+      question: `How much current does the ${of.called} let to earth?`,
+      hint: 'As measured, such as 0.7 mA.',
+      findOut: [
+        look(
+          'From a test of leakage or protective conductor current, by a qualified person; or 2π f C V of the capacitors from the line conductor to earth by their print, unplugged and discharged.',
+        ),
+      ],
+    }),
     powerVA: number({
       ...power,
       unit: 'VA',

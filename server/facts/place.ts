@@ -128,4 +128,32 @@ export const place = thing('Site', {
       ),
     ],
   }),
+  residualCurrentA: number({
+    unit: 'A',
+    min: 0.001,
+    max: 10,
+    link: 'source',
+    address: 'rcd',
+    label: 'Residual-current device, rated residual current',
+    question: 'What residual current is the device before the socket rated for?',
+    hint: 'As 30 mA.',
+    findOut: [
+      look('From its print, beside IΔn: 0.03 A is 30 mA. A ground-fault interrupter of class A counts as 5 mA.'),
+    ],
+  }),
+  othersLeakA: number({
+    unit: 'A',
+    min: 0,
+    max: 10,
+    link: 'source',
+    address: 'othersleak',
+    label: 'Leakage to earth of all else on that device',
+    question: 'How much leaks to earth of all else that hangs on the residual-current device?',
+    hint: '0 where nothing else does.',
+    findOut: [
+      look(
+        'By adding up what each has: as tested, or 2π f C V of its capacitors from line to earth. Computers and printers have 1 mA to 3.5 mA each.',
+      ),
+    ],
+  }),
 })

@@ -93,6 +93,10 @@ const cases: readonly CheckRequest[] = [
     converter: { kind: 'isolating', outputV: 120, ratedVA: 200 },
   }),
   changed({
+    site: { residualCurrentA: 0.03, othersLeakA: 0.01 },
+    supply: { input: { voltages: [{ min: 230, max: 230 }], earthLeakA: 0.0035 } },
+  }),
+  changed({
     supply: {
       pins: [
         { id: '1', role: 'rail', kind: 'dc', voltageV: 12, measuredV: 12 },

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { capacitorCurrent, largestCapacitor } from '../../server/physics/leakage.js'
+import { capacitorCurrent, floatingCaseReading, largestCapacitor } from '../../server/physics/leakage.js'
 
 describe('current of a mains capacitor to earth', () => {
   // printed table [µA]: 100 V 50 Hz, 100 V 60 Hz, 120 V 60 Hz, 230 V 50 Hz, 240 V 50 Hz, 264 V 60 Hz
@@ -34,5 +34,30 @@ describe('current of a mains capacitor to earth', () => {
   it.each([0, Number.NaN, -1])('refuses %d', (bad) => {
     expect(() => capacitorCurrent(bad, 230, 50)).toThrow(RangeError)
     expect(() => largestCapacitor(1e-3, bad, 50)).toThrow(RangeError)
+  })
+})
+
+describe('what a meter shows on a case without earth', () => {
+  // worked out beforehand for meters of 10 MΩ, 1 MΩ, 100 kΩ, 10 kΩ and 3 kΩ
+  it.each([
+    [1e-9, 230, 50, [114, 61.2, 7.21, 0.723, 0.217]],
+    [2.2e-9, 230, 50, [115, 93.2, 15.7, 1.59, 0.477]],
+    [4.7e-9, 230, 50, [115, 109, 32.6, 3.39, 1.02]],
+    [0.1e-6, 230, 50, [115, 115, 114, 61.2, 21.3]],
+    [1e-9, 120, 60, [59.5, 36.1, 4.51, 0.452, 0.136]],
+    [4.7e-9, 120, 60, [60, 57.7, 20, 2.12, 0.638]],
+    [0.1e-6, 120, 60, [60, 60, 59.5, 36.1, 13.2]],
+  ])('two of %s F at %s V %s Hz', (capacitanceF, voltageV, frequencyHz, volts) => {
+    const read = [10e6, 1e6, 100e3, 10e3, 3e3].map((meterOhm) =>
+      Number(floatingCaseReading(capacitanceF, voltageV, frequencyHz, meterOhm).toPrecision(3)),
+    )
+    expect(read).toEqual(volts)
+  })
+
+  it.each([0, -1, Number.NaN])('refuses %s', (bad) => {
+    expect(() => floatingCaseReading(bad, 230, 50, 1e6)).toThrow(RangeError)
+    expect(() => floatingCaseReading(1e-9, bad, 50, 1e6)).toThrow(RangeError)
+    expect(() => floatingCaseReading(1e-9, 230, bad, 1e6)).toThrow(RangeError)
+    expect(() => floatingCaseReading(1e-9, 230, 50, bad)).toThrow(RangeError)
   })
 })

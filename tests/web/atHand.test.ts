@@ -37,6 +37,16 @@ describe('what is at hand', () => {
     expect((await request(app).get('/api/at-hand')).body).toEqual({ ...nothing, country: 'SE' })
   })
 
+  it('offers the rating of its residual-current device where the facts of the place stand open, and never enters it by itself', async () => {
+    const { app } = testApp()
+    await request(app).put('/api/at-hand').send(workshop)
+    const box = async (address: string) =>
+      /<input[^>]*name="rcd"[^>]*>/.exec((await request(app).get(address)).text)?.[0]
+    expect(await box('/?country=GB&supply=12V&at=site')).toContain('value="0.03"')
+    expect(await box('/?country=GB&supply=12V&rcd=0.1&at=site')).toContain('value="0.1"')
+    expect(await box('/?country=GB&supply=12V')).toBeUndefined()
+  })
+
   it('refuses a lamp without its voltage and a field that it does not know, naming both', async () => {
     const { app } = testApp()
     const { status, body } = await request(app)

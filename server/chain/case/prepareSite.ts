@@ -28,6 +28,8 @@ export function prepareSite(site: Site): PreparedSite {
   const prepared: PreparedSite = {
     systems,
     source: site.source ?? null,
+    residualCurrentA: site.residualCurrentA ?? null,
+    othersLeakA: site.othersLeakA ?? null,
     sockets,
     country: iso,
     sources: country?.sources ?? [],

@@ -77,6 +77,7 @@ function prepareBy(supply: Supply, reading: LabelReading | null, of: 'supply' | 
       windows,
       frequenciesHz: input?.frequenciesHz?.length ? input.frequenciesHz : (printed?.frequenciesHz ?? []),
       currentA: input?.currentA ?? printed?.currentA ?? null,
+      earthLeakA: input?.earthLeakA ?? null,
       powerVA: input?.powerVA ?? printed?.powerVA ?? null,
       powerW: input?.powerW ?? printed?.powerW ?? null,
       selectorV: input?.selectorV ?? null,

@@ -32,6 +32,10 @@ export interface PreparedSite {
   systems: readonly Mains[]
   /** what stands behind the socket; null: not stated, taken as the wall */
   source: MainsSource | null
+  /** rated residual current of the device before the socket [A] */
+  residualCurrentA: number | null
+  /** leakage to earth of all else that hangs on it [A] */
+  othersLeakA: number | null
   /** IEC letters that may be met; empty: not known */
   sockets: readonly string[]
   /** ISO 3166-1 alpha-2, in capitals */
@@ -65,6 +69,8 @@ export interface PreparedInput {
   windows: readonly VoltageWindow[]
   frequenciesHz: readonly number[]
   currentA: number | null
+  /** to earth [A] */
+  earthLeakA: number | null
   powerVA: number | null
   powerW: number | null
   selectorV: number | null

@@ -1,7 +1,8 @@
-import { capacitorCurrent, largestCapacitor } from '../../physics/leakage.js'
+import { capacitorCurrent, floatingCaseReading, largestCapacitor } from '../../physics/leakage.js'
 import { impregnatedPaper, touchCurrentLimits } from '../../tables/capacitors.js'
+import { meterLoads, soundFilterMostV } from '../../tables/meterLoads.js'
 import { say } from '../../words/phrase.js'
-import { amperes, farads, hertz, volts } from '../../words/quantity.js'
+import { amperes, farads, hertz, ohms, volts } from '../../words/quantity.js'
 import type { Explained } from '../firstPower/lamps.js'
 
 export interface LeakageRequest {
@@ -20,6 +21,8 @@ export interface LeakageAnswer extends Explained {
   within: boolean
   /** what a voltmeter shows on a floating case between two equal capacitors [V] */
   openV: number
+  /** what meters show there, from the lightest load to the heaviest */
+  meters: { meterOhm: number; what: string; readsV: number }[]
   limits: { limitA: number; what: string; largestF: number; within: boolean }[]
 }
 
@@ -40,6 +43,11 @@ export function leakage(request: LeakageRequest): LeakageAnswer {
     limitA,
     within: currentA <= limitA,
     openV: voltageV / 2,
+    meters: meterLoads.map(({ ohm, what }) => ({
+      meterOhm: ohm,
+      what,
+      readsV: floatingCaseReading(capacitanceF, voltageV, frequencyHz, ohm),
+    })),
     limits: touchCurrentLimits.map((row) => ({
       limitA: row.limitA,
       what: row.what,
@@ -53,10 +61,15 @@ export function leakage(request: LeakageRequest): LeakageAnswer {
     ],
     cautions: [
       say`The figure is an upper bound where the capacitor goes to the rectified side, as in most class II supplies.`,
+      say`Half the mains on a case without earth, by a meter of high impedance, is what two sound capacitors give. With ${ohms(1e4)} across the meter, a qualified person’s work, theirs falls under ${volts(soundFilterMostV)} up to 4.7\u00a0nF; what stays high then, or stands near the full mains, is a fault.`,
       say`A tingle above the limit of the class, or one that changes suddenly, is a fault until measured.`,
       say`A replacement must be a capacitor of the same class for this place (Y1, Y2), never an ordinary one, and never larger.`,
       say`Capacitors in clear resin from the 1970s to the 1990s crack and fail with smoke: replace them on sight. Work inside a mains enclosure is for a licensed electrician or other qualified person.`,
     ],
-    sources: [...touchCurrentLimits.map(({ source }) => source), impregnatedPaper],
+    sources: [
+      ...touchCurrentLimits.map(({ source }) => source),
+      impregnatedPaper,
+      ...meterLoads.flatMap((load) => load.sources),
+    ],
   }
 }

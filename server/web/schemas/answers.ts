@@ -316,7 +316,14 @@ export const converterAnswer = z.object({
   ...shown,
 })
 
-export const leakageAnswer = z.object({ currentA: number, largestF: maybe, ...shown })
+export const leakageAnswer = z.object({
+  currentA: number,
+  largestF: maybe,
+  meters: z
+    .array(z.object({ meterOhm: number, what: text, readsV: number }))
+    .describe('what meters show on a case without earth between two such capacitors'),
+  ...shown,
+})
 
 export const insulationAnswer = z.object({ findings: z.array(findingAnswer), ...shown })
 

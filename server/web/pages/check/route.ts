@@ -1,5 +1,5 @@
 import { Router } from 'express'
-import { atHandIfReadable } from '../../../bench/atHand/atHand.js'
+import { atHandIfReadable, nothingAtHand } from '../../../bench/atHand/atHand.js'
 import { answerCheck } from '../../../chain/answer.js'
 import type { LabelReading, PlateOf } from '../../../plate/labelReading.js'
 import { readPlate } from '../../../plate/readPlate.js'
@@ -34,6 +34,8 @@ export function checkPageRoutes({ store }: Context): Router {
     const readings = judged
       ? { supply: judged.readings.supply, machine: judged.readings.device }
       : { supply: plate('supply', 'supply'), machine: plate('machine', 'device') }
+    // what is at hand fills a box that stands open, or the place of an empty form
+    const atHand = form.empty || at === 'site' ? await atHandIfReadable(store) : nothingAtHand
     const model = checkView({
       form,
       readings,
@@ -42,7 +44,8 @@ export function checkPageRoutes({ store }: Context): Router {
         usable && (wantsFragment(request) ? fromShelfLater(usable, whole) : await fromShelfView(store, usable)),
       at,
       // only an empty form begins with a place
-      place: lastPlace(request) ?? (form.empty ? (await atHandIfReadable(store)).country : null),
+      place: lastPlace(request) ?? (form.empty ? atHand.country : null),
+      residualA: at === 'site' ? atHand.residualCurrentA : null,
     })
     if (usable?.site.country) rememberPlace(response, usable.site.country)
     if (wantsFragment(request)) response.set('HX-Replace-Url', whole)

@@ -3,6 +3,7 @@ import { knownReading } from '../../../chain/case/knownReading.js'
 import type { CheckRequest } from '../../../chain/case/request.js'
 import type { Outcome } from '../../../chain/finding.js'
 import { topicTag } from '../../../chain/topicTag.js'
+import { figures } from '../../../facts/address.js'
 import { labelOf } from '../../../facts/boxes.js'
 import type { LabelReading } from '../../../plate/labelReading.js'
 import { type Phrase, say, type Words } from '../../../words/phrase.js'
@@ -119,6 +120,8 @@ export interface Checked {
   at: SectionName | null
   /** where the last check was, by its code */
   place: string | null
+  /** rating of the residual-current device at hand [A], for a box that is open and empty */
+  residualA: number | null
 }
 
 const oneOf = (name: string): FactField => {
@@ -130,7 +133,7 @@ const oneOf = (name: string): FactField => {
 }
 
 /** Everything the page "/" shows. */
-export function checkView({ form, readings, response, fromShelf, at, place }: Checked): CheckPage {
+export function checkView({ form, readings, response, fromShelf, at, place, residualA }: Checked): CheckPage {
   const { state, faults, usable, empty } = form
   const confirmed = state.values.confirmed?.split(/\s+/) ?? []
   const read = plateValues(
@@ -141,6 +144,7 @@ export function checkView({ form, readings, response, fromShelf, at, place }: Ch
   // the address carries the code; a person reads the name
   if (typeof state.shown.country === 'string') state.values.country = state.shown.country
   else if (empty && place !== null) state.values.country = countryName(place)
+  if (residualA !== null) state.values.rcd ||= figures(residualA)
   const count = faults.length === 1 ? 'One entry cannot be used yet' : `${faults.length} entries cannot be used yet`
   const open = sectionNames.filter(
     (name) => name === at || faults.some((fault) => fault.name !== 'country' && sectionOf(fault.name) === name),

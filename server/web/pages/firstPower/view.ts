@@ -438,6 +438,14 @@ function tingleAside({ reach }: PlanFacts): AsideView[] {
           }),
         },
         {
+          caption: 'What meters show on a case without earth, by the size of each Y capacitor',
+          head: ['Capacitor', ...first.answer.meters.map(({ what, meterOhm }) => say`${what}, ${ohms(meterOhm)}`)],
+          rows: answers.map(({ capacitanceF, answer }) => [
+            farads(capacitanceF),
+            ...answer.meters.map(({ readsV }) => volts(readsV, 3)),
+          ]),
+        },
+        {
           caption: 'Largest capacitor for a limit',
           head: ['Limit', 'Where from', 'Largest capacitor'],
           rows: first.answer.limits.map(({ limitA, what, largestF }) => [
