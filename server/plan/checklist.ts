@@ -13,6 +13,7 @@ import { isSame } from '../words/unique.js'
 import type { Caution, FirstPowerPlan, FirstPowerStage, StageName, Step } from './firstPowerPlan.js'
 import { stagesBefore } from './gateResults.js'
 import { mainsBand } from './stages/facts.js'
+import { markedFor } from './stages/meterOnLamp.js'
 import { outletOf } from './stages/outlet.js'
 import { step } from './stages/step.js'
 
@@ -121,15 +122,19 @@ function mainsLine({ site, plan }: ChecklistFacts): ChecklistLine[] {
   const { minV, maxV } = system
   const limits = mainsBand({ voltageV: system.voltageV, minV, maxV })
   return [
-    line('before.mains-volts', say`Have the voltage at the socket measured and write it down.`, {
-      expect: say`${mainsText(system)}: ${volts(limits.low)} to ${volts(limits.high)}`,
-      unit: 'V',
-      ...limits,
-      stopIf: say`outside this band`,
-      link: 'source',
-      who: 'qualified',
-      power: 'mains',
-    }),
+    line(
+      'before.mains-volts',
+      say`Have the socket’s voltage measured: AC volts, range above ${volts(limits.high)}, ${markedFor(system.voltageV)}.`,
+      {
+        expect: say`${mainsText(system)}: ${volts(limits.low)} to ${volts(limits.high)}`,
+        unit: 'V',
+        ...limits,
+        stopIf: say`outside this band`,
+        link: 'source',
+        who: 'qualified',
+        power: 'mains',
+      },
+    ),
   ]
 }
 
@@ -242,7 +247,7 @@ function drawnLines(stage: string, { device, supply }: ChecklistFacts): Checklis
     const most = currentA ?? supply.rails.find((rail) => rail.voltageV === voltageV)?.currentA ?? null
     return line(
       `${stage}.drawn${index === 0 ? '' : `-${index + 1}`}`,
-      say`Current the machine draws${several ? say` at ${volts(voltageV)}` : say``}, once it is steady.`,
+      say`Current the machine draws${several ? say` at ${volts(voltageV)}` : say``}, once steady: clamp meter, or ammeter set in and taken out with the plug out.`,
       {
         ...(most === null
           ? { writes: true as const }

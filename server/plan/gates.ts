@@ -4,6 +4,7 @@ import { isolationInsulation, safetyLimits } from '../tables/safetyTestLimits.js
 import { regulationFor } from '../tables/transformerRegulation.js'
 import { joined, type Phrase, say } from '../words/phrase.js'
 import { amperes, ohms, plain, watts } from '../words/quantity.js'
+import { acrossCapacitors } from './acrossCapacitors.js'
 import type { Step } from './firstPowerPlan.js'
 import { insideGates } from './inside/gates.js'
 import type { Limits } from './limits.js'
@@ -65,7 +66,7 @@ const looking: readonly Step[] = [
   }),
   onMachine(
     'look.discharge',
-    say`Before each reach inside the machine: unplug, wait, measure across the large capacitors.`,
+    say`Before each reach inside the machine: unplug, wait, ${acrossCapacitors}.`,
     beforeReach,
   ),
   onMachine('look.inside', say`Look inside the machine: capacitors, board, connectors, moving parts, foam and belts.`, {

@@ -102,7 +102,7 @@ describe('a step that needs power', () => {
             })
       expect(result.status, key).toBe(201)
     }
-    expect((await joins()).body.error.fields[0].message).toContain('gates: supply-alone.polarity.')
+    expect((await joins()).body.error.fields[0].message).toContain('gates: supply-alone.polarity:')
     await post('readings', { key: 'supply-alone.polarity', unit: 'V', value: 12 })
     expect((await joins()).status).toBe(201)
   })

@@ -8,6 +8,7 @@ import { voltageStopBelow } from '../../tables/thresholds.js'
 import { variableTransformerRows } from '../../tables/variableTransformer.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
 import { amperes, decimal, duration, volts, watts } from '../../words/quantity.js'
+import { acrossCapacitors } from '../acrossCapacitors.js'
 import type { Figure, FirstPowerStage, StageName, Step } from '../firstPowerPlan.js'
 import { type BehindLamp, behindLamp, idleBehind, lampBand, lampText, onLamps, seenAs } from '../stages/behindLamp.js'
 import { noConverter, noIsolation, storedCharge, withoutLamp } from '../stages/cautions.js'
@@ -213,7 +214,7 @@ function strippedSteps(facts: PlanFacts, lamp: LampUse | null, idle: BehindLamp 
     ),
     step(
       'inside-stripped.off',
-      say`Switch off, unplug; before each reach inside wait and measure across the large capacitors.`,
+      say`Switch off, unplug; before each reach inside wait and ${acrossCapacitors}.`,
       beforeReach,
     ),
   ]
@@ -298,11 +299,7 @@ function wholeSteps(facts: PlanFacts, lamp: LampUse | null, found: BehindLamp | 
         power: 'mains',
       },
     ),
-    step(
-      'inside-whole.off',
-      say`Unplug. Before each reach inside wait and measure across the large capacitors.`,
-      beforeReach,
-    ),
+    step('inside-whole.off', say`Unplug. Before each reach inside wait and ${acrossCapacitors}.`, beforeReach),
   ]
 }
 
@@ -350,14 +347,18 @@ function fullSteps(facts: PlanFacts, currentA: number | null): Step[] {
         power: 'mains',
       },
     ),
-    step('inside-full.current', say`Read the current from the mains with a meter made for it.`, {
-      ...(currentA === null || most === null
-        ? { expect: say`write it down` }
-        : { expect: say`at most ${amperes(currentA, 3, 'up')}, its plate`, unit: 'A', low: 0, high: most }),
-      stopIf:
-        most === null ? say`it creeps up` : say`it is more than ${decimal(overPlate.value)} times that, or creeps up`,
-      power: 'mains',
-    }),
+    step(
+      'inside-full.current',
+      say`Read the current from the mains on a plug-in meter, set in with the plug out; never through test leads.`,
+      {
+        ...(currentA === null || most === null
+          ? { expect: say`write it down` }
+          : { expect: say`at most ${amperes(currentA, 3, 'up')}, its plate`, unit: 'A', low: 0, high: most }),
+        stopIf:
+          most === null ? say`it creeps up` : say`it is more than ${decimal(overPlate.value)} times that, or creeps up`,
+        power: 'mains',
+      },
+    ),
     step(
       'inside-full.parts',
       say`Unplug, and have the parts plugged back one at a time, with a run after each${partsOf(facts).includes('picture tube') ? say`; the degaussing coil last` : say``}.`,

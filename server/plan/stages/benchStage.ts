@@ -3,6 +3,7 @@ import { polarityText } from '../../facts/plug.js'
 import { benchRules, resistanceReadings } from '../../tables/benchSupply.js'
 import { joined, type Phrase, say } from '../../words/phrase.js'
 import { amperes, duration, ohms, percent, volts } from '../../words/quantity.js'
+import { acrossCapacitors } from '../acrossCapacitors.js'
 import { type BenchSupplyAnswer, benchSupply, overVoltageWorking } from '../bench/benchSupply.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { noMoreCurrent, oldBatteries, reversed } from './cautions.js'
@@ -183,7 +184,7 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
       const [low, high] = [Math.min(...edges), Math.max(...edges)]
       return step(
         `bench-supply.at-machine-${index + 1}`,
-        say`Read the ${volts(rail.voltageV)} at the machine’s own terminals, output on.`,
+        say`Output on, meter on DC volts: read the ${volts(rail.voltageV)} at the machine’s own terminals.`,
         {
           expect: say`${volts(low, 4)} to ${volts(high, 4)}`,
           unit: 'V',
@@ -196,7 +197,7 @@ function steps(facts: PlanFacts, answer: BenchSupplyAnswer): Step[] {
     }),
     step(
       'bench-supply.off',
-      say`Output off, plug out. Before you reach inside, wait and measure across the large capacitors.`,
+      say`Output off, plug out. Before you reach inside, wait and ${acrossCapacitors}.`,
       beforeReach,
     ),
   ]
@@ -212,15 +213,19 @@ function polarityStep(polarity: 'centre-positive' | 'centre-negative' | null, { 
   const [rail, ...others] = rails
   const shared = { link: 'plug', power: 'low-voltage', caution: reversed } as const
   if (polarity === null || !rail || others.length > 0)
-    return step('bench-supply.polarity', say`Measure voltage and sign on the plug that will go into the machine.`, {
-      expect: wantedText(polarity),
-      stopIf: say`sign, or pin, is not certain`,
-      ...shared,
-    })
+    return step(
+      'bench-supply.polarity',
+      say`Meter on DC volts: voltage and sign on the plug that goes into the machine.`,
+      {
+        expect: wantedText(polarity),
+        stopIf: say`sign, or pin, is not certain`,
+        ...shared,
+      },
+    )
   const plus = polarity === 'centre-positive'
   return step(
     'bench-supply.polarity',
-    say`Measure voltage and sign on the plug that will go into the machine: black lead on sleeve, red on centre.`,
+    say`Meter on DC volts: voltage and sign on the plug that goes into the machine, black lead on sleeve, red on centre.`,
     {
       expect: say`${wantedText(polarity)}: ${plus ? say`above` : say`below`} 0\u00a0V`,
       unit: 'V',
@@ -259,7 +264,7 @@ function powerSteps(answer: BenchSupplyAnswer, index: number): Step[] {
   })
   const on = step(
     `bench-supply.step-${index + 1}`,
-    say`Set ${settings}. Output on for ${duration(first.holdS)}${several ? say`, all together or in their order` : say`, and read the current`}.`,
+    say`Set ${settings}. Output on for ${duration(first.holdS)}${several ? say`, all together or in their order` : say`, and read the current it shows`}.`,
     {
       ...(several ? { stopIf: first.stopIf, power: 'low-voltage' as const } : below(first.limitA)),
       expect: several ? say`each rail below its limit, each voltage steady` : first.expect,

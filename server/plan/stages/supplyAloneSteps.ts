@@ -10,7 +10,7 @@ import { behindIsolating, noConverter, noIsolation, storedCharge } from './cauti
 import { type LampUse, mainsBand, type PlanFacts } from './facts.js'
 import { lampCircuit, sourceStep } from './fedBy.js'
 import { leastLoads } from './leastLoads.js'
-import { meterOnLamp } from './meterOnLamp.js'
+import { markedFor, meterOnLamp } from './meterOnLamp.js'
 import type { RailPlan } from './rails.js'
 import { atMost, fallenBelow, step } from './step.js'
 
@@ -37,7 +37,7 @@ function beforePower(facts: PlanFacts, lamp: LampUse | null, loaded: boolean): S
       ? [
           step(
             'supply-alone.converter',
-            say`Have the converter’s output measured, and feed the lamp circuit from it.`,
+            say`Have the converter’s output measured: AC volts, ${markedFor(facts.reach.voltageV)}. Feed the lamp circuit from it.`,
             {
               expect: say`near ${volts(facts.reach.voltageV)}; the supply meets the wall socket at no time`,
               unit: 'V',

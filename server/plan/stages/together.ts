@@ -8,6 +8,7 @@ import { lampMargin } from '../../tables/seriesLamp.js'
 import { supplyEfficiency, voltageStopBelow } from '../../tables/thresholds.js'
 import { type Phrase, say } from '../../words/phrase.js'
 import { duration, volts, watts } from '../../words/quantity.js'
+import { acrossCapacitors } from '../acrossCapacitors.js'
 import type { Figure, FirstPowerStage, Step } from '../firstPowerPlan.js'
 import { type BehindLamp, behindLamp, lampBand, lampText, onLamps, seenAs } from './behindLamp.js'
 import { readsShort } from './benchStage.js'
@@ -240,10 +241,6 @@ function steps(facts: PlanFacts, found: BehindLamp | null, rails: readonly RailP
         { power: 'mains', ...atMachine(rail, facts.regulated, rails) },
       ),
     ),
-    step(
-      'together.off',
-      say`Switch off, unplug. Before you reach inside, wait and measure across the large capacitors.`,
-      beforeReach,
-    ),
+    step('together.off', say`Switch off, unplug. Before you reach inside, wait and ${acrossCapacitors}.`, beforeReach),
   ]
 }
