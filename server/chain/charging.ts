@@ -4,7 +4,7 @@ import { type Phrase, say } from '../words/phrase.js'
 import type { PairSituation, PreparedSupply } from './case/situation.js'
 import { hazardsOf, judgeHazard, type PrintedHazard } from './hazardFinding.js'
 import { caution, type Judgement, together, unknown } from './judgement.js'
-import { notReadOn } from './openPhrases.js'
+import { notReadOn } from './notRead.js'
 import { pairTopic } from './topic.js'
 
 const constantCurrent: HazardMeaning = 'constant current, LED driver'

@@ -5,7 +5,7 @@ import { chargingMeanings } from './charging.js'
 import { decidingMeanings, hazardsOf, judgeHazard } from './hazardFinding.js'
 import { isolationMeanings } from './isolation.js'
 import { caution, type Judgement, together } from './judgement.js'
-import { notRead } from './openPhrases.js'
+import { notRead } from './notRead.js'
 import { pairTopic } from './topic.js'
 
 const elsewhere: readonly string[] = [...isolationMeanings, ...chargingMeanings]

@@ -10,7 +10,7 @@ import { caution, clear, type Judgement, stop, together, unknown } from './judge
 import { ratingEstimate } from './matching/offLoadEstimate.js'
 import { railText } from './matching/railText.js'
 import { regulatedOf } from './matching/unregulatedOutput.js'
-import { notReadOn } from './openPhrases.js'
+import { notReadOn } from './notRead.js'
 import { pairTopic } from './topic.js'
 import { ratingPlate } from './words.js'
 

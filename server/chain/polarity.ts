@@ -8,7 +8,7 @@ import type { PairSituation } from './case/situation.js'
 import { dcInvolved } from './dcInvolved.js'
 import { hazardsOf, judgeHazard } from './hazardFinding.js'
 import { clear, type Judgement, stop, type Text, together, unknown } from './judgement.js'
-import { notReadOn } from './openPhrases.js'
+import { notReadOn } from './notRead.js'
 import { pairTopic } from './topic.js'
 import { measuredThere, ratingPlate } from './words.js'
 

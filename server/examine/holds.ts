@@ -2,9 +2,9 @@ import type { Seen } from '../tables/whatWasSeen.js'
 import { type Phrase, say } from '../words/phrase.js'
 import { prose } from '../words/prose.js'
 import type { Around } from './around.js'
+import type { Found } from './examineRequest.js'
 import { handsFor, powerAt } from './hands.js'
 import { examinationOf } from './order.js'
-import type { Found } from './request.js'
 import type { Suspect } from './suspects.js'
 
 /** What may be put under power while something that holds was seen, the least first. */

@@ -1,7 +1,7 @@
 import { type Phrase, say } from '../words/phrase.js'
 import type { Around } from './around.js'
-import { measuredOf, readingSeen } from './readings.js'
-import type { ReadingSeen } from './request.js'
+import type { ReadingSeen } from './examineRequest.js'
+import { measuredOf, readingSeen } from './readingSeen.js'
 
 /** The three readings of an output, kept apart. */
 export const proofStates = ['open', 'loaded', 'warm'] as const

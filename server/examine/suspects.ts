@@ -5,10 +5,10 @@ import type { Source } from '../tables/source.js'
 import { type Seen, whatWasSeen } from '../tables/whatWasSeen.js'
 import { type Phrase, say } from '../words/phrase.js'
 import { prose } from '../words/prose.js'
+import { applies } from './applies.js'
 import type { Around } from './around.js'
 import { byCase } from './byCase.js'
-import { applies } from './kinds.js'
-import type { Read } from './readings.js'
+import type { Read } from './readingSeen.js'
 
 /** A cause that may be behind what was seen. */
 export interface Suspect {

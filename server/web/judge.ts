@@ -6,7 +6,7 @@ import type { CheckRequest } from '../chain/case/request.js'
 import type { ToldPlan } from '../plan/firstPowerPlan.js'
 import { type FirstPowerOptions, planFirstPower } from '../plan/planFirstPower.js'
 import { tell } from '../words/tell.js'
-import { checklistOf } from './checklist.js'
+import { checklistOf } from './checklistOf.js'
 import { dataVersion } from './dataVersion.js'
 import { sentWith } from './parts/planGiven.js'
 

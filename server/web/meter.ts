@@ -1,5 +1,5 @@
 import { type Phrase, say } from '../words/phrase.js'
-import { readNumber } from './number.js'
+import { readNumber } from './readNumber.js'
 
 /** What a meter showed [unit of the step]; null where it was over its range. */
 export type MeterRead = { value: number | null } | { message: Phrase }

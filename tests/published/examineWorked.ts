@@ -1,5 +1,5 @@
 import type { CheckRequest } from '../../server/chain/case/request.js'
-import type { ReadingSeen } from '../../server/examine/request.js'
+import type { ReadingSeen } from '../../server/examine/examineRequest.js'
 
 /**
  * Worked cases from public sources: what was seen, what it turned out to be, and what found it. The cause and the examination are

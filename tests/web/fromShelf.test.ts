@@ -2,7 +2,7 @@ import request from 'supertest'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { atHandDraft, atHandId, nothingAtHand } from '../../server/bench/atHand/atHand.js'
 import type { Supply } from '../../server/chain/case/request.js'
-import { checkAddress } from '../../server/web/pages/check/address.js'
+import { checkAddress } from '../../server/web/pages/check/checkAddress.js'
 import { matching } from './exampleChecks.js'
 import { testApp } from './testApp.js'
 

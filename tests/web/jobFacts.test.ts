@@ -1,6 +1,6 @@
 import request from 'supertest'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
-import { checkAddress } from '../../server/web/pages/check/address.js'
+import { checkAddress } from '../../server/web/pages/check/checkAddress.js'
 import { matching, open, reversed } from './exampleChecks.js'
 import { type TestApp, testApp } from './testApp.js'
 

@@ -6,7 +6,7 @@ import request from 'supertest'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import type { Job } from '../../server/bench/jobs/job.js'
 import { jobDraft } from '../../server/bench/jobs/jobDraft.js'
-import { checkAddress } from '../../server/web/pages/check/address.js'
+import { checkAddress } from '../../server/web/pages/check/checkAddress.js'
 import { matching, open, reversed } from './exampleChecks.js'
 import { type TestApp, testApp } from './testApp.js'
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { type NumberAsked, readNumber } from '../../server/web/number.js'
+import { type NumberAsked, readNumber } from '../../server/web/readNumber.js'
 import { tell } from '../../server/words/tell.js'
 
 const current: NumberAsked = { label: 'Rated current', unit: 'A', above: 0, max: 100 }

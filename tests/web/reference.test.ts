@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { parse } from 'csv-parse/sync'
 import request from 'supertest'
 import { describe, expect, it } from 'vitest'
-import { tables } from '../../server/web/pages/reference/tables.js'
+import { tables } from '../../server/web/pages/reference/pageTables.js'
 import { testApp } from './testApp.js'
 
 const { app } = testApp()

@@ -1,5 +1,5 @@
-import { measuredOf } from '../../examine/readings.js'
-import { type ExamineRequest, type Found, mendedKey, type ReadingSeen } from '../../examine/request.js'
+import { type ExamineRequest, type Found, mendedKey, type ReadingSeen } from '../../examine/examineRequest.js'
+import { measuredOf } from '../../examine/readingSeen.js'
 import type { Job, JobExamined } from './job.js'
 import { addLog, addPart } from './jobChange.js'
 import { inTime } from './when.js'

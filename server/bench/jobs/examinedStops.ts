@@ -1,4 +1,4 @@
-import { mendedKey } from '../../examine/request.js'
+import { mendedKey } from '../../examine/examineRequest.js'
 import { causes } from '../../tables/causes.js'
 import { listed, say } from '../../words/phrase.js'
 import { prose } from '../../words/prose.js'

@@ -1,6 +1,6 @@
 import type { CheckRequest } from '../../chain/case/request.js'
 import type { ToldCheck, ToldFinding, Verdict } from '../../chain/finding.js'
-import type { Found, ReadingSeen } from '../../examine/request.js'
+import type { Found, ReadingSeen } from '../../examine/examineRequest.js'
 import type { Step } from '../../plan/firstPowerPlan.js'
 import type { Told as AsTold } from '../../words/tell.js'
 
@@ -132,6 +132,18 @@ export interface Observations {
   works: 'yes' | 'partly' | 'no' | null
   note: string | null
 }
+
+/** How each observation is called, in the order they are written down. */
+export const observationLabels = {
+  lamps: 'Lamps',
+  display: 'Display',
+  sounds: 'Sounds',
+  smells: 'Smells',
+  moved: 'What moved',
+  drawnA: 'Current drawn',
+  note: 'Anything else seen',
+  works: 'Did it do its work?',
+} as const satisfies Record<keyof Observations, string>
 
 export const noObservations: Observations = {
   lamps: null,

@@ -4,20 +4,14 @@ import { say } from '../../words/phrase.js'
 import { amperes } from '../../words/quantity.js'
 import { tell } from '../../words/tell.js'
 import { examinedStops } from './examinedStops.js'
-import type { Job, Observations, Stop } from './job.js'
+import { type Job, observationLabels, type Stop } from './job.js'
 import { limitsOfJob, stepName } from './laterLimits.js'
 import { inTime } from './when.js'
 
 type Held = Pick<Job, 'limits' | 'readings' | 'ticks' | 'causes' | 'observations' | 'assessment' | 'held' | 'examined'>
 
-const observedBoxes = {
-  lamps: 'Lamps',
-  display: 'Display',
-  sounds: 'Sounds',
-  smells: 'Smells',
-  moved: 'What moved',
-  note: 'Anything else seen',
-} as const satisfies Partial<Record<keyof Observations, string>>
+/** Observations in words, of which some tell of a fault. */
+const inWords = ['lamps', 'display', 'sounds', 'smells', 'moved', 'note'] as const
 
 /** A mark of what was observed, so that other words, or another figure, are another stop. */
 const markOf = (box: string, seen: string): string =>
@@ -47,15 +41,17 @@ function observedStops(job: Held): Stop[] {
     title,
     action: switchOff,
   })
-  const words = Object.entries(observedBoxes).flatMap(([field, box]) => {
-    const seen = observations[field as keyof typeof observedBoxes]
-    return seen !== null && alarmIn(seen) !== null ? [stop(box, seen, `Written down: “${seen}”.`)] : []
+  const words = inWords.flatMap((field) => {
+    const seen = observations[field]
+    return seen !== null && alarmIn(seen) !== null
+      ? [stop(observationLabels[field], seen, `Written down: “${seen}”.`)]
+      : []
   })
   const { drawnA } = observations
   const mostA = mostDrawnA(job)
   if (drawnA === null || mostA === null || drawnA <= mostA) return words
   const title = tell(say`${amperes(drawnA)} drawn, more than the ${amperes(mostA)} it may draw.`)
-  return [...words, stop('Current drawn', String(drawnA), title)]
+  return [...words, stop(observationLabels.drawnA, String(drawnA), title)]
 }
 
 /** Every stop of a job, the oldest first, explained or not. */

@@ -1,5 +1,5 @@
 import type { CheckRequest } from '../../chain/case/request.js'
-import { checkAddress } from '../pages/check/address.js'
+import { checkAddress } from '../pages/check/checkAddress.js'
 
 export interface Example {
   title: string

@@ -1,5 +1,5 @@
 import type { Words } from '../../words/phrase.js'
-import { type NumberAsked, readNumber } from '../number.js'
+import { type NumberAsked, readNumber } from '../readNumber.js'
 
 /** What a form shows: all keyed by field name, so that a view can look a field up. */
 export interface FormState {

@@ -2,7 +2,7 @@ import type { Job } from '../../bench/jobs/job.js'
 import { limitsOf } from '../../bench/jobs/newJob.js'
 import type { Kept, Kind, Store } from '../../store/store.js'
 import { tell } from '../../words/tell.js'
-import { jobChecklist, jobGates } from '../checklist.js'
+import { jobChecklist, jobGates } from '../checklistOf.js'
 
 /** A job whose plan was kept without gates, with those of its own check, and the lines of its paper that have no limits yet. */
 export function gated(job: Job): Job {

@@ -4,7 +4,7 @@ import { calls as entries } from '../../../server/web/calls/index.js'
 import { checkNames } from '../../../server/web/pages/check/form.js'
 import { firstPowerNames } from '../../../server/web/pages/firstPower/form.js'
 import { fuseFields } from '../../../server/web/pages/fuse/form.js'
-import { groups } from '../../../server/web/pages/reference/tables.js'
+import { groups } from '../../../server/web/pages/reference/pageTables.js'
 import { bodiesOf, boxes } from './shapes.js'
 
 export type Fields = Record<string, string>

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { CheckRequest } from '../../../server/chain/case/request.js'
 import { checkValues } from '../../../server/facts/address.js'
 import { labelOf } from '../../../server/facts/boxes.js'
-import { checkAddress } from '../../../server/web/pages/check/address.js'
+import { checkAddress } from '../../../server/web/pages/check/checkAddress.js'
 import { addressOf, checkNames, readCheckAddress, readCheckForm } from '../../../server/web/pages/check/form.js'
 import { tell } from '../../../server/words/tell.js'
 

@@ -2,8 +2,8 @@ import { type AtHand, meterCategories, transformerKinds } from '../../../bench/a
 import { figures } from '../../../facts/address.js'
 import { type Phrase, say } from '../../../words/phrase.js'
 import { amperes, ohms, volts, watts } from '../../../words/quantity.js'
-import type { NumberAsked } from '../../number.js'
 import { type Choice, type FormFault, FormReader, type FormState } from '../../parts/formState.js'
+import type { NumberAsked } from '../../readNumber.js'
 import { atHandBounds as bounds } from '../../schemas/atHand.js'
 import { readCheckForm } from '../check/form.js'
 

@@ -4,10 +4,10 @@ import type { RequestHandler } from 'express'
 import { root } from '../../../root.js'
 import { madeOnce } from '../../parts/madeOnce.js'
 
-/** `judge.ts` as one script for browsers, under the name `judge`. */
+/** `onPhone.ts` as one script for browsers, under the name `judge`. */
 export async function judgeScript(): Promise<string> {
   const { outputFiles } = await build({
-    entryPoints: [join(root, 'server/web/pages/bench/judge.ts')],
+    entryPoints: [join(root, 'server/web/pages/bench/onPhone.ts')],
     bundle: true,
     write: false,
     minify: true,

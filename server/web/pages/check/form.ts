@@ -5,9 +5,9 @@ import type { Fact, FactOf, Group, List, Part } from '../../../facts/fact.js'
 import { quantityIn, says } from '../../../facts/says.js'
 import type { VoltageWindow } from '../../../plate/labelReading.js'
 import { joined, say } from '../../../words/phrase.js'
-import { type NumberAsked, readNumber } from '../../number.js'
 import { countryCode, countryName } from '../../parts/countryNames.js'
 import { type FormFault, FormReader, type FormState, longestLine, longestText } from '../../parts/formState.js'
+import { type NumberAsked, readNumber } from '../../readNumber.js'
 
 export interface CheckForm {
   state: FormState

@@ -8,7 +8,7 @@ import { countryName } from '../../parts/countryNames.js'
 import { fromShelf, lacksSupply } from '../../parts/fromShelf.js'
 import type { MatchingSupply } from '../../parts/shelfMatching.js'
 import { verdictWords } from '../../parts/verdictWords.js'
-import { checkAddress } from './address.js'
+import { checkAddress } from './checkAddress.js'
 
 export interface FromShelfView {
   says: Phrase

@@ -7,7 +7,7 @@ import type { Context } from '../../context.js'
 import { redirectToSparse, show, wantsFragment } from '../../page.js'
 import { readCheckForm } from './form.js'
 import { fromShelfLater, fromShelfView } from './fromShelfView.js'
-import { lastPlace, rememberPlace } from './place.js'
+import { lastPlace, rememberPlace } from './lastPlace.js'
 import { factsAddress, sectionNamed } from './sections.js'
 import { checkView } from './view.js'
 

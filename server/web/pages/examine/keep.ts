@@ -1,7 +1,7 @@
 import { examinedOf, keepFound, keepReading, keepSeen, type Result } from '../../../bench/jobs/examined.js'
 import type { Job } from '../../../bench/jobs/job.js'
 import { readText } from '../../../bench/jobs/readingFinding.js'
-import { type Found, mendedOf, type ReadingSeen } from '../../../examine/request.js'
+import { type Found, mendedOf, type ReadingSeen } from '../../../examine/examineRequest.js'
 import { causeOf, seenOf } from '../../../examine/suspects.js'
 import { say } from '../../../words/phrase.js'
 import { tell } from '../../../words/tell.js'

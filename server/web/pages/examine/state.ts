@@ -1,4 +1,4 @@
-import { type Found, mendedKey, mendedOf, type ReadingSeen } from '../../../examine/request.js'
+import { type Found, mendedKey, mendedOf, type ReadingSeen } from '../../../examine/examineRequest.js'
 import type { FormFault } from '../../parts/formState.js'
 import { foundSchema, readingSchema, seenKey } from '../../schemas/examine.js'
 

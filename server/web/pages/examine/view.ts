@@ -1,6 +1,6 @@
 import type { CheckRequest } from '../../../chain/case/request.js'
 import type { CauseTold, Examined, NextExamined } from '../../../examine/examine.js'
-import { mendedOf } from '../../../examine/request.js'
+import { mendedOf } from '../../../examine/examineRequest.js'
 import { causeOf } from '../../../examine/suspects.js'
 import { placesSeen, whatWasSeen } from '../../../tables/whatWasSeen.js'
 import { capital, say, type Words } from '../../../words/phrase.js'

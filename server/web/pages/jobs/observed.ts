@@ -1,19 +1,13 @@
-import { noObservations, type Observations } from '../../../bench/jobs/job.js'
+import { noObservations, type Observations, observationLabels } from '../../../bench/jobs/job.js'
 import { figures } from '../../../facts/address.js'
 import type { Words } from '../../../words/phrase.js'
 import { amperes } from '../../../words/quantity.js'
 
-/** What is written down of a first power-up, a row each: which observation, its box in the form, how it is called. */
-const rows: readonly { of: keyof Observations; box: string; label: string }[] = [
-  { of: 'lamps', box: 'lamps', label: 'Lamps' },
-  { of: 'display', box: 'display', label: 'Display' },
-  { of: 'sounds', box: 'sounds', label: 'Sounds' },
-  { of: 'smells', box: 'smells', label: 'Smells' },
-  { of: 'moved', box: 'moved', label: 'What moved' },
-  { of: 'drawnA', box: 'drawn', label: 'Current drawn' },
-  { of: 'note', box: 'note', label: 'Anything else seen' },
-  { of: 'works', box: 'works', label: 'Did it do its work?' },
-]
+/** What is written down of a first power-up: each observation with its box in the form, and how it is called. */
+const rows = Object.entries(observationLabels).map(([key, label]) => {
+  const of = key as keyof Observations
+  return { of, box: of === 'drawnA' ? 'drawn' : of, label }
+})
 
 /** Every box of the form of name and observations, with how it is called. */
 export const detailLabels: Readonly<Record<string, string>> = {

@@ -6,8 +6,8 @@ import { topicTag } from '../../../chain/topicTag.js'
 import { commonPractice } from '../../../tables/source.js'
 import { say, type Words } from '../../../words/phrase.js'
 import { outcomeWords } from '../../parts/verdictWords.js'
-import { checkAddress } from '../check/address.js'
-import { slug, type Table } from './table.js'
+import { checkAddress } from '../check/checkAddress.js'
+import { slug, type Table } from './pageTable.js'
 
 interface Example {
   finding: Finding

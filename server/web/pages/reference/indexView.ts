@@ -1,9 +1,9 @@
 import type { Phrase, Words } from '../../../words/phrase.js'
 import { prose } from '../../../words/prose.js'
 import { head, type PageHead } from '../../page.js'
+import type { Table } from './pageTable.js'
+import { groups, rowsOf } from './pageTables.js'
 import { cellWords, findRows, holds, wordsOf } from './search.js'
-import type { Table } from './table.js'
-import { groups, rowsOf } from './tables.js'
 
 interface Hit {
   text: Words

@@ -3,7 +3,7 @@ import { resistivitySource } from '../../../tables/filament.js'
 import { lampSizeRows, standardLampVoltages, standardWattages } from '../../../tables/lamps.js'
 import { say } from '../../../words/phrase.js'
 import { volts, watts } from '../../../words/quantity.js'
-import { slug, type Table } from './table.js'
+import { slug, type Table } from './pageTable.js'
 
 /** Rounded as a table prints it: a worked-out figure is no more exact than its sources. */
 const rounded = (value: number): number => Number(value.toPrecision(3))

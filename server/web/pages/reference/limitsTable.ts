@@ -5,7 +5,7 @@ import type { Source } from '../../../tables/source.js'
 import * as thresholds from '../../../tables/thresholds.js'
 import { joined, type Phrase } from '../../../words/phrase.js'
 import { decimal, percent, plain } from '../../../words/quantity.js'
-import { slug, type Table } from './table.js'
+import { slug, type Table } from './pageTable.js'
 
 interface Limit {
   readonly value: number | readonly number[]

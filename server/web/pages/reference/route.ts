@@ -2,9 +2,9 @@ import { Router } from 'express'
 import { NotFound } from '../../errors.js'
 import { show } from '../../page.js'
 import { indexView } from './indexView.js'
-import type { Table } from './table.js'
+import type { Table } from './pageTable.js'
+import { tableByName } from './pageTables.js'
 import { tableCsv } from './tableCsv.js'
-import { tableByName } from './tables.js'
 import { tableView } from './tableView.js'
 
 /** Longest search that is looked for; what follows is dropped, as no row could hold it. */

@@ -28,7 +28,7 @@ import {
   watts,
 } from '../../../words/quantity.js'
 import { tell } from '../../../words/tell.js'
-import { slug, type Table } from './table.js'
+import { slug, type Table } from './pageTable.js'
 
 type Rule = readonly [words: Words, value: Words | null, sources: Source | readonly Source[]]
 

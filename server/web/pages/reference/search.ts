@@ -2,7 +2,7 @@ import type { Source } from '../../../tables/source.js'
 import { joined, Phrase, say, type Words } from '../../../words/phrase.js'
 import { decimal } from '../../../words/quantity.js'
 import { tell } from '../../../words/tell.js'
-import type { Cell, Column, Row } from './table.js'
+import type { Cell, Column, Row } from './pageTable.js'
 
 /** What a cell says. */
 export function cellWords(cell: Cell, column: Column | undefined): Words {

@@ -22,8 +22,8 @@ import { socketFaceDrawing } from '../../charts/socketFace.js'
 import { byName, language as ours } from '../../language.js'
 import { countryName } from '../../parts/countryNames.js'
 import { unbroken } from '../../parts/unbroken.js'
+import { type Cell, type Row, type Table as ShownTable, slug } from './pageTable.js'
 import { firstText } from './search.js'
-import { type Cell, type Row, type Table as ShownTable, slug } from './table.js'
 
 const writers: Partial<Record<Unit, (value: number, digits?: number) => Phrase>> = {
   V: volts,

@@ -1,8 +1,8 @@
 import { stringify } from 'csv-stringify/sync'
 import { neutralised } from '../../../bench/shelf/formulaCell.js'
+import type { Cell, Table } from './pageTable.js'
+import { rowsOf } from './pageTables.js'
 import { cellText, sourceText } from './search.js'
-import type { Cell, Table } from './table.js'
-import { rowsOf } from './tables.js'
 import { headingText } from './tableView.js'
 
 /** A number plain, so that a spreadsheet can reckon with it; a text that a spreadsheet would run as a formula with an apostrophe in front. */

@@ -3,9 +3,9 @@ import { Phrase, type Words } from '../../../words/phrase.js'
 import { prose } from '../../../words/prose.js'
 import { head, type PageHead } from '../../page.js'
 import { unbroken } from '../../parts/unbroken.js'
+import type { Cell, Column, Link, Row, Table } from './pageTable.js'
+import { rowsOf } from './pageTables.js'
 import { cellWords, findRows, sourceText, wordsOf } from './search.js'
-import type { Cell, Column, Link, Row, Table } from './table.js'
-import { rowsOf } from './tables.js'
 
 interface CellView {
   /** heading of its column, for where the row is shown as a card */

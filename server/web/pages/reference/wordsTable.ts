@@ -1,8 +1,8 @@
 import { commonPractice } from '../../../tables/source.js'
 import { glossary, type Word } from '../../glossary.js'
 import { byName } from '../../language.js'
+import type { Table } from './pageTable.js'
 import { firstText } from './search.js'
-import type { Table } from './table.js'
 
 const usage = commonPractice(
   'Words as they are used here',

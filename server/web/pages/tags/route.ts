@@ -5,7 +5,7 @@ import type { Context } from '../../context.js'
 import { show } from '../../page.js'
 import { FormReader } from '../../parts/formState.js'
 import { phoneAddress } from '../../parts/phoneAddress.js'
-import { lastPlace } from '../check/place.js'
+import { lastPlace } from '../check/lastPlace.js'
 import { sheets } from './sheets.js'
 import { type Tagged, tagsView } from './view.js'
 

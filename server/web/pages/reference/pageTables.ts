@@ -2,9 +2,9 @@ import { groups as dataGroups } from '../../../tables/index.js'
 import { findingsTable } from './findingsTable.js'
 import { lampsTable } from './lampsTable.js'
 import { limitsTable } from './limitsTable.js'
+import type { Row, Table } from './pageTable.js'
 import { rulesTable } from './rulesTable.js'
 import { shownTable } from './shownTable.js'
-import type { Row, Table } from './table.js'
 import { wordsTable } from './wordsTable.js'
 
 interface Group {

@@ -6,7 +6,7 @@ import { type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, farads, hertz, ohms, percent, volts } from '../words/quantity.js'
 import { inUnit } from '../words/unit.js'
 import { type Around, bandOf } from './around.js'
-import type { ReadingSeen } from './request.js'
+import type { ReadingSeen } from './examineRequest.js'
 
 /** What a reading comes to. */
 export interface Read {
