@@ -57,6 +57,22 @@ describe('a job of a file in the place of one that is kept', () => {
     expect(openStops(judgedAnew({ ...stopped, readings: [back] }, stopped, at))).toHaveLength(1)
   })
 
+  it('is held by what was confirmed here, whatever the file says was found, and loses no reading of an examination', () => {
+    const reading = { key: 'esr', value: 9, unit: 'Ω' }
+    const found = { cause: 'cell-leaked', result: 'confirmed' as const, at }
+    const kept = { ...job(), examined: { seen: [], found: [found], readings: [reading] } }
+    const sent = {
+      ...job(),
+      examined: { seen: [], found: [{ ...found, result: 'excluded' as const, at: at + 1 }], readings: [] },
+    }
+    for (const file of [job(), sent]) {
+      const merged = judgedAnew(file, kept, at)
+      expect(openStops(merged)).toEqual(openStops(kept))
+      expect(openStops(merged)).toHaveLength(1)
+      expect(merged.examined?.readings).toEqual([reading])
+    }
+  })
+
   it('goes on where its cause was written, or its reading taken back, elsewhere', () => {
     const mark = { id: 'mark', at }
     const explained = addCause(stopped, { of: 'charged', text: 'Bleeder resistor open, replaced.' }, mark)

@@ -106,7 +106,7 @@ describe('a stopped job', () => {
   })
 
   it('takes nothing that needs power before a cause is written, and keeps what was typed', async () => {
-    const refused = await form('readings', { key: 'together.lamp-volts', value: '12.3 V' })
+    const refused = await measured('together.lamp-volts', '12.3 V')
     expect(refused.status).toBe(422)
     expect(plainly(refused.text)).toContain('This job is stopped')
     expect(refused.text).toContain('value="12.3 V"')
@@ -175,7 +175,7 @@ describe('the time of a reading', () => {
     const { body } = await post('readings', { ...reading, typedAt: '2026-01-05T08:57:02.000Z' })
     expect(body).toMatchObject({ at: '2026-01-05T09:00:00.000Z', typedAt: '2026-01-05T08:57:02.000Z' })
     // a form says how long ago it was filled in, which needs no clock that is right
-    await form('readings', { key: 'look.discharge', value: '4 V', age: '59000' })
+    await form('bench?step=look.discharge', { value: '4', unit: 'V', age: '59000' })
     expect((await job()).readings[1].typedAt).toBe('2026-01-05T08:59:01.000Z')
   })
 

@@ -36,6 +36,22 @@ function bothRead<Of extends Reading | Tick>(kept: readonly Of[] = [], sent: rea
   return both(own, named)
 }
 
+/** What was examined here and there: of a cause the later result, of two that are as old that of here. */
+function bothExamined({ examined: kept }: Job, { examined: sent }: Job): Job['examined'] {
+  if (!kept || !sent) return sent ?? kept
+  const read = new Set(sent.readings.map((one) => digest(one)))
+  const later = new Map(kept.found.map((one) => [one.cause, one]))
+  for (const one of sent.found) if (!(one.at <= (later.get(one.cause)?.at ?? -1))) later.set(one.cause, one)
+  return {
+    seen: sent.seen,
+    found: [...later.values()],
+    readings: [...sent.readings, ...kept.readings.filter((one) => !read.has(digest(one)))],
+  }
+}
+
+/** The most readings of an examination that a file may have. */
+export const mostExamined = 400
+
 const lists = ['readings', 'ticks', 'causes', 'log', 'changes'] as const
 
 const idsOf = (job: Job): string[] => lists.flatMap((list) => (job[list] ?? []).map(({ id }) => id))
@@ -60,6 +76,7 @@ export function mergedJob(sent: Job, kept: Job, now: number): Job {
   const known = new Set(sent.limits.map(({ key }) => key))
   const ticks = bothRead(kept.ticks, sent.ticks)
   const causes = both(kept.causes, sent.causes)
+  const examined = bothExamined(kept, sent)
   const merged: Job = {
     ...sent,
     limits: [...sent.limits, ...kept.limits.filter(({ key }) => !known.has(key))],
@@ -69,12 +86,13 @@ export function mergedJob(sent: Job, kept: Job, now: number): Job {
     ...((kept.causes || sent.causes) && { causes }),
     ...(changes.length > 0 && { changes }),
     ...(held.length > 0 && { held }),
+    ...(examined && { examined }),
   }
   const full = lists.find((list) => (merged[list] ?? []).length > mostEntries - (list === 'log' ? 1 : 0))
-  if (full)
+  if (full || (examined?.readings.length ?? 0) > mostExamined)
     throw new Unfit(
-      full,
-      `The job “${kept.name}” would have more than the ${mostEntries} ${full} that are kept: those of here and of the file are not the same. Delete it here first, or leave it out of the file.`,
+      full ?? 'examined',
+      `The job “${kept.name}” would have more ${full ?? 'readings of an examination'} than are kept: those of here and of the file are not the same. Leave it out of the file.`,
     )
   if (beside === 0) return merged
   const entries = `${beside} ${beside === 1 ? 'entry' : 'entries'}`

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { partStates, tickAnswers } from '../../bench/jobs/job.js'
+import { mostExamined } from '../../bench/jobs/mergedJob.js'
 import { linkOrder } from '../../chain/chainLinks.js'
 import { outcomes } from '../../chain/finding.js'
 import { topicNames } from '../../chain/index.js'
@@ -172,7 +173,7 @@ const jobBody = {
     .strictObject({
       seen: z.array(seenKey).max(20),
       found: z.array(foundSchema.extend({ at: time })).max(400),
-      readings: z.array(readingSchema).max(400),
+      readings: z.array(readingSchema).max(mostExamined),
     })
     .optional(),
   causes: z
