@@ -63,9 +63,9 @@ const longestSeries = 16
 const isNominal = (value: number, dimension: string): boolean =>
   dimension === 'V' ? mainsVoltages.valuesV.includes(value) : dimension === 'Hz' && (value === 50 || value === 60)
 
-/** A whole line of units before their figures: "V 125/220 ~ Hz 50 W 40". */
+/** A whole line of units before their figures: "V 125/220 ~ Hz 50 W 40", "PHASE 1 VOLTS 115 CYCLES 60". */
 const unitsLead =
-  /^[ \t]*(?:(?:V|HZ|K?W|M?A|K?VA)[ \t:=~]+\d[\d.,]*(?:[ \t]?[-/][ \t]?\d[\d.,]*)*[ \t]*[~,;]?[ \t]*){2,12}(?=\n|$)/y
+  /^[ \t]*(?:(?:V|VOLTS?|HZ|HERTZ|CYCLES?|K?W|WATTS?|M?A|AMPS?|AMPERES?|K?VA|PHASES?|PH)[ \t:=~]+\d[\d.,]*(?:[ \t]?[-/][ \t]?\d[\d.,]*)*[ \t]*[~,;]?[ \t]*){2,12}(?=\n|$)/y
 
 /** What a unit that leads its figures speaks of. */
 const ledBy: Partial<Record<string, PlateMeaning>> = {
@@ -450,7 +450,7 @@ class Lexer {
   #ownUnit(from: number): FoundUnit | null {
     const unit = this.#unit(from)
     const spelled = unit !== null && isSpace(this.#char(from)) && unit.end - from > 2
-    return this.#unitBefore !== null && (spelled || from < this.#unitsLeadTo) ? null : unit
+    return from < this.#unitsLeadTo || (this.#unitBefore !== null && spelled) ? null : unit
   }
 
   #unit(from: number): FoundUnit | null {

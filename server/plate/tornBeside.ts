@@ -1,13 +1,13 @@
 import type { Token } from './token.js'
 
-/** A figure that a space, or a letter for a figure, has torn: "2 4VDC", "7 .5V", "1 00", "lA"; or one with a hole in it. */
+/** A figure that a space, or a letter for a figure, has torn: "2 4VDC", "7 .5V", "1 00", "lA"; or one with a hole in it; not "No. 5". */
 const torn =
-  /\d[ \t]+[.,]?\d|[.,][ \t]+\d|(?<![\p{L}\d])[lIOoОо|]+[ \t]?(?:m?A|V|W)(?!\p{L})|\d[?_■]+\d*[ \t]?(?:m?A|V|W)/u
+  /\d[ \t]+[.,]?\d|(?<!\p{L})[.,][ \t]+\d|(?<![\p{L}\d])[lIOoОо|]+[ \t]?(?:m?A|V|W)(?!\p{L})|\d[?_■]+\d*[ \t]?(?:m?A|V|W)/u
 /** The number of an output, behind the word for it or the letter of a voltage: "1", "1:", "U2:", "V1". */
 const ordinal = /^\d\s?:?$/u
 const voltageName = /^[UVuv]\d\s?:?$/u
-/** The end of a list whose other members were read: "127x", "115|"; a tolerance ends in its sign. */
-const cutList = /\d[^\s\d%]?$/u
+/** The end of a list whose other members were read: "127x", "115|", "11S/"; a tolerance ends in its sign. */
+const cutList = /\d[^\s\d%]?$|(?<![\p{L}\d.,-])\d{1,3}\p{L}[/-]$/u
 
 /**
  * Whether what was read between two tokens may be the rest of what was not, or belong to a figure that was lost: unread figures are torn in

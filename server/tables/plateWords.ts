@@ -969,7 +969,7 @@ export const plateUnits: readonly PlateUnit[] = frozen([
     'Hz',
     1,
     null,
-    'HZ; ГЦ; ヘルツ; HERTZ; C/S; CPS; C.P.S.; CYCLES; CYCLE; CYC; P/S; PER/S; サイクル; 赫; 赫兹; 헤르츠; PERIODI; PERÍODOS; PERIODEN; PÉRIODES; ПЕР/С; هرتز; הרץ; เฮิรตซ์',
+    'HZ; ГЦ; ヘルツ; HERTZ; C/S; CPS; C.P.S.; CYCLES; CYCLE; CYC; CY; P/S; PER/S; サイクル; 赫; 赫兹; 헤르츠; PERIODI; PERÍODOS; PERIODEN; PÉRIODES; ПЕР/С; هرتز; הרץ; เฮิรตซ์',
   ),
   unit(
     'other',

@@ -93,6 +93,7 @@ describe('a unit that stands before its figures', () => {
     ['V 220 ~ Hz 50 W 60', [220], [50]],
     ['Hz 50 V 127/220 W 40', [127, 220], [50]],
     ['HZ: 50-60 V: 115 A: 2', [115], [50, 60]],
+    ['PHASE 1 VOLTS 115 CYCLES 60 WATTS 350', [115], [60]],
   ])('ends with their list: %s', (text, volts, cycles) => {
     const { input, takes } = readPlate(text, 'device')
     expect(input?.voltages.map(({ min }) => min)).toEqual(volts)
@@ -114,5 +115,17 @@ describe('a sign on either side of one place', () => {
 describe('a protection class that is denied', () => {
   it.each(['NOT DOUBLE INSULATED', 'NO CLASS II', 'NICHT SCHUTZISOLIERT'])('%s is none', (text) => {
     expect(readPlate(text).protectionClass).toBeNull()
+  })
+})
+
+describe('a list of which one member has a letter in it', () => {
+  it.each([
+    ['INPUT 11S/230V~ 50Hz', ['input.voltages']],
+    ['INPUT 100-240V~ 5S/60Hz', ['input.frequenciesHz']],
+    ['MODEL AB11S-230 INPUT 230V~ 50Hz', []],
+    ['MOD. 57-12-800A\nINPUT AC 120V 60HZ', []],
+    ['Nr. 4711\nINPUT AC 120V 60HZ', []],
+  ])('leaves the others unsure: %s', (text, doubted) => {
+    expect(readPlate(text).unsure).toEqual(doubted)
   })
 })
