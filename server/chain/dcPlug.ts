@@ -2,7 +2,7 @@ import { atMost } from '../physics/tolerance.js'
 import { type DcPlugRow, isSameBore } from '../tables/dcPlugs.js'
 import { commonPractice, type Source } from '../tables/source.js'
 import { extraLowVoltageMostV, plugBoreLoose, plugBoreTight, plugOuterMost } from '../tables/thresholds.js'
-import { joined, type Phrase, say } from '../words/phrase.js'
+import { joined, listed, or, type Phrase, say } from '../words/phrase.js'
 import { amperes, decimal, millimetres, plain, volts } from '../words/quantity.js'
 import { underPower } from './action.js'
 import { hasMap } from './case/hasMap.js'
@@ -29,7 +29,7 @@ export const dcPlug = pairTopic({
       example: { device: { jack: { outerMm: 5.5, innerMm: 2.5, polarity: 'centre-positive' } } },
     },
     unknown: {
-      rule: say`A size of plug or jack is not known.`,
+      rule: say`A size of plug or jack is not known, or is not that of its name or of the plate’s print.`,
       example: { device: { jack: { outerMm: 5.5, polarity: 'centre-positive' } } },
     },
     caution: {
@@ -42,7 +42,14 @@ export const dcPlug = pairTopic({
     if ((!dcInvolved(situation) && !isLowAc(situation)) || hasMap(situation)) return []
     const { plug } = situation.supply
     const { jack } = situation.device
-    return together([...outer(plug, jack), ...bore(plug, jack), ...missing(plug, jack), ...usage(situation)])
+    return together([
+      ...misnamed(plug, say`plug`),
+      ...misnamed(jack, say`jack`),
+      ...outer(plug, jack),
+      ...bore(plug, jack),
+      ...missing(plug, jack),
+      ...usage(situation),
+    ])
   },
 })
 
@@ -50,7 +57,7 @@ export const dcPlug = pairTopic({
 const isLowAc = ({ device }: PairSituation): boolean =>
   device.rails.length > 0 && device.rails.every(({ voltageV }) => Math.abs(voltageV) <= extraLowVoltageMostV.value)
 
-const size = ({ outerMm, innerMm }: PreparedPlug): Phrase =>
+const size = ({ outerMm, innerMm }: Pick<PreparedPlug, 'outerMm' | 'innerMm'>): Phrase =>
   outerMm !== null && innerMm !== null
     ? say`${decimal(outerMm)} × ${millimetres(innerMm)}`
     : outerMm !== null
@@ -58,6 +65,18 @@ const size = ({ outerMm, innerMm }: PreparedPlug): Phrase =>
       : innerMm !== null
         ? say`${millimetres(innerMm)} bore`
         : say`of unknown size`
+
+/** A name or print that the size entered contradicts: one of the two is wrong, and nobody knows which. */
+export const misnamed = (plug: PreparedPlug, called: Phrase): Judgement[] =>
+  plug.contradicted.map((claim) =>
+    unknown(() => ({
+      title: say`${claim.called} is a plug of ${listed(claim.sizes.map(size), or)}, but ${size(plug)} was entered for the ${called}`,
+      why: say`One of the two is wrong: the plug may be another, or was put on later, and then neither voltage nor polarity is what the name lets one expect.`,
+      working: [],
+      action: say`Measure it again, unplugged: outside with a caliper, the bore with a drill shank or a gauge pin. Then put the name right, or the size.`,
+      sources: uniqueSources([...claim.sources, sizeNames]),
+    })),
+  )
 
 function outer(plug: PreparedPlug, jack: PreparedPlug): Judgement[] {
   if (plug.outerMm === null || jack.outerMm === null) return []

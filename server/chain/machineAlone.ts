@@ -5,6 +5,7 @@ import { listed, type Phrase, say } from '../words/phrase.js'
 import { volts } from '../words/quantity.js'
 import { underPower } from './action.js'
 import type { DeviceRail, PairSituation, PreparedDevice } from './case/situation.js'
+import { misnamed } from './dcPlug.js'
 import { leaveIt } from './hazardFinding.js'
 import { isDangerous } from './isolation.js'
 import { clear, type Judgement, unknown } from './judgement.js'
@@ -154,6 +155,7 @@ function polarityWanted({ device: { rails, takesMains, jack, facts } }: PairSitu
 /** Which plug its jack takes. */
 function plugWanted({ device: { rails, takesMains, jack, facts } }: PairSituation): Judgement[] {
   if (takesMains || facts.pins?.length || rails.length === 0) return []
+  if (jack.contradicted.length > 0) return misnamed(jack, say`jack`)
   const size = plugSizeText(jack)
   if (jack.outerMm === null || jack.innerMm === null || size === null)
     return [

@@ -7,6 +7,7 @@ import { amperes, decimal, millimetres, percent, volts, watts } from '../words/q
 import { underPower } from './action.js'
 import type { PairSituation, PreparedPlug, Rail } from './case/situation.js'
 import { voltageNotHeld } from './charging.js'
+import { misnamed } from './dcPlug.js'
 import { caution, clear, type Judgement, stop, together, unknown } from './judgement.js'
 import type { PairJudging } from './judging.js'
 import { ends, ratedA } from './matching/matchRails.js'
@@ -214,6 +215,7 @@ function polarityAlone(situation: PairSituation): Judgement[] {
 /** The size of its plug, by which a machine is found. */
 function plugAlone({ supply: { plug, facts } }: PairSituation): Judgement[] {
   if (facts.pins?.length) return []
+  if (plug.contradicted.length > 0) return misnamed(plug, say`plug`)
   const open = missingSizes(plug)
   if (open.length > 0 && plug.name === null)
     return [

@@ -37,3 +37,29 @@ const plain = (text: string): string =>
 /** The row a text names: "5.5 x 2.1", "5.5×2.1 mm", "EIAJ-02", "JEITA RC-5320A type 2"; undefined when it names none. */
 export const dcPlugByName = (name: string): DcPlugRow | undefined =>
   dcPlugRows.find((row) => [row.name, ...row.aliases].some((text) => plain(text) === plain(name)))
+
+/**
+ * The rows that a text may mean: the one that it names; else those of the standard that it names, such as "IEC 60130-10 type A", which
+ * has two bores, or "RC-5320A", which has five sizes; none where it names nothing.
+ */
+export function dcPlugsNamed(name: string): readonly DcPlugRow[] {
+  const row = dcPlugByName(name)
+  if (row) return [row]
+  const asked = standardName(name)
+  return dcPlugRows.filter(
+    ({ standard }) => standard !== null && isStandard(standardName(standard.split(',')[0] ?? ''), asked),
+  )
+}
+
+/** "IEC 60130-10 type A" and "IEC 130-10 A" are one name, and so are "JEITA RC-5320A type 4" and "EIAJ 4". */
+const standardName = (name: string): string =>
+  plain(name)
+    .replace(/TYPE|CLASS|SIZE|PLUG|CONNECTOR|STECKER|NO\.?(?=\d)/g, '')
+    .replace(/^IEC(?:60)?130(?:10)?/, 'IEC6013010')
+    .replace(/^IEC(?=[A-E]$)/, 'IEC6013010')
+    .replace(/^(?:JEITA|EIAJ)+(?=RC)/, '')
+    .replace(/^(?:JEITA|EIAJ)0?(?=[1-5]$)/, 'RC5320A')
+
+/** A standard with its type, or the standard alone, which has several. */
+const isStandard = (standard: string, asked: string): boolean =>
+  standard === asked || (/^(?:IEC6013010|RC5320A?)$/.test(asked) && standard.startsWith(asked))

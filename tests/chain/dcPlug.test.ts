@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Outcome } from '../../server/chain/finding.js'
-import { changed, onlyFinding, outcomesOn } from './cases.js'
+import { changed, findingsOn, onlyFinding, outcomesOn } from './cases.js'
 
 type Size = [outerMm: number | null, innerMm: number | null]
 const of = (plug: Size, jack: Size, more: Parameters<typeof changed>[0] = {}) =>
@@ -90,5 +90,87 @@ describe('the current through the contacts of a supply with several outputs', ()
     const on = (outputs: typeof rails) =>
       outcomesOn('dc-plug', changed({ supply: { outputs }, device: { inputs: null } }))
     expect(on(rails)).toEqual(on(rails.toReversed()))
+  })
+})
+
+describe('a name against a size', () => {
+  interface Side {
+    name?: string
+    outerMm?: number | null
+    innerMm?: number | null
+  }
+  const told = (plug: Side, jack: Side = { outerMm: 5.5, innerMm: 2.1 }, label = '') => {
+    const supply = { plug: { outerMm: null, innerMm: null, ...plug }, ...(label === '' ? {} : { label }) }
+    return findingsOn('dc-plug', changed({ supply, device: { jack: { outerMm: null, innerMm: null, ...jack } } }))
+  }
+  /** what is told of it: in the title, or behind a stop in the working */
+  const conflict = (...of: Parameters<typeof told>) =>
+    told(...of).flatMap(({ outcome, title, working, action }) => {
+      const line = [title, ...working].find((one) => /but .* was entered for the/.test(one))
+      return line ? [{ outcome, line, action }] : []
+    })
+
+  // sizes by JEITA RC-5320A, IEC 60130-10 and DIN 45323, as the table of plugs has them with their sources
+  it.each<[string, Side]>([
+    ['EIAJ-02', { outerMm: 5.5, innerMm: 2.1 }],
+    ['JEITA RC-5320A type 4', { outerMm: 5.5, innerMm: 2.5 }],
+    ['EIAJ RC-5320A 5', { outerMm: 5.5, innerMm: 2.1 }],
+    ['RC-5320A', { outerMm: 5.5, innerMm: 2.1 }],
+    ['IEC 60130-10 type A', { outerMm: 3.8, innerMm: 1.4 }],
+    ['IEC 60130-10 type C', { outerMm: 5.5, innerMm: 2.1 }],
+    ['DIN 45323', { outerMm: 5.5, innerMm: 2.1 }],
+    ['5.5 x 2.5', { outerMm: 5.5, innerMm: 2.1 }],
+    ['EIAJ-03', { outerMm: 5.5 }],
+    ['EIAJ-04', { innerMm: 2.1 }],
+  ])('“%s” is told against %j, of the plug as of the jack', (name, size) => {
+    for (const found of [conflict({ name, ...size }), conflict({ outerMm: 5.5, innerMm: 2.1 }, { name, ...size })]) {
+      expect(['unknown', 'stop']).toContain(found[0]?.outcome)
+      expect(found[0]?.line).toContain(`“${name}”`)
+      expect(found[0]?.action).toMatch(/caliper.*name right, or the size/)
+    }
+  })
+
+  it.each<[string, Side]>([
+    ['EIAJ-04', { outerMm: 5.5, innerMm: 3.4 }],
+    ['EIAJ-03', { outerMm: 4.8, innerMm: 1.7 }],
+    ['RC-5320A', { outerMm: 4, innerMm: 1.7 }],
+    ['IEC 60130-10 type A', { outerMm: 5.5, innerMm: 2.1 }],
+    ['IEC 60130-10 type A', { outerMm: 5.5, innerMm: 2.5 }],
+    ['DIN 45323', { outerMm: 5, innerMm: 2.1 }],
+    ['the grey one', { outerMm: 9, innerMm: 1 }],
+    ['EIAJ-02', {}],
+  ])('“%s” and %j are no conflict', (name, size) => {
+    expect(conflict({ name, ...size })).toEqual([])
+  })
+
+  it('is not known where the size entered suits the jack', () => {
+    expect(conflict({ name: 'EIAJ-02', outerMm: 5.5, innerMm: 2.1 })).toMatchObject([{ outcome: 'unknown' }])
+    expect(conflict({ outerMm: 5.5, innerMm: 2.1 }, { name: 'DIN 45323', outerMm: 5.5, innerMm: 2.1 })).toMatchObject([
+      { outcome: 'unknown' },
+    ])
+  })
+
+  it('is told of a supply alone and of a machine alone, too', () => {
+    const plug = { name: 'EIAJ-02', outerMm: 5.5, innerMm: 2.1 }
+    const alone = changed({ supply: { plug }, device: { jack: plug } })
+    for (const arrangement of ['supply-only', 'machine-only'] as const)
+      expect(findingsOn('dc-plug', { ...alone, arrangement })).toMatchObject([{ outcome: 'unknown' }])
+  })
+
+  it('a name that stands for two bores leaves the bore open, and one that no table has leaves both', () => {
+    const titles = (name: string) =>
+      told({ name })
+        .map(({ outcome, title }) => `${outcome}: ${title}`)
+        .join('\n')
+    expect(titles('IEC 60130-10 type A')).toMatch(/^unknown: .*not known: the plug’s bore$/)
+    expect(titles('Unheard 7')).toMatch(/^unknown: .*not known: the plug’s outer diameter, the plug’s bore$/)
+  })
+
+  it('print is told against what was entered, by its name and by its figures', () => {
+    const plate = (print: string) => `INPUT: 100-240V~ 50/60Hz 0.8A\nOUTPUT: 12V ⎓ 2.0A\nclass II\n${print}`
+    expect(conflict({ outerMm: 5.5, innerMm: 2.1 }, undefined, plate('EIAJ TYPE 4'))).toHaveLength(1)
+    expect(conflict({ outerMm: 5.5, innerMm: 2.1 }, undefined, plate('PLUG 5.5x2.5mm'))).toHaveLength(1)
+    expect(conflict({ outerMm: 5.5, innerMm: 2.1 }, undefined, plate('PLUG 5.5x2.1mm'))).toEqual([])
+    expect(conflict({ name: 'EIAJ-02' }, undefined, plate('EIAJ TYPE 4'))).toHaveLength(1)
   })
 })

@@ -4,11 +4,12 @@ import { openPhrases } from '../../plate/openPhrases.js'
 import { hazardsIn } from '../../plate/plateHazards.js'
 import { printedSelector } from '../../plate/printedSelector.js'
 import { says, saysSetsItself } from '../../plate/sayings.js'
-import { dcPlugByName, dcPlugsBySize } from '../../tables/dcPlugs.js'
+import { type DcPlugRow, dcPlugsBySize, dcPlugsNamed } from '../../tables/dcPlugs.js'
 import { extraLowVoltageMostV } from '../../tables/thresholds.js'
 import { knownReading } from './knownReading.js'
 import { supplyContradictions } from './plateAgainstEntry.js'
 import { mayBePositions, plateSays } from './plateSays.js'
+import { isPlugSize, plugClaims } from './plugClaims.js'
 import type { DcPlug, Device, Output, Readings, Supply, VoltageWindow } from './request.js'
 import type { PreparedPlug, PreparedSupply, Rail } from './situation.js'
 
@@ -151,15 +152,22 @@ export const fromLabel = ({ kind, voltageV, voltageMaxV, currentA, powerVA, powe
 export function preparePlug(plug: DcPlug | null | undefined, reading: LabelReading | null): PreparedPlug {
   const printed = reading?.plug ?? null
   const name = given(plug?.name) ?? (printed?.name || null)
-  const row = name ? dcPlugByName(name) : undefined
-  const outerMm = plug?.outerMm ?? row?.outerMm ?? printed?.outerMm ?? null
-  const innerMm = plug?.innerMm ?? row?.innerMm ?? printed?.innerMm ?? null
+  const named = name ? dcPlugsNamed(name) : []
+  const outerMm = plug?.outerMm ?? same(named, 'outerMm') ?? printed?.outerMm ?? null
+  const innerMm = plug?.innerMm ?? same(named, 'innerMm') ?? printed?.innerMm ?? null
   return {
     outerMm,
     innerMm,
     polarity: plug?.polarity ?? reading?.polarity ?? null,
     name,
+    contradicted: plugClaims(name, printed).filter(
+      ({ sizes }) => !sizes.some((size) => isPlugSize(size, outerMm, innerMm)),
+    ),
     hazards: plug?.name ? hazardsIn(plug.name) : [],
-    rows: row ? [row] : outerMm === null || innerMm === null ? [] : dcPlugsBySize(outerMm, innerMm),
+    rows: named.length > 0 ? named : outerMm === null || innerMm === null ? [] : dcPlugsBySize(outerMm, innerMm),
   }
 }
+
+/** What rows of one name agree on; null where they do not, or there are none. */
+const same = (rows: readonly DcPlugRow[], key: 'outerMm' | 'innerMm'): number | null =>
+  new Set(rows.map((row) => row[key])).size === 1 ? (rows[0]?.[key] ?? null) : null

@@ -2,6 +2,7 @@ import type { Hazard, LabelReading } from '../../plate/labelReading.js'
 import type { DcPlugRow } from '../../tables/dcPlugs.js'
 import type { MainsSource } from '../../tables/mainsSources.js'
 import type { Source } from '../../tables/source.js'
+import type { Phrase } from '../../words/phrase.js'
 import type { Contradiction } from './contradiction.js'
 import type {
   Converter,
@@ -81,11 +82,20 @@ export interface PreparedInput {
   setsItself: boolean
 }
 
+/** What a plug is called, by a name or in print, with the sizes that this may mean [mm]. */
+export interface PlugClaim {
+  called: Phrase
+  sizes: readonly { outerMm: number | null; innerMm: number | null }[]
+  sources: readonly Source[]
+}
+
 export interface PreparedPlug {
   outerMm: number | null
   innerMm: number | null
   polarity: Polarity | null
   name: string | null
+  /** names and print that its size contradicts */
+  contradicted: readonly PlugClaim[]
   /** words of hazard in a name that was entered: "interchangeable tips" */
   hazards: readonly Hazard[]
   /** the table row its name stands for, else the rows of its size */
