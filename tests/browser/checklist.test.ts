@@ -60,6 +60,8 @@ describe.skipIf(withoutBrowser || (!hasPoppler && process.env.CI !== 'true'))(
         const { pages, images } = await print(format)
         expect(pages.length).toBeGreaterThanOrEqual(2)
         expect(pages.length).toBeLessThanOrEqual(6)
+        // what is held in one's hands is compared with the head of the first
+        expect(pages[0]).toContain('Supply’s plate')
         for (const [index, text] of pages.entries()) {
           expect(text).toContain(`Page ${index + 1} of ${pages.length}`)
           expect(text).toMatch(/\d{4}-\d{2}-\d{2} · data [0-9a-f]{12}/)

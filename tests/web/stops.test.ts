@@ -139,7 +139,7 @@ describe('a stopped job', () => {
     expect(words).toContain('Switch off, unplug, let it discharge')
     const paper = plainly((await page('/checklist')).text)
     expect(paper).toContain('Stopped')
-    expect(paper).toContain('14.9 V')
+    expect(paper).toMatch(/At (\d+\.\d+), “Read the output.*Read so far: .*\1: 14\.9 V STOP\./)
     expect(paper).not.toContain('No conflict found')
   })
 

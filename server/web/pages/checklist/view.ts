@@ -4,8 +4,8 @@ import { openStops } from '../../../bench/jobs/stops.js'
 import { inTime } from '../../../bench/jobs/when.js'
 import type { CheckRequest } from '../../../chain/case/request.js'
 import type { Outcome } from '../../../chain/finding.js'
-import type { Checklist, NumberedLine, NumberedStage } from '../../../plan/checklist.js'
-import { say, type Words } from '../../../words/phrase.js'
+import { type Checklist, type NumberedLine, type NumberedStage, numbersOf } from '../../../plan/checklist.js'
+import { joined, say, type Words } from '../../../words/phrase.js'
 import { head, type PageHead } from '../../page.js'
 import { countryName } from '../../parts/countryNames.js'
 import { type Moment, moment } from '../../parts/dates.js'
@@ -48,7 +48,9 @@ export interface ChecklistPage {
   /** what the check says; of a stopped job, that it is stopped */
   verdict: Words
   /** what holds the job, across the head of the sheet */
-  stops: { where: string; title: string; action: string; at: Moment }[]
+  stops: { number: string | null; where: string; title: string; action: string; at: Moment }[]
+  /** of a stopped job, what was measured so far, in the order of the lines: each with its number */
+  read: Words
   stages: (Omit<NumberedStage, 'lines'> & { lines: readonly SheetLine[] })[]
   /** where the page leads back to */
   back: { href: string; text: string }
@@ -90,9 +92,22 @@ export function checklistView(
   }: Pick<ChecklistPage, 'caseName' | 'dataVersion' | 'back'> & { now: number; check: CheckRequest; job?: Job },
 ): ChecklistPage {
   const done = job ? doneOf(job) : new Map<string, Done>()
+  const numbers = numbersOf(checklist)
   const stops = job
-    ? openStops(job).map(({ where, title, action, at }) => ({ where, title, action, at: moment(at) }))
+    ? openStops(job).map(({ key, where, title, action, at }) => ({
+        number: (key !== null && numbers.get(key)) || null,
+        where,
+        title,
+        action,
+        at: moment(at),
+      }))
     : []
+  const read = checklist.stages
+    .flatMap(({ lines }) => lines)
+    .flatMap(({ key, number, unit }) => {
+      const last = unit === null ? undefined : done.get(key)
+      return last ? [say`${number}: ${last.text}${last.stop ? say` STOP` : say``}`] : []
+    })
   return {
     page: head(caseName === null ? 'Bench checklist' : `Bench checklist: ${caseName}`, null),
     caseName,
@@ -102,6 +117,7 @@ export function checklistView(
     verdict:
       stops.length > 0 ? say`Stopped at the bench: its cause comes first` : verdictWords[checklist.verdict].title,
     stops,
+    read: stops.length > 0 ? joined(read, say`; `) : '',
     stages: checklist.stages.map((stage) => ({
       ...stage,
       lines: stage.lines.map((line) => ({ ...line, done: done.get(line.key) ?? null })),
