@@ -63,9 +63,9 @@ export const speedWords: readonly SpeedWord[] = frozen([
   ...speed('M', ['medium time lag', 'medium acting', 'medium blow', 'semi delay', 'semi time lag'], words('English')),
   ...speed('TT', ['long time lag', 'super time lag', 'very slow'], words('English')),
   ...speed('FF', ['superflink', 'super flink'], germanWords, 'IEC'),
-  ...speed('F', ['flink'], germanWords, 'IEC'),
-  ...speed('M', ['mittelträge', 'mitteltraege', 'mittel träge'], germanWords, 'IEC'),
-  ...speed('T', ['träge', 'traege'], germanWords, 'IEC'),
+  ...speed('F', ['flink', 'flinke', 'flinker'], germanWords, 'IEC'),
+  ...speed('M', ['mittelträge', 'mittelträger', 'mitteltraege', 'mittel träge'], germanWords, 'IEC'),
+  ...speed('T', ['träge', 'träger', 'traege'], germanWords, 'IEC'),
   ...speed('TT', ['superträge', 'supertraege', 'super träge'], germanWords, 'IEC'),
   ...speed(
     'T',
