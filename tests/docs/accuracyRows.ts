@@ -12,6 +12,7 @@ import { operatingPoint } from '../../server/physics/seriesLamp.js'
 import { inrushAnswer } from '../../server/plan/firstPower/inrush.js'
 import { lampsOf } from '../../server/plan/firstPower/lamps.js'
 import { measuredLamp } from '../support/measuredLamp.js'
+import { arrangementRows } from './arrangementRows.js'
 
 /** One outside figure against ours. */
 export interface AccuracyRow {
@@ -395,4 +396,5 @@ export const accuracyRows = (): AccuracyRow[] => [
   ...supplyRows(),
   ...capacitorRows(),
   ...fuseRows(),
+  ...arrangementRows(),
 ]
