@@ -142,7 +142,7 @@ describe.skipIf(withoutBrowser)('a whole first power-up on a phone', () => {
     await expect
       .poll(() =>
         page.evaluate(
-          `caches.open('bench').then((kept) => kept.match('/jobs/${id}/bench')).then((page) => page.text()).then((text) => text.split('class="last"').length - 1)`,
+          `caches.open('bench').then((kept) => kept.match('/jobs/${id}/bench')).then((page) => page.text()).then((text) => new DOMParser().parseFromString(text, 'text/html').querySelectorAll('.step .last').length)`,
         ),
       )
       .toBe(3)

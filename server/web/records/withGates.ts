@@ -5,7 +5,7 @@ import { tell } from '../../words/tell.js'
 import { jobChecklist, jobGates } from '../checklistOf.js'
 
 /** A job whose plan was kept without gates, with those of its own check, and the lines of its paper that have no limits yet. */
-export function gated(job: Job): Job {
+function gated(job: Job): Job {
   const plan = (job.plan ?? {}) as { gates?: unknown }
   if (Array.isArray(plan.gates)) return job
   const known = new Set(job.limits.map(({ key }) => key))
