@@ -18,8 +18,8 @@ export const unitsShown = (unit: string): readonly string[] => shownAs[unit]?.un
 /** "OL", "0.L", "over", "∞" of meters, with a unit behind it or without. */
 const overRange = /^[+−-]?\s*(?:\.?[o0]\.?\s?l\.?|over(?:load|range)?|ovld|∞|inf)\.?\s*([a-zµμΩω]{0,4})$/iu
 
-/** "4k7", "2R2", "0R22", "4V7": the multiplier where the decimal sign stands. */
-const tradeForm = /^([+−-]?)\s*(\d+)\s?([RVAkKMmuµμn])(\d*)\s*(?:Ω|ω|ohms?|V|A|F)?$/u
+/** "4k7", "2R2", "0R22", "R22", "4V7": the multiplier where the decimal sign stands. */
+const tradeForm = /^([+−-]?)\s*(\d+|(?=R))\s?([RVAkKMmuµμn])(\d*)\s*(?:Ω|ω|ohms?|V|A|F)?$/u
 
 /** The number and what stands behind it. */
 const bare = /^[+−-]?[\d .,\u00a0\u202f]+$/u
@@ -48,7 +48,10 @@ export function readMeter(typed: string, unit: string, chosen: string | null): M
       message: say`“${text}” of which unit? Choose it, or write it behind the number: ${shown.units.map((each) => `${text} ${each}`).join(', ')}.`,
     }
   }
-  if (/^[VA]$/.test(unit) && /^[MG]$/.test(/\p{L}/u.exec(text)?.[0] ?? ''))
+  const [prefix = ''] = /\p{L}/u.exec(text) ?? []
+  if (unit === 'Ω' && /^[nuµμ]$/.test(prefix))
+    return { message: say`“${text}” is less than any meter shows of ohms: write R, k or M, as in 4k7.` }
+  if (/^[VA]$/.test(unit) && /^[MG]$/.test(prefix))
     return { message: say`“${text}” is more than any meter shows: write m for a thousandth, as in 350 m${unit}.` }
   const short = inTradeForm(text, unit)
   const found = read(short ? `${short.number} ${short.unit}` : /[kKMmuµμnG]$/u.test(text) ? `${text}${unit}` : text)
@@ -67,7 +70,7 @@ const isSame = (one: number | null, other: number | null): boolean =>
 function inTradeForm(text: string, unit: string): { number: string; unit: string } | null {
   const [, sign = '', whole, mark = '', fraction = ''] = tradeForm.exec(text) ?? []
   if (whole === undefined || fraction === '') return null
-  const number = `${sign}${whole}.${fraction}0`
+  const number = `${sign}${whole || 0}.${fraction}0`
   if (mark === unit || (mark === 'R' && unit === 'Ω')) return { number, unit }
   return /[RVA]/.test(mark) ? null : { number, unit: `${mark === 'K' ? 'k' : mark}${unit}` }
 }

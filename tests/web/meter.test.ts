@@ -1,8 +1,14 @@
-import { describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { readMeter } from '../../server/web/meter.js'
+import { judgeScript } from '../../server/web/pages/bench/judgeScript.js'
 import { tell } from '../../server/words/tell.js'
 
 describe('what a meter showed', () => {
+  let onPhone: typeof readMeter
+  beforeAll(async () => {
+    onPhone = new Function(`${await judgeScript()}; return judge.readMeter`)()
+  }, 60_000)
+
   it.each([
     ['12.5', 'V', null, 12.5],
     ['12,5', 'V', null, 12.5],
@@ -21,6 +27,17 @@ describe('what a meter showed', () => {
     ['4k7 ohm', 'Ω', null, 4700],
     ['2R2', 'Ω', null, 2.2],
     ['0R22', 'Ω', null, 0.22],
+    ['R47', 'Ω', null, 0.47],
+    ['100R', 'Ω', null, 100],
+    ['4n7', 'F', null, 4.7e-9],
+    ['100n', 'F', null, 1e-7],
+    ['−12', 'V', null, -12],
+    ['-12,05', 'V', 'V', -12.05],
+    ['+5', 'V', null, 5],
+    ['.5', 'V', null, 0.5],
+    ['1 500', 'V', 'mV', 1.5],
+    ['500 µA', 'A', null, 0.0005],
+    ['500uA', 'A', null, 0.0005],
     ['1M', 'Ω', null, 1e6],
     ['1M5', 'Ω', null, 1.5e6],
     ['2', 'Ω', 'MΩ', 2e6],
@@ -43,6 +60,7 @@ describe('what a meter showed', () => {
     ['-350', 'V', 'mV', -0.35],
   ])('“%s” at a step in %s, %s chosen: %s', (typed, unit, chosen, value) => {
     const read = readMeter(typed, unit, chosen)
+    expect(onPhone(typed, unit, chosen)).toEqual(read)
     if (value === null) expect(read).toEqual({ value: null })
     else expect('value' in read ? read.value : tell(read.message)).toBeCloseTo(value, 9)
   })
@@ -57,12 +75,21 @@ describe('what a meter showed', () => {
     ['350 MA', 'A', null, /as in 350 mA/],
     ['350M', 'V', null, /as in 350 mV/],
     ['4R7', 'V', null, /one number in V/],
+    ['100n', 'Ω', null, /less than any meter shows of ohms/],
+    ['4u7', 'Ω', null, /less than any meter shows of ohms/],
+    ['0.35 A', 'A', 'mA', /write one of them/],
+    ['1.500', 'V', null, /can be read two ways/],
+    ['1e3', 'V', null, /one number in V/],
+    ['12-15', 'V', null, /one number in V/],
+    ['<0.1', 'Ω', 'Ω', /must be/],
+    ['R', 'Ω', null, /must be/],
     ['1,500', 'V', null, /can be read two ways/],
     ['12 A', 'V', null, /one number in V/],
     ['', 'V', 'V', /Enter the value read/],
     ['twelve', 'V', null, /must be/],
   ])('“%s” at a step in %s, %s chosen, is asked about', (typed, unit, chosen, message) => {
     const read = readMeter(typed, unit, chosen)
+    expect('message' in onPhone(typed, unit, chosen)).toBe('message' in read)
     expect('message' in read ? tell(read.message).replaceAll('\u00a0', ' ') : read.value).toMatch(message)
   })
 })
