@@ -13,3 +13,6 @@ export function isLetter(one: string): boolean {
 }
 
 export const isSpace = (one: string): boolean => one === ' ' || one === '\t'
+
+/** A letter or a digit: part of a word. */
+export const isPart = (one: string): boolean => isLetter(one) || isDigit(one)

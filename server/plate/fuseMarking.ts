@@ -15,7 +15,7 @@ import {
   plausibleRatedA,
 } from '../tables/fuseRatings.js'
 import { damagedPiece } from './fuseDamage.js'
-import { type Draft, scan, tidy } from './fuseMarkingScan.js'
+import { type Draft, distinct, scan, tidy } from './fuseMarkingScan.js'
 import { noLinkOf } from './noFuseLink.js'
 
 /** What a fuse-link is, as far as it is known. Unknown is null. */
@@ -49,8 +49,6 @@ export interface FuseMarking extends FittedFuse {
   /** what a reader should know about this marking, in plain words */
   notes: string[]
 }
-
-const distinct = <T>(values: readonly T[]): T[] => [...new Set(values)]
 
 /**
  * Reads the marking of a fuse-link, or what is printed beside its holder.

@@ -431,3 +431,5 @@ function wordEnd(text: string, from: number): number {
   while (end < text.length && !/[\s/;()|]/.test(text[end] ?? '')) end += 1
   return end
 }
+
+export const distinct = <T>(values: readonly T[]): T[] => [...new Set(values)]

@@ -1,7 +1,5 @@
 import { readFuseMarking } from './fuseMarking.js'
-import { tidy } from './fuseMarkingScan.js'
-
-const distinct = <T>(values: readonly T[]): T[] => [...new Set(values)]
+import { distinct, tidy } from './fuseMarkingScan.js'
 
 /** One of several prescriptions printed together, each for its own mains voltage. */
 export interface PrescribedFor {

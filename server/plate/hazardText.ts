@@ -1,4 +1,5 @@
 import { isDigit, isIdeograph, isLetter } from './characters.js'
+import { foldWord } from './fold.js'
 
 /** Folded text in the form in which hazard words are looked for, with the way back. */
 export interface HazardText {
@@ -78,3 +79,6 @@ export function hazardText(upper: string): HazardText {
   }
   return { text: text.join(''), from }
 }
+
+/** Words of a table as a text to be searched is written. */
+export const normalWords = (words: string): string => hazardText(foldWord(words)).text

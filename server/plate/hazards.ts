@@ -1,8 +1,8 @@
 import { type HazardWords, hazardMeanings, hazardWords } from '../tables/hazardWords.js'
-import { isDigit, isIdeograph, isLetter } from './characters.js'
+import { isDigit, isIdeograph, isLetter, isPart } from './characters.js'
 import { type Folded, foldWord } from './fold.js'
 import { barrier, type HazardShape, hazardShape } from './hazardShape.js'
-import { type HazardText, hazardText } from './hazardText.js'
+import { type HazardText, hazardText, normalWords } from './hazardText.js'
 import type { Hazard } from './labelReading.js'
 import { WordTree } from './wordTree.js'
 
@@ -43,8 +43,6 @@ const figure = /^# M?A(?: |$)/
 /** How far the second part of a phrase may stand from the first [characters]. */
 const longestGap = 40
 
-const normal = (words: string): string => hazardText(foldWord(words)).text
-
 const everyKind = (): Phrases[] =>
   [false, true].flatMap((inside) => [false, true].map((open): Phrases => ({ inside, open, tree: new WordTree<Row>() })))
 
@@ -56,9 +54,9 @@ function build(): Searched {
     const row = { meaning, language }
     for (const phrase of words) {
       const [head = '', tail] = phrase.split('…')
-      const key = normal(head.replaceAll('*', ''))
+      const key = normalWords(head.replaceAll('*', ''))
       if (tail !== undefined) {
-        splits.set(key, [...(splits.get(key) ?? []), { tail: normal(tail), row }])
+        splits.set(key, [...(splits.get(key) ?? []), { tail: normalWords(tail), row }])
         continue
       }
       const isKind = ({ inside, open }: Phrases): boolean =>
@@ -77,7 +75,6 @@ let built: Searched | undefined
 
 /** Whether a word may begin, or end, between two characters. */
 const isEdge = (before: string, after: string): boolean => !(isPart(before) && isPart(after))
-const isPart = (one: string): boolean => isLetter(one) || isDigit(one)
 
 /**
  * Words of hazard in a text, by the longest wording that fits at each place; then those whose shape alone is there, of damaged print or

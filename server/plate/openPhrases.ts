@@ -1,7 +1,7 @@
 import { identityWords } from '../tables/identityWords.js'
-import { isDigit, isIdeograph, isLetter } from './characters.js'
+import { isIdeograph, isLetter, isPart } from './characters.js'
 import { foldWord } from './fold.js'
-import { hazardText } from './hazardText.js'
+import { normalWords } from './hazardText.js'
 import type { LabelReading } from './labelReading.js'
 import { lexicon } from './lexicon.js'
 import { hasDutyMark, hasOpenFigure, hasOpenRange, isForOtherVolts } from './openFigures.js'
@@ -28,13 +28,11 @@ function build(): Trees {
   const closed = new WordTree<true>()
   const open = new WordTree<true>()
   for (const word of identityWords.flatMap(({ words }) => words))
-    (word.endsWith('*') ? open : closed).add(normal(word.replace('*', '')), true)
+    (word.endsWith('*') ? open : closed).add(normalWords(word.replace('*', '')), true)
   const ofKind = (wanted: string): ReadonlySet<string> =>
-    new Set(identityWords.flatMap(({ kind, words }) => (kind === wanted ? words.map(normal) : [])))
+    new Set(identityWords.flatMap(({ kind, words }) => (kind === wanted ? words.map(normalWords) : [])))
   return { closed, open, companies: ofKind('company'), labels: ofKind('label') }
 }
-
-const normal = (words: string): string => hazardText(foldWord(words)).text
 
 /**
  * Phrases of a plate that were not read, are not identity text, and were not dismissed. As long as there is one, nobody knows whether
@@ -52,10 +50,10 @@ export function openPhrases(
   protectionClass: string | null = reading?.protectionClass ?? null,
 ): string[] {
   if (!reading || reading.unread.length === 0) return []
-  const settled = new Set(dismissed.map(normal))
+  const settled = new Set(dismissed.map(normalWords))
   return [...new Set(reading.unread)].filter(
     (piece) =>
-      !settled.has(normal(piece)) &&
+      !settled.has(normalWords(piece)) &&
       (!isIdentity(piece) ||
         // a sign of earth on what is said to have no protective earth
         (protectionClass === 'II' && /[⏚⏛]/u.test(piece)) ||
@@ -126,7 +124,7 @@ function endOfExplained(text: string, at: number): number {
 /** Whether a piece only names the thing, its maker, its marks or its size. */
 export function isIdentity(piece: string): boolean {
   built ??= build()
-  const text = normal(piece)
+  const text = normalWords(piece)
   const words = text.split(' ')
   if (words.length <= longestName && words.some((word) => built?.companies.has(word))) return true
   return openWords(built, text) < 2
@@ -165,8 +163,6 @@ function openWords({ closed, open, labels }: Trees, text: string): number {
   }
   return count
 }
-
-const isPart = (one: string): boolean => isLetter(one) || isDigit(one)
 
 /** Where the letters and figures of a word end, or the characters of a script without spaces. */
 function wordEnd(text: string, from: number): number {

@@ -595,3 +595,7 @@ export function both(one: StatedKind, other: StatedKind): StatedKind {
   if (other === null) return one
   return one === 'either' || other === 'either' ? 'either' : 'conflict'
 }
+
+/** The highest value of a quantity, in its base unit. */
+export const highest = ({ elements }: Pick<Quantity, 'elements'>): number =>
+  Math.max(...elements.map(({ value }) => value))

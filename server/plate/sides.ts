@@ -1,6 +1,6 @@
 import { plateLimits } from '../tables/plateLimits.js'
 import type { Element, Quantity, StatedKind } from './quantity.js'
-import { areSettings, both } from './quantity.js'
+import { areSettings, both, highest } from './quantity.js'
 import type { QuantityStatement, Section, Statement, Statements } from './statements.js'
 import type { Token } from './token.js'
 
@@ -42,8 +42,6 @@ export function readSides({ list, inverter }: Statements, tokens: Token[]): Grou
 
 const isMains = ({ quantity }: QuantityStatement): boolean =>
   quantity.dimension === 'V' && quantity.elements.some(({ value }) => value >= plateLimits.leastMainsV.value)
-
-const highest = ({ elements }: Quantity): number => Math.max(...elements.map(({ value }) => value))
 
 /** "INVERTER 12V DC 230V AC 300W": without words for the sides, its low direct voltage goes in and its mains voltage comes out. */
 function inverted(all: Group[]): Group[] {

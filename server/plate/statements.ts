@@ -1,7 +1,7 @@
 import { plateLimits } from '../tables/plateLimits.js'
 import type { PlateMeaning } from '../tables/plateWords.js'
 import type { PlateOf } from './labelReading.js'
-import { both, listEnd, type Quantity, readQuantity, type StatedKind } from './quantity.js'
+import { both, highest, listEnd, type Quantity, readQuantity, type StatedKind } from './quantity.js'
 import type { Token, WordToken } from './token.js'
 
 export type Section = 'input' | 'output'
@@ -62,8 +62,6 @@ const labels: readonly PlateMeaning[] = ['voltage', 'current', 'frequency', 'rat
 const isPower = ({ quantity }: QuantityStatement): boolean => quantity.dimension === 'W' || quantity.dimension === 'VA'
 /** Most voltages joined by "&". */
 const longestChain = 4
-const highest = ({ elements }: Quantity): number => Math.max(...elements.map(({ value }) => value))
-
 const kinds: readonly PlateMeaning[] = ['ac', 'dc', 'either kind']
 const polarities: readonly PlateMeaning[] = ['centre positive', 'centre negative']
 /** How far a short section word may stand from its quantity, in tokens. */

@@ -2,7 +2,7 @@ import { type PolarityPart, polarityTerms } from '../tables/polarityTerms.js'
 import { type TellingKind, tellingWords } from '../tables/tellingWords.js'
 import { isIdeograph, isLetter } from './characters.js'
 import { foldWord } from './fold.js'
-import { hazardText } from './hazardText.js'
+import { normalWords } from './hazardText.js'
 import { WordTree } from './wordTree.js'
 
 interface Trees {
@@ -13,18 +13,16 @@ interface Trees {
 
 let built: Trees | undefined
 
-const normal = (words: string): string => hazardText(foldWord(words)).text
-
 function build(): Trees {
   const closed = new WordTree<TellingKind>()
   const open = new WordTree<TellingKind>()
   const polarity: Trees['polarity'] = new WordTree()
   for (const { kind, words } of tellingWords)
-    for (const word of words) (word.endsWith('*') ? open : closed).add(normal(word.replace('*', '')), kind)
+    for (const word of words) (word.endsWith('*') ? open : closed).add(normalWords(word.replace('*', '')), kind)
   for (const { part, everyday, words } of polarityTerms)
     for (const word of words)
       if (part !== 'denial' || word.length >= shortestDenial || isIdeograph(word))
-        polarity.add(normal(word), { part, everyday })
+        polarity.add(normalWords(word), { part, everyday })
   return { closed, open, polarity }
 }
 
@@ -58,7 +56,7 @@ const apart = /(?:^|[\s])(?:\p{L}\s){4,}/u
 export function tellingOf(piece: string, explained: (text: string, at: number) => number): Telling {
   built ??= build()
   const upper = foldWord(piece)
-  const text = normal(upper.replace(ofNumber, ' '))
+  const text = normalWords(upper.replace(ofNumber, ' '))
   const kinds = new Set<TellingKind>()
   const parts = new Set<PolarityPart>()
   let isPole = poleSign.test(upper)
