@@ -67,6 +67,14 @@ describe('the first power-up of a machine with its supply inside', () => {
     expect(shown).toMatch(/motor: bright while it starts, then dim/)
   })
 
+  it('leaves fuse-links, mains motors, valves and the picture tube to a qualified person', () => {
+    const { gates } = planOf(machine({ motor: 'induction', pictureTube: true }))
+    const inside = ['gate.motor-ohms', 'gate.valves', 'gate.picture-tube']
+    expect(gates.filter(({ key }) => inside.includes(key)).map(({ key, who }) => [key, who])).toEqual(
+      expect.arrayContaining(inside.map((key) => [key, 'qualified'])),
+    )
+  })
+
   it('works out what a motor may ask for at its start: 6 × 40 W / 230 V = 1.04 A, 1.1 A up', () => {
     const figures = stage(planOf(machine({ motor: 'induction' })), 'inside-stripped')?.figures ?? []
     expect(figures.find(({ label }) => /start/.test(label))?.value).toMatch(/1\.1\u00a0A: more than this lamp passes/)

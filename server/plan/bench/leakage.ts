@@ -1,6 +1,6 @@
 import { capacitorCurrent, floatingCaseReading, largestCapacitor } from '../../physics/leakage.js'
 import { impregnatedPaper, touchCurrentLimits } from '../../tables/capacitors.js'
-import { meterLoads, soundFilterMostV } from '../../tables/meterLoads.js'
+import { meterLoads, soundFilter } from '../../tables/meterLoads.js'
 import { say } from '../../words/phrase.js'
 import { amperes, farads, hertz, ohms, volts } from '../../words/quantity.js'
 import type { Explained } from '../firstPower/lamps.js'
@@ -61,7 +61,7 @@ export function leakage(request: LeakageRequest): LeakageAnswer {
     ],
     cautions: [
       say`The figure is an upper bound where the capacitor goes to the rectified side, as in most class II supplies.`,
-      say`Half the mains on a case without earth, by a meter of high impedance, is what two sound capacitors give. With ${ohms(1e4)} across the meter, a qualified person’s work, theirs falls under ${volts(soundFilterMostV)} up to 4.7\u00a0nF; what stays high then, or stands near the full mains, is a fault.`,
+      say`Half the mains on a case without earth, by a meter of high impedance, is what two sound capacitors give. With ${ohms(1e4)} across the meter, a qualified person’s work, theirs falls under ${volts(soundFilter.mostV)} up to ${farads(soundFilter.upToF)}; what stays high then, or stands near the full mains, is a fault.`,
       say`A tingle above the limit of the class, or one that changes suddenly, is a fault until measured.`,
       say`A replacement must be a capacitor of the same class for this place (Y1, Y2), never an ordinary one, and never larger.`,
       say`Capacitors in clear resin from the 1970s to the 1990s crack and fail with smoke: replace them on sight. Work inside a mains enclosure is for a licensed electrician or other qualified person.`,

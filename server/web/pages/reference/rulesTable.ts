@@ -6,6 +6,7 @@ import * as first from '../../../tables/firstPower.js'
 import * as ratings from '../../../tables/fuseRatings.js'
 import * as selection from '../../../tables/fuseSelection.js'
 import { heatContentVoltageExponent } from '../../../tables/lamps.js'
+import { meterLoads } from '../../../tables/meterLoads.js'
 import * as rectifiers from '../../../tables/rectifiers.js'
 import * as residual from '../../../tables/residualCurrent.js'
 import * as lamp from '../../../tables/seriesLamp.js'
@@ -224,6 +225,7 @@ const examining = (): Rule[] => [
     decimal(examine.lampTimes['switch-mode']),
     examine.lampTimes.source,
   ],
+  ...meterLoads.map(({ ohm, what, sources }): Rule => [`What ${what} loads with`, ohms(ohm), sources]),
   ['Residual-current device for people, rated', amperes(residual.residualTrip.ratedA), residual.residualTrip.source],
   ['It may trip from', amperes(residual.residualTrip.mayTripA), residual.residualTrip.source],
   [
