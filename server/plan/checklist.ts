@@ -467,7 +467,10 @@ const allStages = (facts: ChecklistFacts): ChecklistStage[] => [
     lines: [
       ...fullMainsWaits(facts),
       line('done.unplugged', say`Unplugged, cooled, batteries still out, parts in a labelled box.`),
-      line('done.stands', say`Where the job stands, and what comes next:`, { writes: true }),
+      line('done.stands', say`Where the job stands, and what comes next:`, {
+        expect: say`kept as a spare: power it about once a year, for some hours; after a longer rest behind the lamp or from a lower voltage first`,
+        writes: true,
+      }),
       line('done.signed', say`Done by, and date:`, { writes: true }),
     ],
   },

@@ -25,4 +25,4 @@ export const meterLoads: readonly MeterLoad[] = frozen([
 ] satisfies { ohm: number; what: string; sources: Source[] }[])
 
 /** Two sound line-to-earth capacitors of up to so much hold up less than this under 10 kΩ: 4.7 V at 264 V 60 Hz, worked out. */
-export const soundFilter = { upToF: 4.7e-9, mostV: 10 }
+export const soundFilter = frozen({ upToF: 4.7e-9, mostV: 10 })

@@ -5,7 +5,7 @@ import type { Outcome } from '../../server/chain/finding.js'
 import { reform } from '../../server/plan/bench/reform.js'
 import { tell } from '../../server/words/tell.js'
 import { changed, matching } from '../chain/cases.js'
-import { assess, planFirstPower, reviewFuse } from '../support/told.js'
+import { assess, composeChecklist, planFirstPower, reviewFuse } from '../support/told.js'
 import { askedQuestions } from './questions.js'
 import { deciding } from './questionsDecided.js'
 
@@ -135,6 +135,25 @@ describe('questions about a machine with its supply inside that were asked in pu
         .find(({ label }) => /variable transformer/i.test(label))
     expect(told('transformer')?.working).toMatch(/raised by 5.V to 10.V a step/)
     expect(told('switch-mode')?.working).toMatch(/starts all at once.* to 90.V/)
+  })
+  // sources differ by a factor of three: three times what is still plugged in is taken, and what equal watts do is said
+  it('a lamp of about what the unit takes, asked three times that; one that is too small glows anyway (hackaday.com)', () => {
+    const request = inside({ technology: 'transformer', fuse: 'T1AL250V' })
+    const of = prepareCase(request)
+    const planned = (ratedW: number) =>
+      planFirstPower(of, assess(request), { idleW: 20, lampsOnHand: [{ ratedV: 120, ratedW, count: 1 }] }).stages
+    const rule = planned(60)[0]?.figures.find(({ label }) => /rule of 3 times/.test(label))
+    expect(rule?.value).toBe('60\u00a0W')
+    expect(rule?.working).toMatch(/equal watts would leave about 60.% of the mains/)
+    expect(planned(25)[1]?.leftOut).toMatch(/would starve the whole machine, .* the lamp tells nothing/)
+  })
+  it('a spare is powered about once a year for some hours, after a long rest from a lower voltage (a mailing list, January 2020)', () => {
+    const request = inside({ technology: 'transformer', fuse: 'T1AL250V' })
+    const assessment = assess(request)
+    const { stages } = composeChecklist({ ...prepareCase(request), assessment, plan: planOf(request) })
+    expect(stages.at(-1)?.lines.find(({ key }) => key === 'done.stands')?.expect).toMatch(
+      /about once a year, for some hours; after a longer rest .*lower voltage first/,
+    )
   })
   it('211 000 µF for 15 V is reformed in steps of low voltage behind a resistor, one at a time (randomorbit.co.uk)', () => {
     const { stages, cautions } = tell(reform({ capacitanceF: 0.211, ratedV: 15, yearsUnused: 30 }))
