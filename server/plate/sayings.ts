@@ -1,18 +1,19 @@
 import { plateLimits } from '../tables/plateLimits.js'
 import { plateSayings, type Saying } from '../tables/plateSayings.js'
 
-/** One expression of all wordings of a saying. */
-const expression = (saying: Saying, flags = 'iu'): RegExp =>
+const expression = (saying: Saying): RegExp =>
   new RegExp(
     plateSayings
       .filter((row) => row.saying === saying)
       .flatMap(({ patterns }) => patterns)
       .join('|'),
-    flags,
+    'giu',
   )
 
 const expressions = new Map([...new Set(plateSayings.map(({ saying }) => saying))].map((one) => [one, expression(one)]))
-const everyUnregulated = expression('unregulated', 'giu')
+
+/** One expression of all wordings of a saying: for `search`, `replace` and `matchAll`, which leave no mark in it. */
+const wordingsOf = (saying: Saying): RegExp => expressions.get(saying) ?? /(?!)/
 
 /** The part of a plate that is read. */
 export const readPart = (label: string | null | undefined): string =>
@@ -22,7 +23,7 @@ export const readPart = (label: string | null | undefined): string =>
 export function says(label: string | null | undefined, saying: Saying): boolean {
   const text = readPart(label)
   // "unregulated" holds the word for its opposite
-  return expressions.get(saying)?.test(saying === 'regulated' ? text.replace(everyUnregulated, ' ') : text) ?? false
+  return (saying === 'regulated' ? text.replace(wordingsOf('unregulated'), ' ') : text).search(wordingsOf(saying)) >= 0
 }
 
 /**
@@ -36,16 +37,13 @@ export const saysSetsItself = (label: string | null | undefined): boolean =>
 
 /** Every place where words of a plate say something: [start, end) of each. */
 export function placesOf(label: string | null | undefined, saying: Saying): [number, number][] {
-  return [...readPart(label).matchAll(expression(saying, 'giu'))].map(({ index, 0: words }) => [
-    index,
-    index + words.length,
-  ])
+  return [...readPart(label).matchAll(wordingsOf(saying))].map(({ index, 0: words }) => [index, index + words.length])
 }
 
 /** What stands from the first word for the output on; all of it where there is none. */
 export function fromOutput(label: string | null | undefined): string {
   const text = readPart(label)
-  return text.slice(Math.max(0, text.search(expressions.get('output')!)))
+  return text.slice(Math.max(0, text.search(wordingsOf('output'))))
 }
 
 const printedHertz = /(?<![\d.,])(\d{2})(?:\s*(?:Hz)?\s*[/-]\s*(\d{2}))?\s*(?:Hz|c\/s|cps|cycles?|Гц|ヘルツ|赫兹)/giu

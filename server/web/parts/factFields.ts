@@ -204,11 +204,13 @@ export function factSection(part: keyof typeof layouts, { values, errors }: Form
     const depths = folds.map((fold) => depth(fold, box))
     return depths.indexOf(Math.max(...depths))
   }
-  // rows of a list that hold something, and one more
-  const rowsShown = (box: Box): boolean =>
-    box.row === null ||
-    box.row <= 1 + Math.max(0, ...folded.flatMap((one) => (one.list === box.list && holds(one) ? (one.row ?? 0) : 0)))
   const holds = ({ name }: Box): boolean => (values[name] ?? '').trim() !== '' || errors[name] !== undefined
+  const lastHeld = new Map<Box['list'], number>()
+  for (const box of folded) if (holds(box)) lastHeld.set(box.list, Math.max(box.row ?? 0, lastHeld.get(box.list) ?? 0))
+  // rows of a list that hold something, and one more
+  const shown = folded
+    .filter(({ list, row }) => row === null || row <= 1 + (lastHeld.get(list) ?? 0))
+    .map((box) => ({ box, fold: foldOf(box) }))
   return {
     legend,
     hint,
@@ -218,7 +220,7 @@ export function factSection(part: keyof typeof layouts, { values, errors }: Form
       ? ahead.map(({ fact }) => ({ label: fact.label, ways: fact.findOut.map(({ how }) => how).join(' ') }))
       : [],
     folds: folds.flatMap(({ summary, hint: remark = '' }, index) => {
-      const held = folded.filter((box) => foldOf(box) === index && rowsShown(box))
+      const held = shown.filter(({ fold }) => fold === index).map(({ box }) => box)
       if (held.length === 0) return []
       return [
         {
