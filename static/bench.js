@@ -5,6 +5,7 @@
   const bench = () => document.querySelector('#bench')
   const steps = () => [...document.querySelectorAll('#bench .step')]
   const stepOf = (key) => steps().find((step) => step.dataset.key === key)
+  const stepNumbered = (number) => steps().find((step) => step.dataset.number === number)
   const shown = () => steps().find((step) => !step.hidden)
 
   /** what the server has and this page does not show yet, since something was being typed as the answer came */
@@ -116,7 +117,7 @@
   /** numbers of the gates of a step that neither the server nor this device has a result of */
   const openGates = (step, entries) =>
     (step.dataset.gates?.split(' ') ?? []).filter((number) => {
-      const gate = steps().find((one) => one.dataset.number === number)
+      const gate = stepNumbered(number)
       return !entries.some(({ key, fields, refused }, at) => {
         if (refused || key !== gate?.dataset.key) return false
         if (key === 'gate.tested-by') return Boolean(fields.words?.trim())
@@ -131,7 +132,7 @@
     if (waits) waits.hidden = !waiting
     if (waiting) {
       const link = waits.querySelector('[data-to]')
-      const { key } = steps().find(({ dataset }) => dataset.number === gate)?.dataset ?? {}
+      const { key } = stepNumbered(gate)?.dataset ?? {}
       Object.assign(link, { textContent: gate, href: `?step=${encodeURIComponent(key)}` })
       link.dataset.to = key
       waits.querySelector('.others').textContent = others.length > 0 ? ` and ${others.length} more` : ''

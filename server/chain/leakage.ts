@@ -68,11 +68,25 @@ export const leakage = mainsTopic({
     if ((others === null && (own === null || ratedA === null)) || isBlind(situation)) return []
     const sumA = (others ?? 0) + (own ?? 0)
     const range = ratedA === null ? null : rangeOf(ratedA)
-    if (range && atMost(range.tripsA, sumA)) return [stop(() => words(situation, range))]
-    if (!range || others === null || own === null) return [unknown(() => missing(situation))]
-    return [(atMost(sumA, range.standingA) ? clear : caution)(() => words(situation, range))]
+    const stands = range && standing(sumA, range)
+    // what is not known can only add to it
+    if (!stands || (stands.as !== stop && (others === null || own === null))) return [unknown(() => missing(situation))]
+    return [stands.as(() => words(situation, range, stands))]
   },
 })
+
+interface Standing {
+  as: typeof stop
+  words: Phrase
+}
+
+/** How a sum of leakages stands in the range of its device. */
+function standing(sumA: number, { standingA, mayTripA, tripsA }: TripRange): Standing {
+  if (atMost(tripsA, sumA)) return { as: stop, words: say`it trips` }
+  if (!atMost(sumA, mayTripA)) return { as: caution, words: say`it may trip at any time` }
+  if (!atMost(sumA, standingA)) return { as: caution, words: say`more than is advised` }
+  return { as: clear, words: say`within what is advised` }
+}
 
 /** A device before windows of their own sees nothing of what leaks behind them. */
 const isBlind = ({ site, converter }: MainsSituation): boolean =>
@@ -94,28 +108,20 @@ function missing({ site, supply }: MainsSituation): Text {
   }
 }
 
-function words({ site, supply }: MainsSituation, { standingA, mayTripA, tripsA, source }: TripRange): Text {
+function words({ site, supply }: MainsSituation, range: TripRange, stands: Standing): Text {
   const [ratedA, others, own] = [site.residualCurrentA ?? 0, site.othersLeakA ?? 0, supply.input.earthLeakA ?? 0]
-  const sumA = others + own
-  const on = say`${amperes(sumA, 3, 'up')} leaks through a residual-current device of ${amperes(ratedA)}`
-  const verdict: Phrase = atMost(tripsA, sumA)
-    ? say`it trips`
-    : !atMost(sumA, mayTripA)
-      ? say`it may trip at any time`
-      : !atMost(sumA, standingA)
-        ? say`more than is advised`
-        : say`within what is advised`
-  const over = !atMost(sumA, standingA)
+  const sum = amperes(others + own, 3, 'up')
   return {
-    title: say`${on}: ${verdict}`,
+    title: say`${sum} leaks through a residual-current device of ${amperes(ratedA)}: ${stands.words}`,
     why: say`It works by the sum of all that hangs on it. Where healthy leakage takes most of its range it opens without a fault, and is then bridged or done without; where it is well below, what still opens it is a fault.`,
     working: [
-      say`${amperes(others)} + ${amperes(own)} = ${amperes(sumA, 3, 'up')}`,
-      say`must not trip up to ${amperes(mayTripA)}, must trip at ${amperes(tripsA)}; advised as the most ${amperes(standingA)}`,
+      say`${amperes(others)} + ${amperes(own)} = ${sum}`,
+      say`must not trip up to ${amperes(range.mayTripA)}, must trip at ${amperes(range.tripsA)}; advised as the most ${amperes(range.standingA)}`,
     ],
-    action: over
-      ? say`Unplug what need not hang on it, or spread the machines over several devices; never bridge it or do without it. What leaks more than its like is examined first.`
-      : null,
-    sources: [source, addUp],
+    action:
+      stands.as === clear
+        ? null
+        : say`Unplug what need not hang on it, or spread the machines over several devices; never bridge it or do without it. What leaks more than its like is examined first.`,
+    sources: [range.source, addUp],
   }
 }

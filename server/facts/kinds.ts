@@ -50,12 +50,19 @@ export function choice<const Value extends string, const Also extends string = n
   }
 }
 
-/** Yes or no, in words of its own where it has them. */
-export function yesNo(row: About<boolean> & { choices?: readonly Choice<boolean>[]; none?: string }): Known<boolean> {
+/** Yes or no, in words of its own where it has them; `said` is how either answer is told back. */
+export function yesNo({
+  said,
+  ...row
+}: About<boolean> & {
+  choices?: readonly Choice<boolean>[]
+  said?: { yes: string; no: string }
+  none?: string
+}): Known<boolean> {
   const value = z.boolean()
   const choices = row.choices ?? [
-    { value: true, word: 'yes', label: 'Yes' },
-    { value: false, word: 'no', label: 'No' },
+    { value: true, word: 'yes', label: 'Yes', ...(said && { says: said.yes }) },
+    { value: false, word: 'no', label: 'No', ...(said && { says: said.no }) },
   ]
   return { ...row, choices, kind: 'choice', value, schema: value.nullish() }
 }

@@ -76,10 +76,7 @@ export const outputs = list(
       findOut: [look('From the sticker or the data sheet, where it names a minimum load; most wall units have none.')],
     }),
     regulated: yesNo({
-      choices: [
-        { value: true, word: 'yes', label: 'Yes', says: 'regulated' },
-        { value: false, word: 'no', label: 'No', says: 'unregulated' },
-      ],
+      said: { yes: 'regulated', no: 'unregulated' },
       link: 'supply',
       address: 'out#reg',
       label: 'This output is regulated',
@@ -191,10 +188,7 @@ export const inputs = list(
       findOut: [look('From its plate or manual: motors, solenoids and print heads have one.')],
     }),
     regulatesInside: yesNo({
-      choices: [
-        { value: true, word: 'yes', label: 'Yes', says: 'regulates inside' },
-        { value: false, word: 'no', label: 'No', says: 'regulates not' },
-      ],
+      said: { yes: 'regulates inside', no: 'regulates not' },
       link: 'machine',
       address: 'need#inside',
       label: 'This input regulates inside',

@@ -97,10 +97,7 @@ export const supply = thing('Supply', {
   input: mainsInputOf(onMains),
   technology: technologyOf(onMains),
   regulated: yesNo({
-    choices: [
-      { value: true, word: 'yes', label: 'Yes', says: 'regulated' },
-      { value: false, word: 'no', label: 'No', says: 'unregulated' },
-    ],
+    said: { yes: 'regulated', no: 'unregulated' },
     link: 'supply',
     address: 'regulated',
     column: 'regulated',
