@@ -51,6 +51,17 @@ describe('one step a screen', () => {
     expect((await job()).ticks).toMatchObject([{ key: 'before.unplugged', as: 'as-expected' }, { key: 'look.case' }])
   })
 
+  it('opens no step behind a stop, and again once its cause is written', async () => {
+    await send('look.discharge', { value: '325', unit: 'V' })
+    expect(inSight((await bench()).text)).toBe('')
+    const { stops } = await job()
+    await call()
+      .post(`/jobs/${id}/causes`)
+      .type('form')
+      .send({ of: stops[0].of, text: 'Bleeder open; let down through a resistor.' })
+    expect(plainly(inSight((await bench()).text))).toContain('1.1 of')
+  })
+
   it('has the lines of the paper, all of them and in its order, with the same numbers and words', async () => {
     const { text } = await bench()
     const { stages } = (await call().get(`/api/jobs/${id}/checklist`)).body
